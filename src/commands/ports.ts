@@ -1,0 +1,39 @@
+import type { Readable, Writable } from 'node:stream';
+
+/** A file that appears under its name only when it is whole. */
+export interface PendingFile {
+  readonly stream: Writable;
+  /** Ends the stream, syncs and renames into place. */
+  commit(): Promise<void>;
+  /** Throws away what was written; the name is left as it was. */
+  abandon(): Promise<void>;
+}
+
+/** The files of the person who runs a command. Failing calls throw a CatalogError that says what to do. */
+export interface Files {
+  read(path: string): Promise<Uint8Array>;
+  stream(path: string): Readable;
+  /** Writes by a temporary file and rename; a half-written output never stands under `path`. */
+  write(path: string, bytes: Uint8Array | string): Promise<void>;
+  create(path: string): Promise<PendingFile>;
+  exists(path: string): Promise<boolean>;
+  makeFolder(path: string): Promise<void>;
+  /** Whether both names lead to the same file, links followed. */
+  same(a: string, b: string): Promise<boolean>;
+}
+
+export interface Author {
+  readonly name: string;
+  readonly email: string;
+}
+
+/** What a command may use of the outside world, besides the catalog that it is given. */
+export interface Ports {
+  readonly files: Files;
+  readonly now: () => Date;
+  readonly author: Author;
+  /** Random bytes for new ids; seeded in the demo and in tests. */
+  readonly random: (bytes: number) => Uint8Array;
+  /** Called at steps of work that may take over two seconds. */
+  readonly progress: (message: string) => void;
+}

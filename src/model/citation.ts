@@ -1,0 +1,35 @@
+import type { ItemId, TypeId } from './item.ts';
+
+/** A number cited somewhere, with the edition it means and the evidence for that. */
+export interface Citation {
+  readonly number: string;
+  readonly start: number;
+  readonly end: number;
+  readonly line: number;
+  /** The edition that the citation means, by name. */
+  readonly edition: string;
+  /** Why that edition: said outright, the file's mark, or the command's --from. */
+  readonly evidence: 'said' | 'file' | 'given';
+  /** A title that stands beside the number, where one does. */
+  readonly title?: string;
+}
+
+/**
+ * What happens to a citation. `kept`: nothing to change. `carried`: a declared, sole heir with unchanged duty takes
+ * its place. `choose`: a person decides. `withdrawn`: no heir. `unknown`: the number names nothing, or not one thing.
+ */
+export const OUTCOMES = ['kept', 'carried', 'choose', 'withdrawn', 'unknown'] as const;
+export type OutcomeKind = (typeof OUTCOMES)[number];
+
+export interface Outcome {
+  readonly kind: OutcomeKind;
+  /** The item of the old edition, where the number names exactly one. */
+  readonly from?: ItemId;
+  /** Its heirs in the new edition that apply to the type asked for. */
+  readonly heirs: readonly { readonly id: ItemId; readonly number: string; readonly title: string }[];
+  /** One sentence. */
+  readonly why: string;
+  /** One sentence that says what a person has to do; absent where nothing is to be done. */
+  readonly toDo?: string;
+  readonly type?: TypeId;
+}
