@@ -12,6 +12,8 @@ export interface Citation {
   readonly evidence: 'said' | 'file' | 'given';
   /** A title that stands beside the number, where one does. */
   readonly title?: string;
+  /** Of a range ("3.2.1 to 3.2.4"): its last number and where that stands; `start`-`end` is the first number alone. */
+  readonly through?: { readonly number: string; readonly start: number; readonly end: number };
 }
 
 /**
@@ -21,8 +23,30 @@ export interface Citation {
 export const OUTCOMES = ['kept', 'carried', 'choose', 'withdrawn', 'unknown'] as const;
 export type OutcomeKind = (typeof OUTCOMES)[number];
 
+/** The one rule that decided an outcome, for counting and filtering; `why` says it in words. */
+export const CAUSES = [
+  'same-number',
+  'sole-heir',
+  'several-heirs',
+  'inferred',
+  'doubtful',
+  'duty',
+  'part-withdrawn',
+  'shared-number',
+  'title',
+  'other-type',
+  'range',
+  'withdrawn',
+  'unaccounted',
+  'no-such-number',
+  'spreadsheet',
+  'other-edition',
+] as const;
+export type Cause = (typeof CAUSES)[number];
+
 export interface Outcome {
   readonly kind: OutcomeKind;
+  readonly cause: Cause;
   /** The item of the old edition, where the number names exactly one. */
   readonly from?: ItemId;
   /** Its heirs in the new edition that apply to the type asked for. */

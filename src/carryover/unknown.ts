@@ -1,0 +1,65 @@
+import type { Joint } from '../crosswalk/joint.ts';
+import type { Entry } from '../model/edition.ts';
+import type { TypeId } from '../model/item.ts';
+import { nearestNumbers } from './nearest.ts';
+import { called, listed, typeNames } from './sentences.ts';
+import { looksLikeDate, numbersBehindDate } from './spreadsheet.ts';
+import type { Verdict } from './verdict.ts';
+
+/** Cells longer than this are no numbers; they are cut where a sentence repeats them. */
+const SHOWN = 40;
+
+/** The item exists, but no record says what became of it: a defect of the catalog, shown and never guessed away. */
+export function unaccounted(joint: Joint, from: Entry, type: TypeId | undefined): Verdict {
+  const forType = type === undefined ? '' : ` for ${typeNames(joint, [type])}`;
+  return {
+    kind: 'unknown',
+    cause: 'unaccounted',
+    why: `The catalog does not say what became of ${called(from)}${forType} in ${joint.to.header.name}.`,
+    toDo: 'Ask the steward of the catalog; until it is answered, do not replace the number.',
+    from,
+  };
+}
+
+/** The number belongs to an edition that this run does not start from; refused, since its meaning there is not known here. */
+export function otherEdition(joint: Joint, number: string, edition: string): Verdict {
+  const to = joint.to.header.name;
+  const toDo = edition === to ? 'Leave it as it is.' : `Run again with --from ${edition}.`;
+  return { kind: 'unknown', cause: 'other-edition', why: `${number} means edition ${edition}.`, toDo };
+}
+
+/** The edition does not print this number; says why that may be and which numbers are near. */
+export function noSuchNumber(joint: Joint, number: string): Verdict {
+  const edition = joint.from.header.name;
+  const shown = number.length > SHOWN ? `${number.slice(0, SHOWN)}…` : number;
+  if (number === '') {
+    return { kind: 'unknown', cause: 'no-such-number', why: 'There is no number here.', toDo: 'Fill in the number.' };
+  }
+  if (looksLikeDate(number)) {
+    const behind = numbersBehindDate(joint, number);
+    return {
+      kind: 'unknown',
+      cause: 'spreadsheet',
+      why: `${shown} looks like a number that a spreadsheet turned into a date${
+        behind.length > 0 ? `; it may have been ${listed(behind, 'or')}` : ''
+      }.`,
+      toDo: 'Look the number up in the original order and enter it as text.',
+    };
+  }
+  const cutFrom = ['0', '00'].map(zeros => number + zeros).find(n => joint.old.withNumber(n).length > 0);
+  if (cutFrom !== undefined && number.includes('.')) {
+    return {
+      kind: 'unknown',
+      cause: 'spreadsheet',
+      why: `Edition ${edition} has no ${shown}; a spreadsheet may have cut it from ${cutFrom}.`,
+      toDo: `Look the number up in the original order; if it is ${cutFrom}, enter it as text.`,
+    };
+  }
+  const near = number.length > SHOWN ? [] : nearestNumbers(joint, number);
+  return {
+    kind: 'unknown',
+    cause: 'no-such-number',
+    why: `Edition ${edition} has no ${shown}.`,
+    toDo: near.length > 0 ? `Check the number; near it ${near.length > 1 ? 'are' : 'is'} ${listed(near)}.` : 'Check the number.',
+  };
+}

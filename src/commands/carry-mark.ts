@@ -1,0 +1,45 @@
+import { createHash } from 'node:crypto';
+import { parseSidecar, type Sidecar, sidecarName } from '../carryover/sidecar.ts';
+import { CatalogError } from '../model/errors.ts';
+import type { Files } from './ports.ts';
+
+/** The mark beside a file, and whether the file still is what it was when the mark was made. */
+export interface FileMark {
+  readonly sidecar: Sidecar;
+  readonly untouched: boolean;
+}
+
+/** Reads the mark beside a file; undefined where there is none of ours. */
+export async function markOf(files: Files, path: string): Promise<FileMark | undefined> {
+  const beside = sidecarName(path);
+  if (!(await files.exists(beside))) return undefined;
+  const sidecar = parseSidecar(new TextDecoder().decode(await files.read(beside)));
+  return sidecar && { sidecar, untouched: (await hashOfFile(files, path)) === sidecar.output };
+}
+
+/**
+ * Refuses to write over an output that somebody has worked on since it was made: their work would be gone.
+ *
+ * @throws CatalogError AlreadyCarried
+ */
+export async function refuseEditedOutput(files: Files, out: string): Promise<void> {
+  if (!(await files.exists(out))) return;
+  const mark = await markOf(files, out);
+  if (mark && !mark.untouched) {
+    throw new CatalogError(
+      'AlreadyCarried',
+      `${out} has been edited since it was carried to ${mark.sidecar.to}; choose another output, or move it away first.`,
+      { path: out },
+    );
+  }
+}
+
+export function hashOf(bytes: Uint8Array | string): string {
+  return createHash('sha256').update(bytes).digest('hex');
+}
+
+async function hashOfFile(files: Files, path: string): Promise<string> {
+  const hash = createHash('sha256');
+  for await (const chunk of files.stream(path)) hash.update(chunk as Uint8Array);
+  return hash.digest('hex');
+}

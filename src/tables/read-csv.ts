@@ -1,0 +1,147 @@
+import { isUtf8 } from 'node:buffer';
+import { CsvError, parse } from 'csv-parse';
+import { CatalogError } from '../model/errors.ts';
+import { type Dialect, detectDialect } from './dialect.ts';
+
+/** One record of a table with the bytes that it was read from. */
+export interface CsvRecord {
+  readonly cells: readonly string[];
+  /** The record's own bytes, its line end included; the first record has the byte order mark, if there is one. */
+  readonly bytes: Uint8Array;
+  /** 1-based line on which the record ends. */
+  readonly line: number;
+}
+
+export interface CsvReading {
+  readonly dialect: Dialect;
+  /** The records in order, as many at a time as one chunk of the source holds. A blank line is one empty cell. */
+  readonly batches: AsyncGenerator<readonly CsvRecord[], void, undefined>;
+}
+
+/** Bytes from which the dialect is read. */
+const ENOUGH = 64 * 1024;
+
+/** A longer record is taken for a quote that was never closed, before it fills the memory. Bytes. */
+const LONGEST_RECORD = 32 * 1024 * 1024;
+
+/**
+ * Reads a table as a stream: at any time one chunk of the source and one unfinished record are held.
+ *
+ * Bytes come from the offsets that the parser counts, not from its `raw` option: that one loses the second byte of a
+ * CRLF and costs a third more time.
+ *
+ * @throws CatalogError BadTable, with line and column, for quotes out of place, UTF-16 and bytes that are not UTF-8.
+ */
+export async function readCsv(source: AsyncIterable<Uint8Array>): Promise<CsvReading> {
+  const chunks = source[Symbol.asyncIterator]();
+  const head = await firstBytes(chunks);
+  const dialect = detectDialect(head);
+  return { dialect, batches: records(head, chunks, dialect) };
+}
+
+/** A source may hand out a few bytes at a time; the dialect is read off a whole first line. */
+async function firstBytes(chunks: AsyncIterator<Uint8Array>): Promise<Uint8Array> {
+  const pieces: Uint8Array[] = [];
+  for (let length = 0; length < ENOUGH; ) {
+    const next: IteratorResult<Uint8Array> = await chunks.next();
+    if (next.done) break;
+    pieces.push(next.value);
+    length += next.value.length;
+  }
+  return pieces.length === 1 ? pieces[0]! : Buffer.concat(pieces);
+}
+
+async function* records(
+  head: Uint8Array,
+  rest: AsyncIterator<Uint8Array>,
+  dialect: Dialect,
+): AsyncGenerator<readonly CsvRecord[], void, undefined> {
+  let ends: { cells: string[]; end: number; line: number }[] = [];
+  const parser = parse({
+    bom: true,
+    delimiter: dialect.delimiter,
+    record_delimiter: ['\r\n', '\n', '\r'],
+    relax_column_count: true,
+    max_record_size: LONGEST_RECORD,
+    on_record: (cells: string[]) => {
+      ends.push({ cells, end: parser.info.bytes, line: parser.info.lines });
+      return null;
+    },
+  });
+  parser.on('error', () => {}); // the same error reaches the callbacks below
+  parser.resume();
+
+  let held: Uint8Array = new Uint8Array();
+  let start = 0;
+  let line = 0;
+  const batch = (): readonly CsvRecord[] => {
+    const base = start;
+    const done = ends.map(({ cells, end, line: at }) => {
+      const bytes = held.subarray(start - base, end - base);
+      start = end;
+      line = at;
+      return { cells, bytes, line: at };
+    });
+    ends = [];
+    if (!isUtf8(held.subarray(0, start - base))) throw notUtf8(done);
+    held = held.subarray(start - base);
+    return done;
+  };
+
+  try {
+    for (let chunk: Uint8Array | undefined = head; chunk !== undefined; ) {
+      held = held.length === 0 ? chunk : Buffer.concat([held, chunk]);
+      await feed(parser, chunk).catch(e => Promise.reject(malformed(e, line)));
+      const done = batch();
+      if (done.length > 0) yield done;
+      const next: IteratorResult<Uint8Array> = await rest.next();
+      chunk = next.done ? undefined : next.value;
+    }
+    await finish(parser).catch(e => Promise.reject(malformed(e, line)));
+    const done = batch();
+    if (done.length > 0) yield done;
+  } finally {
+    parser.destroy();
+    await rest.return?.();
+  }
+}
+
+type Parser = ReturnType<typeof parse>;
+
+function feed(parser: Parser, chunk: Uint8Array): Promise<void> {
+  return new Promise((resolve, reject) => {
+    parser.write(chunk, error => (error ? reject(error) : resolve()));
+  });
+}
+
+function finish(parser: Parser): Promise<void> {
+  return new Promise((resolve, reject) => {
+    parser.once('error', reject);
+    parser.end(() => resolve());
+  });
+}
+
+function malformed(error: unknown, lastGoodLine: number): unknown {
+  if (!(error instanceof CsvError)) return error;
+  const details = error as CsvError & { readonly lines?: number; readonly index?: number };
+  const notClosed = error.code === 'CSV_QUOTE_NOT_CLOSED' || error.code === 'CSV_MAX_RECORD_SIZE';
+  const line = notClosed ? lastGoodLine + 1 : (details.lines ?? lastGoodLine + 1);
+  const column = (details.index ?? 0) + 1;
+  const what = notClosed ? 'a quote is opened and never closed' : 'a quote stands where none may stand';
+  return new CatalogError(
+    'BadTable',
+    `Line ${line}, column ${column} of the table: ${what}. Correct that cell, or save the table as CSV again.`,
+    { line, column },
+  );
+}
+
+function notUtf8(batch: readonly CsvRecord[]): CatalogError {
+  const bad = batch.find(r => !isUtf8(r.bytes));
+  const line = bad?.line ?? 1;
+  const column = (bad?.cells.findIndex(c => c.includes('\ufffd')) ?? 0) + 1;
+  return new CatalogError(
+    'BadTable',
+    `Line ${line}, column ${column} of the table is not UTF-8; save it as CSV in UTF-8 and run again.`,
+    { line, column },
+  );
+}
