@@ -37,3 +37,8 @@ export interface Ports {
   /** Called at steps of work that may take over two seconds. */
   readonly progress: (message: string) => void;
 }
+
+/** The author of a commit made now. */
+export function person(ports: Ports) {
+  return { ...ports.author, date: ports.now() };
+}

@@ -40,7 +40,10 @@ export function groupIntoRows(
   const rowAt = (at: number) => {
     const top = find(at);
     let row = rows.get(top);
-    if (!row) rows.set(top, (row = { from: [], to: [], links: [] }));
+    if (!row) {
+      row = { from: [], to: [], links: [] };
+      rows.set(top, row);
+    }
     return row;
   };
   from.forEach((item, at) => {

@@ -1,0 +1,25 @@
+#!/usr/bin/env node
+import { CatalogError } from '../model/errors.ts';
+import { EXIT } from './exit-codes.ts';
+import { printFindings } from './print.ts';
+import { buildProgram } from './program.ts';
+
+process.stdout.on('error', error => {
+  // A reader such as `head` that closes the pipe is no defect.
+  if ((error as NodeJS.ErrnoException).code === 'EPIPE') process.exit(EXIT.done);
+  throw error;
+});
+
+try {
+  const program = buildProgram();
+  await program.parseAsync(process.argv);
+} catch (error) {
+  if (error instanceof CatalogError) {
+    printFindings(error.findings);
+    process.stderr.write(`fishplate: ${error.message}\n`);
+    process.exitCode = EXIT.couldNot;
+  } else {
+    process.stderr.write(`fishplate: this is a defect, please report it\n${(error as Error).stack ?? error}\n`);
+    process.exitCode = EXIT.defect;
+  }
+}

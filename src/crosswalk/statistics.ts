@@ -1,0 +1,79 @@
+import type { Fate } from '../model/crosswalk.ts';
+import type { Entry } from '../model/edition.ts';
+import type { Joint } from './joint.ts';
+
+/** What became of the requirements of one part of the older edition (or of the whole of it). */
+export interface PartStatistics {
+  /** Number and title of the part; empty for the whole edition. */
+  readonly number: string;
+  readonly title: string;
+  /** Old items by their own fate. */
+  readonly old: number;
+  readonly fates: Readonly<Record<Exclude<Fate, 'new'>, number>>;
+  readonly withdrawnBy: Readonly<Record<string, number>>;
+  /** New items that stand, in the newer edition, where this part went: heirs' parts; for the whole: all. */
+  readonly heirs: number;
+}
+
+export interface Statistics {
+  readonly from: string;
+  readonly to: string;
+  readonly counted: 'requirements' | 'items';
+  readonly whole: PartStatistics & { readonly new: number; readonly total: number };
+  /** Share by which the number of counted items fell; negative where it grew. */
+  readonly reduction: number;
+  readonly parts: readonly PartStatistics[];
+  /** New items without a source, by part of the newer edition. */
+  readonly newByPart: readonly { readonly number: string; readonly title: string; readonly new: number }[];
+}
+
+/**
+ * Counts fates per part of the older edition. Requirements are counted where the older edition has any, since merging
+ * work items says little; otherwise all items.
+ */
+export function crosswalkStatistics(joint: Joint, count: 'requirements' | 'items'): Statistics {
+  const counted = (entry: Entry) => count === 'items' || entry.obliges;
+  const olds = joint.from.entries.filter(counted);
+  const news = joint.to.entries.filter(counted);
+  const groups = groupByPart(olds, id => joint.old.part(id)!);
+  const arrivals = news.filter(e => joint.fateOfNew(e.id) === 'new');
+  return {
+    from: joint.from.header.name,
+    to: joint.to.header.name,
+    counted: count,
+    whole: { ...partStatistics(joint, '', '', olds), new: arrivals.length, total: news.length },
+    reduction: olds.length === 0 ? 0 : 1 - news.length / olds.length,
+    parts: groups.map(([part, entries]) => partStatistics(joint, part.number, part.title, entries)),
+    newByPart: groupByPart(arrivals, id => joint.new.part(id)!).map(([part, entries]) => ({
+      number: part.number,
+      title: part.title,
+      new: entries.length,
+    })),
+  };
+}
+
+function partStatistics(joint: Joint, number: string, title: string, olds: readonly Entry[]): PartStatistics {
+  const fates = { kept: 0, merged: 0, split: 0, recombined: 0, withdrawn: 0, unaccounted: 0 };
+  const withdrawnBy: Record<string, number> = {};
+  const heirs = new Set<string>();
+  for (const { id } of olds) {
+    const fate = joint.fateOfOld(id) as Exclude<Fate, 'new'>;
+    fates[fate]++;
+    for (const link of joint.leaving(id)) if (link.to !== null) heirs.add(link.to);
+    if (fate !== 'withdrawn') continue;
+    const reason = joint.leaving(id).find(l => l.to === null)?.reason ?? 'no reason given';
+    withdrawnBy[reason] = (withdrawnBy[reason] ?? 0) + 1;
+  }
+  return { number, title, old: olds.length, fates, withdrawnBy, heirs: heirs.size };
+}
+
+function groupByPart(entries: readonly Entry[], part: (id: string) => Entry): [Entry, Entry[]][] {
+  const groups = new Map<Entry, Entry[]>();
+  for (const entry of entries) {
+    const key = part(entry.id);
+    const group = groups.get(key);
+    if (group) group.push(entry);
+    else groups.set(key, [entry]);
+  }
+  return [...groups];
+}

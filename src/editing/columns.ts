@@ -1,0 +1,69 @@
+import type { Finding } from '../model/finding.ts';
+import type { Table, TableRow } from '../model/table.ts';
+
+/** The columns that an imported table may have. */
+export const ITEM_COLUMNS = [
+  'number',
+  'level',
+  'parent',
+  'title',
+  'text',
+  'id',
+  'purpose',
+  'outcome',
+  'applies_to',
+  'verified',
+  'caution',
+  'references',
+  'terms',
+  'also_at',
+  'was',
+] as const;
+export type ItemColumn = (typeof ITEM_COLUMNS)[number];
+
+/** Reads cells by the names that we use, whatever capitals, spaces or hyphens the table's header has. */
+export interface NamedColumns<C extends string> {
+  has(column: C): boolean;
+  cell(row: TableRow, column: C): string | undefined;
+  readonly findings: readonly Finding[];
+}
+
+/** Finds our columns in a table's header. A column that is not used is noted, so that a misspelt one is seen. */
+export function nameColumns<C extends string>(table: Table, known: readonly C[]): NamedColumns<C> {
+  const spelt = new Map<C, string>();
+  const findings: Finding[] = [];
+  for (const column of table.columns) {
+    const name = column
+      .trim()
+      .replace(/([a-z])([A-Z])/g, '$1_$2')
+      .toLowerCase()
+      .replace(/[\s-]+/g, '_') as C;
+    if (known.includes(name) && !spelt.has(name)) spelt.set(name, column);
+    else if (column !== '') {
+      findings.push({
+        rule: 'unused-column',
+        severity: 'note',
+        subject: table.file,
+        message: `The column ${column} of ${table.file} is not used; known columns are ${known.join(', ')}.`,
+        place: { file: table.file, line: 1 },
+      });
+    }
+  }
+  return {
+    has: column => spelt.has(column),
+    cell: (row, column) => {
+      const name = spelt.get(column);
+      return name === undefined ? undefined : row.cells.get(name) || undefined;
+    },
+    findings,
+  };
+}
+
+/** Several values in one cell: `a | b`, `a; b` or, for codes, `a, b`. */
+export function listIn(cell: string | undefined, separators = /\s*[|;,]\s*/): string[] | undefined {
+  if (cell === undefined) return undefined;
+  return cell
+    .split(separators)
+    .map(part => part.trim())
+    .filter(part => part !== '');
+}

@@ -1,0 +1,121 @@
+import * as git from 'isomorphic-git';
+import { headerPath, parseHeader } from '../format/edition-table.ts';
+import type { EditionHeader } from '../model/edition.ts';
+import { CatalogError } from '../model/errors.ts';
+import type { Catalog } from './open.ts';
+import { readRef } from './refs.ts';
+import { commitOfTag, fileAt, type Repository, readText, treeOf } from './repository.ts';
+
+/** `edition/2024.0` is the edition as published, `edition/2024.1` its first erratum. */
+export const tagOf = (name: string, erratum: number) => `edition/${name}.${erratum}`;
+export const MAIN = 'refs/heads/main';
+export const draftRef = (name: string) => `refs/heads/draft/${name}`;
+/** What a draft says about itself until it is published. */
+export const DRAFT_PATH = 'draft.json';
+
+/** An edition or draft found by name, with the tree that holds it. */
+export interface Located {
+  readonly name: string;
+  readonly state: 'published' | 'draft';
+  /** 0 for the edition as published; of no meaning for a draft. */
+  readonly erratum: number;
+  readonly commit: string;
+  readonly tree: string;
+}
+
+interface Tag {
+  readonly name: string;
+  readonly erratum: number;
+  readonly ref: string;
+}
+
+/** The tags of all editions and errata. */
+export async function listEditionTags(repo: Repository): Promise<Tag[]> {
+  const tags: Tag[] = [];
+  for (const tag of await git.listTags(repo.git)) {
+    const match = /^edition\/(.+)\.(\d+)$/.exec(tag);
+    if (match) tags.push({ name: match[1]!, erratum: Number(match[2]), ref: `refs/tags/${tag}` });
+  }
+  return tags;
+}
+
+/** The newest erratum of each edition. */
+export function newestTags(tags: readonly Tag[]): Tag[] {
+  const newest = new Map<string, Tag>();
+  for (const tag of tags) {
+    const known = newest.get(tag.name);
+    if (!known || tag.erratum > known.erratum) newest.set(tag.name, tag);
+  }
+  return [...newest.values()];
+}
+
+export async function listDrafts(catalog: Catalog): Promise<string[]> {
+  const branches = await git.listBranches(catalog.repo.git);
+  return branches.filter(b => b.startsWith('draft/')).map(b => b.slice('draft/'.length));
+}
+
+/**
+ * Finds `2024` (the newest erratum of that edition), `2024.0` (as published), or a draft by its name.
+ * Throws UnknownEdition, with the known ones listed.
+ */
+export async function locate(catalog: Catalog, name: string): Promise<Located> {
+  const { repo } = catalog;
+  const tags = await listEditionTags(repo);
+  const exact = newestTags(tags).find(t => t.name === name);
+  const tag = exact ?? tags.find(t => `${t.name}.${t.erratum}` === name);
+  if (tag) {
+    const commit = await commitOfTag(repo, (await readRef(repo.fs, repo.gitdir, tag.ref))!);
+    return { name: tag.name, state: 'published', erratum: tag.erratum, commit, tree: await treeOf(repo, commit) };
+  }
+  const drafts = await listDrafts(catalog);
+  if (drafts.includes(name)) {
+    const commit = (await readRef(repo.fs, repo.gitdir, draftRef(name)))!;
+    return { name, state: 'draft', erratum: 0, commit, tree: await treeOf(repo, commit) };
+  }
+  const known = [...new Set([...tags.map(t => t.name), ...drafts])].sort();
+  throw new CatalogError(
+    'UnknownEdition',
+    known.length === 0
+      ? `There is no edition ${name}: the catalog is empty; import one with: fishplate import TABLE --edition NAME`
+      : `There is no edition ${name}; use one of: ${known.join(', ')}.`,
+    { name, known },
+  );
+}
+
+/** The headers of all published editions, oldest first. */
+export async function listEditions(catalog: Catalog): Promise<EditionHeader[]> {
+  const { repo } = catalog;
+  const headers = await Promise.all(
+    newestTags(await listEditionTags(repo)).map(async tag => {
+      const commit = await commitOfTag(repo, (await readRef(repo.fs, repo.gitdir, tag.ref))!);
+      return readHeader(repo, await treeOf(repo, commit), tag.name, tag.erratum);
+    }),
+  );
+  const byName = new Map(headers.map(h => [h.name, h]));
+  const age = (h: EditionHeader, seen = 0): number => {
+    const before = h.replaces === null ? undefined : byName.get(h.replaces);
+    return before && seen <= byName.size ? 1 + age(before, seen + 1) : 0;
+  };
+  const compare = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0);
+  return headers.sort(
+    (a, b) => age(a) - age(b) || compare(a.dates.published ?? '', b.dates.published ?? '') || compare(a.name, b.name),
+  );
+}
+
+export async function readHeader(
+  repo: Repository,
+  tree: string,
+  name: string,
+  erratum: number,
+): Promise<EditionHeader & { readonly table: string }> {
+  const path = headerPath(name);
+  const oid = await fileAt(repo, tree, path);
+  if (oid === null) {
+    throw new CatalogError(
+      'BadCatalog',
+      `The tag ${tagOf(name, erratum)} has no ${path}; it was not made by publication - delete it, or restore it from a clone.`,
+      { path },
+    );
+  }
+  return parseHeader(path, await readText(repo, oid), erratum);
+}

@@ -1,0 +1,135 @@
+import { hostname } from 'node:os';
+import { dirname, join } from 'node:path';
+import { CatalogError } from '../model/errors.ts';
+import { type RawFs, scratchFolder, writeDurably } from './durable-fs.ts';
+
+/** What a ref points to now: its loose file, else packed-refs; null where it does not exist. */
+export async function readRef(fs: RawFs, gitdir: string, ref: string): Promise<string | null> {
+  const loose = await readOrNull(fs, join(gitdir, ref));
+  if (loose !== null) {
+    const oid = loose.trim();
+    if (/^[0-9a-f]{40}$/.test(oid)) return oid;
+    throw new CatalogError(
+      'BadCatalog',
+      `The ref ${ref} is damaged (it holds ${oid === '' ? 'nothing' : 'no object name'}); restore it with git fetch from a clone of the catalog.`,
+      { ref },
+    );
+  }
+  const packed = (await readOrNull(fs, join(gitdir, 'packed-refs'))) ?? '';
+  for (const line of packed.split('\n')) {
+    if (line.slice(41) === ref) return line.slice(0, 40);
+  }
+  return null;
+}
+
+async function readOrNull(fs: RawFs, path: string): Promise<string | null> {
+  try {
+    return await fs.readFile(path, 'utf8');
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
+    if (code === 'ENOENT' || code === 'EISDIR' || code === 'ENOTDIR') return null;
+    throw error;
+  }
+}
+
+/**
+ * Moves a ref from one commit to another, or creates (`from: null`) or deletes (`to: null`) it, under git's own lock:
+ * native git and we keep out of each other's way. Two writers: one wins, the other gets `Changed` and loses nothing,
+ * since its objects are written and only the ref is not.
+ */
+export async function moveRef(
+  fs: RawFs,
+  gitdir: string,
+  ref: string,
+  from: string | null,
+  to: string | null,
+): Promise<void> {
+  const lock = join(gitdir, `${ref}.lock`);
+  await takeLock(fs, gitdir, lock, ref);
+  try {
+    const now = await readRef(fs, gitdir, ref);
+    if (now !== from) {
+      throw new CatalogError(
+        'Changed',
+        `Someone else has changed ${ref} since it was read; nothing was written - run the command again to work on what is there now.`,
+        { ref, expected: from, found: now },
+      );
+    }
+    if (to !== null) {
+      await writeDurably(fs, gitdir, join(gitdir, ref), `${to}\n`);
+      await syncFolder(fs, dirname(join(gitdir, ref)));
+    } else if (from !== null) {
+      await deleteRef(fs, gitdir, ref);
+    }
+  } finally {
+    await fs.unlink(lock).catch(() => {});
+  }
+}
+
+async function deleteRef(fs: RawFs, gitdir: string, ref: string): Promise<void> {
+  const packedPath = join(gitdir, 'packed-refs');
+  const packed = await readOrNull(fs, packedPath);
+  if (packed?.split('\n').some(line => line.slice(41) === ref)) {
+    const kept = packed.split('\n').filter(line => line.slice(41) !== ref);
+    await writeDurably(fs, gitdir, packedPath, kept.join('\n'));
+  }
+  await fs.unlink(join(gitdir, ref)).catch(error => {
+    if (error.code !== 'ENOENT') throw error;
+  });
+}
+
+const RETRIES = 40;
+const PAUSE_MS = 50;
+
+/**
+ * The lock file appears with its owner inside in one step (a hard link), so that a lock left by a killed process can
+ * be told from one that is held. Creating it first and filling it afterwards leaves an empty lock nobody dares remove.
+ */
+async function takeLock(fs: RawFs, gitdir: string, lock: string, ref: string): Promise<void> {
+  const owner = `fishplate ${process.pid} ${hostname()}\n`;
+  const mine = join(scratchFolder(gitdir), `lock-${process.pid}-${Math.random().toString(36).slice(2)}`);
+  await fs.mkdir(dirname(lock), { recursive: true });
+  await writeDurably(fs, gitdir, mine, owner);
+  try {
+    for (let attempt = 0; ; attempt++) {
+      try {
+        await fs.link(mine, lock);
+        return;
+      } catch (error) {
+        if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
+      }
+      if (await isAbandoned(fs, lock)) {
+        await fs.unlink(lock).catch(() => {});
+        continue;
+      }
+      if (attempt >= RETRIES) {
+        throw new CatalogError(
+          'Busy',
+          `Another program is writing to ${ref} (${lock} exists); try again, or remove that file if no program is running.`,
+          { ref, lock },
+        );
+      }
+      await new Promise(done => setTimeout(done, PAUSE_MS));
+    }
+  } finally {
+    await fs.unlink(mine).catch(() => {});
+  }
+}
+
+async function isAbandoned(fs: RawFs, lock: string): Promise<boolean> {
+  const [, pid, host] = /^fishplate (\d+) (.+)\n$/.exec((await readOrNull(fs, lock)) ?? '') ?? [];
+  if (pid === undefined || host !== hostname() || Number(pid) === process.pid) return false;
+  try {
+    process.kill(Number(pid), 0);
+    return false;
+  } catch (error) {
+    return (error as NodeJS.ErrnoException).code === 'ESRCH';
+  }
+}
+
+async function syncFolder(fs: RawFs, folder: string): Promise<void> {
+  // Windows cannot open a folder; its rename is durable without.
+  const handle = await fs.open(folder, 'r').catch(() => undefined);
+  await handle?.sync().catch(() => {});
+  await handle?.close();
+}

@@ -1,0 +1,16 @@
+import { stringify } from 'csv-stringify/sync';
+
+/**
+ * Rows of cells as csv with CRLF (RFC 4180). A cell that a spreadsheet would run as a formula gets an apostrophe before
+ * it; a plain negative number is left alone.
+ */
+export function writeCsv(rows: readonly (readonly string[])[]): string {
+  return stringify(
+    rows.map(row => row.map(neutral)),
+    { record_delimiter: '\r\n' },
+  );
+}
+
+function neutral(cell: string): string {
+  return /^[=+\-@\t\r]/.test(cell) && !/^[+-]?\d+(?:[.,]\d+)?$/.test(cell) ? `'${cell}` : cell;
+}
