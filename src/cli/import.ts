@@ -2,6 +2,7 @@ import type { Command } from 'commander';
 import { importTables } from '../commands/import-tables.ts';
 import { CatalogError } from '../model/errors.ts';
 import { catalogFolder, portsOf } from './context.ts';
+import { isoDate } from './dates.ts';
 import { count, printJson, printLines, reportFindings } from './print.ts';
 
 interface ImportOptions {
@@ -94,11 +95,6 @@ async function folderForImport(command: Command): Promise<string> {
     if (error instanceof CatalogError && error.code === 'NotACatalog') return 'catalog.git';
     throw error;
   }
-}
-
-function isoDate(text: string): string {
-  if (/^\d{4}-\d{2}-\d{2}$/.test(text) && !Number.isNaN(Date.parse(text))) return text;
-  throw new CatalogError('BadArgument', `${text} is not a date; write it as year-month-day, for example 2024-07-01.`);
 }
 
 function typesOfTables(tables: readonly string[], told: readonly string[]): Map<string, string[]> {

@@ -1,4 +1,5 @@
 #!/usr/bin/env node
+import { CommanderError } from 'commander';
 import { CatalogError } from '../model/errors.ts';
 import { EXIT } from './exit-codes.ts';
 import { printFindings } from './print.ts';
@@ -14,7 +15,10 @@ try {
   const program = buildProgram();
   await program.parseAsync(process.argv);
 } catch (error) {
-  if (error instanceof CatalogError) {
+  if (error instanceof CommanderError) {
+    // Help and version come here as well, with code 0; the message is printed already.
+    process.exitCode = error.exitCode === 0 ? EXIT.done : EXIT.couldNot;
+  } else if (error instanceof CatalogError) {
     printFindings(error.findings);
     process.stderr.write(`fishplate: ${error.message}\n`);
     process.exitCode = EXIT.couldNot;

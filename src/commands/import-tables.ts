@@ -2,9 +2,12 @@ import { basename, parse as parsePath } from 'node:path';
 import { checkConservation } from '../crosswalk/conserve.ts';
 import { joinEditions } from '../crosswalk/joint.ts';
 import { linkByLineage } from '../crosswalk/lineage.ts';
+import { checkRowTypes } from '../editing/check-row-types.ts';
 import { deriveSettings } from '../editing/derive-settings.ts';
+import { identifyRows } from '../editing/identify-rows.ts';
 import { lineageFromTables } from '../editing/lineage-rows.ts';
-import { type PlacedRow, placeRows } from '../editing/place-rows.ts';
+import { numberByScheme } from '../editing/number-by-scheme.ts';
+import { placeRows } from '../editing/place-rows.ts';
 import { parseJson } from '../format/json.ts';
 import * as schemas from '../format/schemas.ts';
 import type { Decision, LineageRecord } from '../model/crosswalk.ts';
@@ -12,9 +15,7 @@ import type { EditionDates, EditionIndex } from '../model/edition.ts';
 import { isRequirement } from '../model/edition.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Finding } from '../model/finding.ts';
-import { mintId } from '../model/ids.ts';
-import type { Item, ItemId, TypeId } from '../model/item.ts';
-import { numberItems } from '../model/numbering.ts';
+import type { ItemId, TypeId } from '../model/item.ts';
 import { type Placed, type Places, placesOf } from '../model/places.ts';
 import type { Settings } from '../model/settings.ts';
 import { listEditions } from '../store/names.ts';
@@ -65,24 +66,12 @@ export async function importTables(ports: Ports, request: ImportRequest): Promis
   for (const file of request.tables) tables.push(readTable(file, await ports.files.read(file)));
   const typesOfTable = request.appliesTo ?? new Map();
   const placed = placeRows(tables, typesOfTable);
-  const findings: Finding[] = [...placed.findings];
-  const problems = () => findings.filter(f => f.severity === 'error');
-  const refuse = () => {
-    const [first] = problems();
-    if (!first) return;
-    const at = first.place ? ` (${first.place.file}:${first.place.line})` : '';
-    throw new CatalogError(
-      'RowsNotPlaced',
-      `${problems().length} rows or lines cannot be used, the first one: ${first.message}${at} Nothing was written; mend the table, or import the rest with --skip-rows.`,
-      { count: problems().length },
-      findings,
-    );
-  };
-  if (!request.skipRows) refuse();
   if (placed.rows.length === 0) {
     throw new CatalogError(
       'BadTable',
       `No row of ${request.tables.join(', ')} can be used; check that its header names number, title or text.`,
+      {},
+      placed.findings,
     );
   }
 
@@ -91,29 +80,38 @@ export async function importTables(ports: Ports, request: ImportRequest): Promis
   const told = request.settings === undefined ? {} : await readSettingsFile(ports, request.settings);
   const title = parsePath(basename(request.catalog)).name.replace(/^catalog$/, 'Catalog');
   const settings = deriveSettings(placed.rows, before?.settings, told, title);
-  const identified = giveIds(ports, placed.rows, earlier, request);
-  findings.push(...identified.findings);
-  const numbered = renumber(settings, identified.items, findings);
-  if (!request.skipRows) refuse();
-
+  const identified = identifyRows(placed.rows, {
+    typesOfTable,
+    replaced: before && placesOf(before.settings, before.entries),
+    taken: earlier.ids,
+    random: ports.random,
+  });
+  const { items, findings: offScheme } = numberByScheme(settings, identified.items);
   const old = placesOf(before?.settings ?? settings, before?.entries ?? []);
-  const lineage = await readLineageTables(ports, request.lineage ?? [], old, placesOf(settings, numbered));
-  findings.push(...lineage.findings);
-  if (!request.skipRows) refuse();
+  const lineage = await readLineageTables(ports, request.lineage ?? [], old, placesOf(settings, items));
+  const findings = [
+    ...placed.findings,
+    ...checkRowTypes(placed.rows, settings),
+    ...identified.findings,
+    ...offScheme,
+    ...lineage.findings,
+  ];
+  if (!request.skipRows) refuseErrors(findings);
 
   const edition: NewEdition = {
     name: request.edition,
     replaces: before?.header.name ?? null,
     dates: { published: isoDay(ports.now()), ...request.dates },
     settings,
-    items: numbered,
+    items,
     lineage: lineage.records,
     decisions: await readDecisionFiles(ports, request.decisions ?? []),
-    oldFileOf: id => fileHolding(old as never, before?.settings ?? settings, id),
+    oldFileOf: id => fileHolding(old, before?.settings ?? settings, id),
   };
-  ports.progress(`Writing edition ${edition.name}: ${numbered.length} items`);
+  ports.progress(`Writing edition ${edition.name}: ${items.length} items`);
   const catalog = await openOrCreate(request.catalog);
-  const message = `Edition ${edition.name}, imported from ${request.tables.map(t => basename(t)).join(', ')}`;
+  const sources = request.tables.map(t => basename(t));
+  const message = `Edition ${edition.name}, imported from ${sources.length === 1 ? sources[0] : `${sources.length} tables\n\n${sources.join('\n')}`}`;
   if (request.draft) await saveDraft(catalog, edition, null, person(ports), message);
   else await publishEdition(catalog, edition, person(ports), message);
 
@@ -121,14 +119,27 @@ export async function importTables(ports: Ports, request: ImportRequest): Promis
     edition: edition.name,
     replaces: edition.replaces,
     state: request.draft ? 'draft' : 'published',
-    items: numbered.length,
-    requirements: numbered.filter(i => isRequirement(settings, i)).length,
+    items: items.length,
+    requirements: items.filter(i => isRequirement(settings, i)).length,
     rowsSkipped: tables.reduce((sum, t) => sum + t.rows.length, 0) - placed.rows.length,
     idsMinted: identified.minted,
-    idsKept: numbered.length - identified.minted,
+    idsKept: items.length - identified.minted,
     unaccounted: before ? countUnaccounted(before, edition) : 0,
     findings,
   };
+}
+
+function refuseErrors(findings: readonly Finding[]): void {
+  const errors = findings.filter(f => f.severity === 'error');
+  const [first] = errors;
+  if (!first) return;
+  const at = first.place ? ` (${first.place.file}:${first.place.line})` : '';
+  throw new CatalogError(
+    'RowsNotPlaced',
+    `${errors.length === 1 ? 'One row or line' : `${errors.length} rows or lines`} cannot be used${errors.length === 1 ? '' : ', the first one'}: ${first.message}${at} Nothing was written; mend the table, or import the rest with --skip-rows.`,
+    { count: errors.length },
+    findings,
+  );
 }
 
 interface Earlier {
@@ -188,95 +199,6 @@ async function readLineageTables(ports: Ports, files: readonly string[], old: Pl
   return lineageFromTables(tables, old, newer);
 }
 
-/**
- * Ids: those that the table gives are kept (`type:id`, or `table:id`, where tables repeat them), `was` takes over the id
- * of the item that the row continues, everything else is minted.
- */
-function giveIds(ports: Ports, rows: readonly PlacedRow[], earlier: Earlier, request: ImportRequest) {
-  const findings: Finding[] = [];
-  const before = earlier.replaced && placesOf(earlier.replaced.settings, earlier.replaced.entries);
-  const tablesWithId = new Map<string, Set<string>>();
-  for (const { id, row } of rows) {
-    if (id === undefined) continue;
-    const files = tablesWithId.get(id) ?? new Set();
-    tablesWithId.set(id, files.add(row.file));
-  }
-  const used = new Map<ItemId, PlacedRow>();
-  const ids = new Map<PlacedRow, ItemId>();
-  let minted = 0;
-  for (const placed of rows) {
-    let id = placed.id;
-    if (id !== undefined && tablesWithId.get(id)!.size > 1) {
-      const types = request.appliesTo?.get(placed.row.file);
-      id = `${types?.length === 1 ? types[0] : parsePath(placed.row.file).name}:${id}`;
-    }
-    if (id === undefined && placed.was !== undefined) {
-      const found = before?.get(placed.was) ? [before.get(placed.was)!] : (before?.withNumber(placed.was) ?? []);
-      if (found.length === 1) id = found[0]!.id;
-      else
-        findings.push(
-          rowFinding(
-            placed,
-            'was-not-found',
-            `continues ${placed.was}, which names ${found.length === 0 ? 'nothing' : `${found.length} items`} in the edition replaced`,
-          ),
-        );
-    }
-    const other = id === undefined ? undefined : used.get(id);
-    if (other) {
-      findings.push(
-        rowFinding(
-          placed,
-          'id-twice',
-          `has the id ${id}, which the row at ${other.row.file}:${other.row.line} has already`,
-        ),
-      );
-      id = undefined;
-    }
-    if (id === undefined) {
-      id = mintId(ports.random, candidate => earlier.ids.has(candidate) || used.has(candidate));
-      minted++;
-    }
-    used.set(id, placed);
-    ids.set(placed, id);
-  }
-  const byKey = new Map(rows.map(r => [r.number, r]));
-  const items = rows.map((placed): Item => {
-    const alsoAt = placed.alsoAt?.flatMap(key =>
-      used.has(key) ? [key] : byKey.has(key) ? [ids.get(byKey.get(key)!)!] : [],
-    );
-    return {
-      id: ids.get(placed)!,
-      number: placed.number,
-      level: placed.level,
-      parent: placed.parent === null ? null : ids.get(placed.parent)!,
-      ...(placed.levelLabel === undefined ? {} : { kind: placed.levelLabel }),
-      ...(alsoAt?.length ? { alsoAt } : {}),
-      ...placed.content,
-    };
-  });
-  return { items, findings, minted };
-}
-
-/** The numbers by the edition's scheme. Where the table prints another one, the table and the scheme disagree. */
-function renumber(settings: Settings, items: readonly Item[], findings: Finding[]): Item[] {
-  const numbers = numberItems(settings, items);
-  return items.map(item => {
-    const number = numbers.get(item.id) ?? '';
-    if (item.number !== '' && item.number !== number) {
-      findings.push({
-        rule: 'number-off-scheme',
-        severity: 'error',
-        subject: item.id,
-        message: `The table prints ${item.number} for "${item.title}", but by the numbering scheme it is ${number || 'without a number'}.`,
-      });
-    }
-    const { kind, ...rest } = item;
-    const named = kind !== undefined && kind !== settings.levels[item.level - 1]?.name ? { kind } : {};
-    return { ...rest, ...named, number };
-  });
-}
-
 function countUnaccounted(before: EditionIndex, edition: NewEdition): number {
   const after = indexOf({
     header: { ...edition, erratum: 0, state: 'published' },
@@ -286,17 +208,6 @@ function countUnaccounted(before: EditionIndex, edition: NewEdition): number {
   const links = linkByLineage(before.entries, after.entries, edition.lineage as LineageRecord[]);
   const joint = joinEditions(before, after, { from: before.header.name, to: edition.name, links });
   return checkConservation(joint).filter(f => f.rule === 'unaccounted').length;
-}
-
-function rowFinding(placed: PlacedRow, rule: string, what: string): Finding {
-  const { file, line } = placed.row;
-  return {
-    rule,
-    severity: 'error',
-    subject: file,
-    message: `${placed.number || placed.content.title} ${what}.`,
-    place: { file, line },
-  };
 }
 
 const isoDay = (date: Date) => date.toISOString().slice(0, 10);

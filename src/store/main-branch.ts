@@ -4,7 +4,16 @@ import { decisionsFolder, lineageFolder } from '../format/lineage-files.ts';
 import { CatalogError } from '../model/errors.ts';
 import { listEditionTags, MAIN, newestTags } from './names.ts';
 import { moveRef, readRef } from './refs.ts';
-import { commitOfTag, fileAt, isAncestor, type Repository, treeOf, writeCommit, writeTreeFrom } from './repository.ts';
+import {
+  authorOf,
+  commitOfTag,
+  fileAt,
+  isAncestor,
+  type Repository,
+  treeOf,
+  writeCommit,
+  writeTreeFrom,
+} from './repository.ts';
 
 /**
  * Brings `main` up to the published editions. The tag alone publishes; the branch only follows, so a process killed
@@ -47,6 +56,6 @@ async function join(repo: Repository, main: string, commit: string, name: string
     tree,
     parents: [main, commit],
     message: `Follow edition ${name}`,
-    author: { name: 'fishplate', email: '', date: new Date() },
+    author: await authorOf(repo, commit),
   });
 }

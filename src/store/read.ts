@@ -5,11 +5,11 @@ import { parseJson } from '../format/json.ts';
 import { decisionsFolder, lineageFolder, parseDecisionFiles, parseLineageFiles } from '../format/lineage-files.ts';
 import * as schemas from '../format/schemas.ts';
 import type { Decision, LineageRecord } from '../model/crosswalk.ts';
-import type { Edition, EditionHeader, EditionIndex, Entry } from '../model/edition.ts';
+import type { Edition, EditionHeader, EditionIndex } from '../model/edition.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Finding } from '../model/finding.ts';
 import type { Item, ItemId } from '../model/item.ts';
-import { type Places, placesOf } from '../model/places.ts';
+import { type Placed, type Places, placesOf } from '../model/places.ts';
 import type { Settings } from '../model/settings.ts';
 import { DRAFT_PATH, type Located, locate, readHeader } from './names.ts';
 import type { Catalog } from './open.ts';
@@ -20,14 +20,20 @@ export async function readIndex(catalog: Catalog, name: string): Promise<Edition
   const at = await locate(catalog, name);
   if (at.state === 'draft') return indexOf(await readEdition(catalog, name));
   const { repo } = catalog;
-  const path = tablePath(at.name);
-  const [header, settings, oid] = await Promise.all([
+  const [header, settings, table] = await Promise.all([
     headerOf(repo, at),
     readSettings(repo, at),
-    fileAt(repo, at.tree, path),
+    readTable(repo, at),
   ]);
+  return { header, settings, entries: parseTable(tablePath(at.name), table) };
+}
+
+/** The frozen table of a published edition as it stands in its file. */
+export async function readTable(repo: Repository, at: Located): Promise<string> {
+  const path = tablePath(at.name);
+  const oid = await fileAt(repo, at.tree, path);
   if (oid === null) throw damaged([missing(path)]);
-  return { header, settings, entries: parseTable(path, await readText(repo, oid)) };
+  return readText(repo, oid);
 }
 
 export function indexOf(edition: Edition): EditionIndex {
@@ -91,7 +97,7 @@ export async function readItems(
 }
 
 /** The id whose file holds an item: its ancestor at fileLevel, or itself above that. */
-export function fileHolding(places: Places<Entry | Item>, settings: Settings, id: ItemId): ItemId {
+export function fileHolding(places: Places<Placed>, settings: Settings, id: ItemId): ItemId {
   let at = places.get(id);
   while (at && at.level > settings.fileLevel && at.parent !== null) at = places.get(at.parent);
   return at?.id ?? id;

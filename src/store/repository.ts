@@ -178,6 +178,12 @@ export async function writeCommit(
   });
 }
 
+/** Who made a commit, for one that only follows it: the same input then gives the same bytes. */
+export async function authorOf(repo: Repository, commit: string): Promise<Person> {
+  const { name, email, timestamp } = (await git.readCommit({ ...repo.git, oid: commit })).commit.author;
+  return { name, email, date: new Date(timestamp * 1000) };
+}
+
 export async function writeTagObject(
   repo: Repository,
   tag: { object: string; name: string; message: string; tagger: Person },

@@ -1,5 +1,11 @@
 import { createHash } from 'node:crypto';
-import { ITEMS_FOLDER, OUTLINE_PATH, SETTINGS_PATH, writeEditionFiles } from '../format/edition-files.ts';
+import {
+  ITEMS_FOLDER,
+  OUTLINE_PATH,
+  parseEditionFiles,
+  SETTINGS_PATH,
+  writeEditionFiles,
+} from '../format/edition-files.ts';
 import { entriesOf, headerPath, tablePath, writeHeader, writeTable } from '../format/edition-table.ts';
 import { writeJson } from '../format/json.ts';
 import { decisionsFolder, lineageFolder, writeDecisionFiles, writeLineageFiles } from '../format/lineage-files.ts';
@@ -183,9 +189,20 @@ async function refuseTaken(catalog: Catalog, name: string): Promise<void> {
   }
 }
 
+/** The edition's files; what could not be read back is refused before anything is written. */
 function editionFiles(edition: NewEdition): Record<string, string> {
+  const own = writeEditionFiles(edition.settings, edition.items);
+  const [first, ...rest] = parseEditionFiles(own).findings;
+  if (first) {
+    throw new CatalogError(
+      'BadArgument',
+      `Edition ${edition.name} cannot be kept as it is: ${first.message} Mend that and try again.`,
+      {},
+      [first, ...rest],
+    );
+  }
   return Object.fromEntries([
-    ...writeEditionFiles(edition.settings, edition.items),
+    ...own,
     ...writeLineageFiles(edition.name, edition.lineage, edition.oldFileOf),
     ...writeDecisionFiles(edition.name, edition.decisions),
   ]);

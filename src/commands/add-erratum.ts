@@ -1,0 +1,70 @@
+import { checkLineage } from '../crosswalk/check-lineage.ts';
+import { lineageFromTables } from '../editing/lineage-rows.ts';
+import type { LineageRecord } from '../model/crosswalk.ts';
+import { CatalogError } from '../model/errors.ts';
+import type { Finding } from '../model/finding.ts';
+import { placesOf } from '../model/places.ts';
+import { locate } from '../store/names.ts';
+import type { Catalog } from '../store/open.ts';
+import { fileHolding, readDecisions, readIndex, readLineage } from '../store/read.ts';
+import { publishErratum } from '../store/write.ts';
+import { readTable } from '../tables/read-table.ts';
+import { type Ports, person } from './ports.ts';
+
+export interface ErratumRequest {
+  readonly edition: string;
+  /** Lineage tables; the records of the old items that they name are replaced, all others stay. */
+  readonly lineage: readonly string[];
+  readonly note?: string;
+}
+
+export interface ErratumReport {
+  readonly name: string;
+  readonly replaced: number;
+  readonly added: number;
+  readonly findings: readonly Finding[];
+}
+
+/** Corrects or adds lineage of a published edition as its next erratum; nothing else of the edition changes. */
+export async function addErratum(ports: Ports, catalog: Catalog, request: ErratumRequest): Promise<ErratumReport> {
+  const at = await locate(catalog, request.edition);
+  const newer = await readIndex(catalog, at.name);
+  if (newer.header.replaces === null) {
+    throw new CatalogError(
+      'BadArgument',
+      `Edition ${at.name} replaces no other, so it has no lineage to correct; name a later edition.`,
+    );
+  }
+  const older = await readIndex(catalog, newer.header.replaces);
+  const [old, next] = [placesOf(older.settings, older.entries), placesOf(newer.settings, newer.entries)];
+  const tables = [];
+  for (const file of request.lineage) tables.push(readTable(file, await ports.files.read(file)));
+  const read = lineageFromTables(tables, old, next);
+  const ids = (list: readonly { id: string }[]) => new Set(list.map(e => e.id));
+  const wrong = [
+    ...read.findings.filter(f => f.severity === 'error'),
+    ...checkLineage(read.records, ids(older.entries), ids(newer.entries), await readDecisions(catalog, at.name)),
+  ];
+  if (wrong.length > 0) {
+    throw new CatalogError(
+      'RowsNotPlaced',
+      `${wrong.length} lines of the lineage cannot be used, the first one: ${wrong[0]!.message} Nothing was written; mend the table and try again.`,
+      {},
+      wrong,
+    );
+  }
+  const key = (r: LineageRecord) => r.from ?? `new ${r.heirs[0]?.to}`;
+  const named = new Set(read.records.map(key));
+  const before = await readLineage(catalog, at.name);
+  const kept = before.filter(r => !named.has(key(r)));
+  const number = await publishErratum(
+    catalog,
+    at.name,
+    [...kept, ...read.records],
+    id => fileHolding(old, older.settings, id),
+    person(ports),
+    request.note ?? `Erratum of edition ${at.name}: lineage of ${read.records.length} items`,
+  );
+  const replaced = before.length - kept.length;
+  return { name: `${at.name}.${number}`, replaced, added: read.records.length - replaced, findings: read.findings };
+}

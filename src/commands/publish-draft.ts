@@ -1,0 +1,77 @@
+import { checkLineage } from '../crosswalk/check-lineage.ts';
+import { checkConservation } from '../crosswalk/conserve.ts';
+import type { EditionDates } from '../model/edition.ts';
+import { CatalogError } from '../model/errors.ts';
+import type { Finding } from '../model/finding.ts';
+import { placesOf } from '../model/places.ts';
+import { locate } from '../store/names.ts';
+import type { Catalog } from '../store/open.ts';
+import { fileHolding, readDecisions, readEdition, readIndex, readLineage } from '../store/read.ts';
+import { publishDraft as publish } from '../store/write.ts';
+import { type Ports, person } from './ports.ts';
+import { readStep } from './read-crosswalk.ts';
+
+export interface PublishRequest {
+  readonly draft: string;
+  readonly dates?: EditionDates;
+  /** Publish although items are lost; the reason stands in the commit and the tag for good. */
+  readonly override?: string;
+}
+
+/**
+ * Publishes a draft: its tag makes it an edition. Refused while an old item has neither an heir nor a withdrawal, or
+ * lineage leads nowhere, unless a reason to do so all the same is put on record.
+ */
+export async function publishDraft(
+  ports: Ports,
+  catalog: Catalog,
+  request: PublishRequest,
+): Promise<{ readonly items: number; readonly findings: readonly Finding[] }> {
+  const at = await locate(catalog, request.draft);
+  if (at.state !== 'draft') {
+    throw new CatalogError(
+      'BadArgument',
+      `${request.draft} is published already; open a draft with: fishplate draft NAME`,
+    );
+  }
+  const edition = await readEdition(catalog, request.draft);
+  const [lineage, decisions] = [await readLineage(catalog, at.name), await readDecisions(catalog, at.name)];
+  const { replaces } = edition.header;
+  const older = replaces === null ? undefined : await readIndex(catalog, replaces);
+  const ids = (list: readonly { id: string }[] = []) => new Set(list.map(e => e.id));
+  const findings =
+    replaces === null
+      ? []
+      : [
+          ...checkLineage(lineage, ids(older?.entries), ids(edition.items), decisions),
+          ...checkConservation(await readStep(catalog, replaces, at.name)),
+        ];
+  const stops = findings.filter(f => f.severity === 'error');
+  if (stops.length > 0 && request.override === undefined) {
+    throw new CatalogError(
+      'BadCatalog',
+      `${stops.length} findings stop the publication of ${at.name}; settle them in its lineage, or publish all the same with --override "why".`,
+      { count: stops.length },
+      findings,
+    );
+  }
+  const old = placesOf(older?.settings ?? edition.settings, older?.entries ?? []);
+  const overridden = stops.length > 0 ? `\n\nPublished with ${stops.length} open findings: ${request.override}` : '';
+  await publish(
+    catalog,
+    {
+      name: at.name,
+      replaces,
+      dates: { published: ports.now().toISOString().slice(0, 10), ...edition.header.dates, ...request.dates },
+      settings: edition.settings,
+      items: edition.items,
+      lineage,
+      decisions,
+      oldFileOf: id => fileHolding(old, older?.settings ?? edition.settings, id),
+    },
+    at.commit,
+    person(ports),
+    `Edition ${at.name}${overridden}`,
+  );
+  return { items: edition.items.length, findings };
+}

@@ -1,0 +1,19 @@
+import type { Finding } from '../model/finding.ts';
+import type { Settings } from '../model/settings.ts';
+import type { PlacedRow } from './place-rows.ts';
+
+/** Rows that apply to an installation type which the settings, where they are given outright, do not list. */
+export function checkRowTypes(rows: readonly PlacedRow[], settings: Settings): Finding[] {
+  const known = settings.installationTypes.map(t => t.id);
+  return rows.flatMap(({ row, number, content }) =>
+    (content.appliesTo ?? [])
+      .filter(type => !known.includes(type))
+      .map(type => ({
+        rule: 'unknown-type',
+        severity: 'error' as const,
+        subject: row.file,
+        message: `${number || content.title} applies to ${type}, which is not an installation type of the catalog (${known.join(', ')}).`,
+        place: { file: row.file, line: row.line },
+      })),
+  );
+}
