@@ -100,7 +100,9 @@ export function parseEditionFiles(files: ReadonlyMap<string, string>): ParsedEdi
       owners.set(inner.id, path);
     });
   }
-  if (!settings || !tree) return { settings, items: [], findings };
+  // What the outline lacks because a file cannot be read is no finding of its own.
+  const unread = findings.some(f => f.rule !== 'id-twice');
+  if (!settings || !tree || unread) return { settings, items: [], findings };
 
   const items = placeItems(settings, tree, roots, findings);
   const placed = new Set(items.map(i => i.id));
