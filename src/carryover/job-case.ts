@@ -1,8 +1,9 @@
 import type { Joint } from '../crosswalk/joint.ts';
 import type { Outcome } from '../model/citation.ts';
 import type { Entry } from '../model/edition.ts';
-import type { TypeId } from '../model/item.ts';
+import type { ItemId, TypeId } from '../model/item.ts';
 import { typeName } from '../model/settings.ts';
+import { workItemsOf } from './new-duties.ts';
 import { called, listed } from './sentences.ts';
 
 /** The columns that carrying adds at the right of a job table, in this order. */
@@ -31,6 +32,8 @@ export interface JobCase {
   readonly after: readonly string[];
   /** Open lines of one job that have this in common do the same work: the later ones fold into the first. */
   readonly foldKey: string | undefined;
+  /** The work items of the newer edition that an open line of this case brings into its job. */
+  readonly workItems: readonly ItemId[];
 }
 
 /** A line that a job gains: a requirement of the newer edition that its work item did not have for this type. */
@@ -71,6 +74,8 @@ export function jobCase(
       !closed && heirs.length === 1 && FOLDING.includes(outcome.cause)
         ? JSON.stringify([heirs[0]!.id, type ?? null])
         : undefined,
+    workItems:
+      closed || outcome.from === undefined || outcome.cause === 'other-type' ? [] : workItemsOf(joint, outcome.from),
   };
 }
 

@@ -5,7 +5,7 @@ import type { ItemId, TypeId } from '../model/item.ts';
 import type { Columns } from './columns.ts';
 import { type AddedLine, addedLine, type JobCase, jobCase } from './job-case.ts';
 import { JobNotes } from './job-notes.ts';
-import { newDutiesUnder, workItemsOf } from './new-duties.ts';
+import { newDutiesUnder } from './new-duties.ts';
 import { readNumberCell } from './number-cell.ts';
 import { type MarksOf, resolveCitation } from './resolve.ts';
 import { stateOf } from './states.ts';
@@ -59,6 +59,7 @@ const OTHERS = '(other numbers)';
 /** Answers remembered by the cells as they stand; cells longer than this are not worth remembering. */
 const REMEMBERED = 50_000;
 const LONG_CELL = 200;
+const LONG_KEY = 500;
 
 /**
  * Carries a job table line by line. What it keeps in memory grows with the cases and with the different jobs, not with
@@ -68,9 +69,8 @@ export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns): JobC
   const typeOf = typeReader(joint);
   const titles = titlesOf(joint);
   const notes = new JobNotes(columns);
-  const remembered = new Map<string, JobCase>();
-  const cases = new Map<string, JobCase>();
-  const counts = new Map<JobCase, number>();
+  const remembered = new Map<string, Tally>();
+  const cases = new Map<string, Tally>();
   const others = new Map<OutcomeKind, { lines: number; closed: number }>();
   let unreadable = 0;
   const finished = new Set<string>();
@@ -85,22 +85,19 @@ export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns): JobC
     return column === undefined ? '' : (cells[column.at] ?? '');
   };
 
-  function caseOf(cells: readonly string[]): JobCase {
-    const parts = [
-      at(cells, 'number'),
-      at(cells, 'type'),
-      at(cells, 'state'),
-      at(cells, 'title'),
-      at(cells, 'edition'),
-    ] as const;
-    const key = parts.join('\u0000');
+  const readFrom = (['number', 'type', 'state', 'title', 'edition'] as const).flatMap(r => columns[r]?.at ?? []);
+
+  function tallyOf(cells: readonly string[]): Tally {
+    let key = '';
+    for (const column of readFrom) key += `${cells[column] ?? ''}\u0000`;
     const known = remembered.get(key);
     if (known) return known;
-    const found = readCase(...parts);
-    if (parts.some(p => p.length > LONG_CELL)) return found;
+    const [type, state] = [at(cells, 'type'), at(cells, 'state')];
+    const found = readCase(at(cells, 'number'), type, state, at(cells, 'title'), at(cells, 'edition'));
+    if (key.length > LONG_KEY) return found;
     if (remembered.size >= REMEMBERED) remembered.clear();
     // A word on no list is noted each time that it is met, so such lines are not remembered.
-    if (!notes.strange(parts[1], typeOf(parts[1]), parts[2], stateOf(parts[2]))) remembered.set(key, found);
+    if (!notes.strange(type, typeOf(type), state, stateOf(state))) remembered.set(key, found);
     return found;
   }
 
@@ -121,14 +118,14 @@ export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns): JobC
       ...(type === undefined ? {} : { type }),
       ...(title === undefined ? {} : { title }),
     });
-    const found = jobCase(joint, cell.number, type, state, edition, outcome);
+    const found = { case: jobCase(joint, cell.number, type, state, edition, outcome), lines: 0, counted: true };
     const readable = outcome.from !== undefined || outcome.kind !== 'unknown';
     if (readable || (unreadable < UNREADABLE && cell.number.length <= LONG_CELL)) {
       cases.set(key, found);
-      counts.set(found, 0);
       if (!readable) unreadable++;
+      return found;
     }
-    return found;
+    return { ...found, counted: false };
   }
 
   function telling(number: string, title: string): boolean {
@@ -136,15 +133,14 @@ export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns): JobC
     return titles.named(title).length > 0 || joint.old.withNumber(number).some(i => sameTitle(i.title, title));
   }
 
-  function count(found: JobCase): void {
-    const before = counts.get(found);
-    if (before !== undefined) counts.set(found, before + 1);
-    else {
-      const kind = others.get(found.outcome.kind) ?? { lines: 0, closed: 0 };
-      kind.lines++;
-      if (found.state !== 'open') kind.closed++;
-      others.set(found.outcome.kind, kind);
-    }
+  function count(tally: Tally): void {
+    tally.lines++;
+    if (tally.counted) return;
+    const { outcome, state } = tally.case;
+    const kind = others.get(outcome.kind) ?? { lines: 0, closed: 0 };
+    kind.lines++;
+    if (state !== 'open') kind.closed++;
+    others.set(outcome.kind, kind);
   }
 
   function endRun(): readonly AddedLine[] {
@@ -168,16 +164,12 @@ export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns): JobC
 
   function joinRun(cells: readonly string[], found: JobCase): number | undefined {
     if (run.job === '') return undefined;
-    const from = found.outcome.from;
-    if (found.state === 'open' && from !== undefined && found.outcome.cause !== 'other-type') {
-      const seen = `${from}\u0000${found.type ?? ''}`;
-      if (!run.cited.has(seen)) {
-        run.cited.add(seen);
-        for (const workItem of workItemsOf(joint, from)) {
-          const key = `${workItem}\u0000${found.type ?? ''}`;
-          if (!run.works.has(key))
-            run.works.set(key, { workItem, type: found.type, typeCell: at(cells, 'type').slice(0, LONG_CELL) });
-        }
+    if (found.workItems.length > 0 && !run.cited.has(found)) {
+      run.cited.add(found);
+      for (const workItem of found.workItems) {
+        const key = JSON.stringify([workItem, found.type ?? null]);
+        const typeCell = at(cells, 'type').slice(0, LONG_CELL);
+        if (!run.works.has(key)) run.works.set(key, { workItem, type: found.type, typeCell });
       }
     }
     if (found.foldKey === undefined) return undefined;
@@ -197,9 +189,9 @@ export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns): JobC
         if (job !== '' && finished.has(job)) notes.returned(job, lines);
         run = emptyRun(job);
       }
-      const found = caseOf(cells);
-      count(found);
-      return { case: found, foldsInto: joinRun(cells, found), added: gained };
+      const tally = tallyOf(cells);
+      count(tally);
+      return { case: tally.case, foldsInto: joinRun(cells, tally.case), added: gained };
     },
     end: () => {
       const gained = endRun();
@@ -207,7 +199,7 @@ export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns): JobC
       return gained;
     },
     totals: () => {
-      const all = countCases(counts, others);
+      const all = countCases([...cases.values()], others);
       const outcomes = Object.fromEntries(OUTCOMES.map(k => [k, sum(all.filter(c => c.outcome === k))]));
       return {
         lines,
@@ -218,15 +210,22 @@ export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns): JobC
         agree: sum(all) === lines,
       };
     },
-    cases: () => countCases(counts, others),
+    cases: () => countCases([...cases.values()], others),
     findings: () => notes.findings(),
   };
+}
+
+/** A case and how many lines have it. Cases beyond the limit are not `counted` here but by their kind. */
+interface Tally {
+  readonly case: JobCase;
+  lines: number;
+  readonly counted: boolean;
 }
 
 interface Run {
   readonly job: string;
   readonly survivors: Map<string, number>;
-  readonly cited: Set<string>;
+  readonly cited: Set<JobCase>;
   readonly works: Map<
     string,
     { readonly workItem: ItemId; readonly type: TypeId | undefined; readonly typeCell: string }
@@ -238,11 +237,12 @@ function emptyRun(job: string): Run {
 }
 
 function countCases(
-  counts: ReadonlyMap<JobCase, number>,
+  counted: readonly Tally[],
   others: ReadonlyMap<OutcomeKind, { readonly lines: number; readonly closed: number }>,
 ): readonly CaseCount[] {
   const groups = new Map<string, CaseCount>();
-  for (const [{ number, type, state, outcome }, n] of counts) {
+  for (const { case: found, lines: n } of counted) {
+    const { number, type, state, outcome } = found;
     if (n === 0) continue;
     const key = JSON.stringify([number, type ?? null, outcome.kind, outcome.why]);
     const before = groups.get(key);

@@ -48,7 +48,8 @@ export function withdrawalWhy(joint: Joint, number: string, link: Link): string 
 /** What a reader does about a withdrawn item: look where the record points, or at what governs, or strike it out. */
 export function withdrawalToDo(joint: Joint, number: string, link: Link): string {
   const target = link.pointsTo === undefined ? undefined : joint.new.get(link.pointsTo);
-  if (target) return `Read ${called(target)} of ${joint.to.header.name} and decide whether it takes the place of ${number}.`;
+  if (target)
+    return `Read ${called(target)} of ${joint.to.header.name} and decide whether it takes the place of ${number}.`;
   if (link.governs) return `Take ${number} out, and follow ${link.governs}.`;
   return `Take ${number} out; nothing takes its place.`;
 }

@@ -60,6 +60,9 @@ export function noSuchNumber(joint: Joint, number: string): Verdict {
     kind: 'unknown',
     cause: 'no-such-number',
     why: `Edition ${edition} has no ${shown}.`,
-    toDo: near.length > 0 ? `Check the number; near it ${near.length > 1 ? 'are' : 'is'} ${listed(near)}.` : 'Check the number.',
+    toDo:
+      near.length > 0
+        ? `Check the number; near it ${near.length > 1 ? 'are' : 'is'} ${listed(near)}.`
+        : 'Check the number.',
   };
 }

@@ -116,7 +116,7 @@ async function firstRecords(files: Files, input: string): Promise<readonly CsvRe
   const { batches } = await readCsv(files.stream(input));
   const records: CsvRecord[] = [];
   for await (const batch of batches) {
-    records.push(...batch.slice(0, SAMPLE + 1 - records.length));
+    records.push(...batch.records.slice(0, SAMPLE + 1 - records.length));
     if (records.length > SAMPLE) break;
   }
   return records;

@@ -3,7 +3,6 @@ import { createReadStream, createWriteStream } from 'node:fs';
 import { access, lstat, mkdir, open, readFile, realpath, rename, stat, unlink } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 import { Readable } from 'node:stream';
-import { finished } from 'node:stream/promises';
 import { CatalogError } from '../model/errors.ts';
 import type { Files, PendingFile } from './ports.ts';
 
@@ -52,7 +51,8 @@ async function create(path: string): Promise<PendingFile> {
     if ((await stat(path).catch(() => undefined))?.isDirectory()) throw Object.assign(new Error(), { code: 'EISDIR' });
     return open(temporary, 'wx');
   });
-  const stream = createWriteStream('', { fd: handle, autoClose: false });
+  // By number: a stream that is given the handle itself holds on to it, and closing the handle would wait for ever.
+  const stream = createWriteStream('', { fd: handle.fd, autoClose: false });
   let failure: unknown;
   stream.on('error', error => {
     failure = error;
@@ -66,8 +66,11 @@ async function create(path: string): Promise<PendingFile> {
     stream,
     commit: () =>
       saying('write', path, async () => {
-        stream.end();
-        await finished(stream);
+        // Not stream.finished(): it waits for a `close` that a stream on a kept file handle never emits.
+        await new Promise<void>(done => {
+          stream.once('error', () => done());
+          stream.end(() => done());
+        });
         if (failure) throw failure;
         await handle.sync();
         await close();

@@ -4,9 +4,9 @@ import type { JobCarrier } from '../carryover/jobs.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Finding } from '../model/finding.ts';
 import { ByteSink } from '../tables/byte-sink.ts';
-import { csvCells, splitLineEnd } from '../tables/csv-line.ts';
+import { csvCells } from '../tables/csv-line.ts';
 import type { Dialect } from '../tables/dialect.ts';
-import type { CsvRecord } from '../tables/read-csv.ts';
+import type { CsvBatch, CsvRecord } from '../tables/read-csv.ts';
 
 /**
  * Puts what the carrier says beside the user's bytes.
@@ -20,7 +20,7 @@ export class JobTable {
   readonly #columns: Columns;
   readonly #header: readonly string[];
   readonly #sink = new ByteSink(1 << 20);
-  #pieces = new WeakMap<JobCase, readonly [Uint8Array, Uint8Array]>();
+  #pieces = new WeakMap<JobCase, Pieces>();
   #dialect: Dialect = { delimiter: ',', lineEnd: '\n' };
   #headerDone = false;
   #ended = true;
@@ -41,10 +41,10 @@ export class JobTable {
   }
 
   /** The output for these records. */
-  carry(batch: readonly CsvRecord[]): Uint8Array {
-    for (const record of batch) {
-      if (!this.#headerDone) this.#headerLine(record);
-      else this.#line(record);
+  carry({ bytes, records }: CsvBatch): Uint8Array {
+    for (const record of records) {
+      if (!this.#headerDone) this.#headerLine(bytes, record);
+      else this.#line(bytes, record);
     }
     return this.#sink.take();
   }
@@ -74,39 +74,47 @@ export class JobTable {
     return findings;
   }
 
-  #headerLine(record: CsvRecord): void {
+  #headerLine(bytes: Buffer, record: CsvRecord): void {
     this.#headerDone = true;
-    this.#write(record, this.#header.length, [encode(`${this.#separated(addedHeaders(this.#header))}`)]);
+    this.#startLine(bytes, record);
+    this.#sink.append(encode(this.#separated(addedHeaders(this.#header))));
+    this.#endLine(bytes, record);
   }
 
-  #line(record: CsvRecord): void {
-    const [body, end] = splitLineEnd(record.bytes);
-    if (body.length === 0) {
+  #line(bytes: Buffer, record: CsvRecord): void {
+    if (record.bodyEnd === record.start) {
       this.#blank++;
-      this.#sink.append(end);
+      this.#sink.append(bytes, record.start, record.end);
       return;
     }
     if (record.cells.length > this.#header.length) throw this.#tooLong(record);
     this.records++;
     const carried = this.#carrier.line(record.cells);
     for (const line of carried.added) this.#added(line);
-    const [before, after] = this.#piecesOf(carried.case);
-    const folds = carried.foldsInto === undefined ? [] : [encode(String(carried.foldsInto))];
-    this.#write(record, record.cells.length, [before, ...folds, after]);
+    const { before, after, whole } = this.#piecesOf(carried.case);
+    this.#startLine(bytes, record);
+    if (carried.foldsInto === undefined) this.#sink.append(whole);
+    else {
+      this.#sink.append(before);
+      this.#sink.append(encode(String(carried.foldsInto)));
+      this.#sink.append(after);
+    }
+    this.#endLine(bytes, record);
   }
 
-  #write(record: CsvRecord, cells: number, pieces: readonly Uint8Array[]): void {
-    const [body, end] = splitLineEnd(record.bytes);
-    this.#endLine();
-    this.#sink.append(body);
-    if (cells < this.#header.length) {
-      this.#short++;
-      this.#firstShort ||= record.line;
-      this.#sink.append(encode(this.#dialect.delimiter.repeat(this.#header.length - cells)));
-    }
-    for (const piece of pieces) this.#sink.append(piece);
-    this.#sink.append(end);
-    this.#ended = end.length > 0;
+  #startLine(bytes: Buffer, record: CsvRecord): void {
+    this.#closeLine();
+    this.#sink.append(bytes, record.start, record.bodyEnd);
+    const lacking = this.#header.length - record.cells.length;
+    if (lacking <= 0) return;
+    this.#short++;
+    this.#firstShort ||= record.line;
+    this.#sink.append(encode(this.#dialect.delimiter.repeat(lacking)));
+  }
+
+  #endLine(bytes: Buffer, record: CsvRecord): void {
+    this.#sink.append(bytes, record.bodyEnd, record.end);
+    this.#ended = record.end > record.bodyEnd;
   }
 
   #added(line: AddedLine): void {
@@ -115,23 +123,22 @@ export class JobTable {
     if (job) cells[job.at] = line.job;
     if (type) cells[type.at] = line.typeCell;
     const ours = this.#separated([...line.before, '', ...line.after]);
-    this.#endLine();
+    this.#closeLine();
     this.#sink.append(encode(`${csvCells(cells, this.#dialect, 'theirs')}${ours}${this.#dialect.lineEnd}`));
   }
 
   /** The input's last line may lack its end; nothing of ours may be glued to it. */
-  #endLine(): void {
+  #closeLine(): void {
     if (!this.#ended) this.#sink.append(encode(this.#dialect.lineEnd));
     this.#ended = true;
   }
 
-  #piecesOf(found: JobCase): readonly [Uint8Array, Uint8Array] {
+  #piecesOf(found: JobCase): Pieces {
     const known = this.#pieces.get(found);
     if (known) return known;
-    const pieces = [
-      encode(`${this.#separated(found.before)}${this.#dialect.delimiter}`),
-      encode(this.#separated(found.after)),
-    ] as const;
+    const before = encode(`${this.#separated(found.before)}${this.#dialect.delimiter}`);
+    const after = encode(this.#separated(found.after));
+    const pieces = { before, after, whole: Buffer.concat([before, after]) };
     this.#pieces.set(found, pieces);
     return pieces;
   }
@@ -151,6 +158,13 @@ export class JobTable {
   }
 }
 
+interface Pieces {
+  readonly before: Buffer;
+  readonly after: Buffer;
+  /** Both together, for the many lines that fold into no other. */
+  readonly whole: Buffer;
+}
+
 /** Our headers; where the user has one of that name already, ours gets a number behind. */
 function addedHeaders(header: readonly string[]): readonly string[] {
   return ADDED_COLUMNS.map(name => {
@@ -160,6 +174,6 @@ function addedHeaders(header: readonly string[]): readonly string[] {
   });
 }
 
-function encode(text: string): Uint8Array {
+function encode(text: string): Buffer {
   return Buffer.from(text);
 }

@@ -11,14 +11,14 @@ export class ByteSink {
     return this.#length;
   }
 
-  append(piece: Uint8Array): void {
-    const end = this.#length + piece.length;
+  append(piece: Buffer, from = 0, to = piece.length): void {
+    const end = this.#length + to - from;
     if (end > this.#bytes.length) {
       const grown = Buffer.allocUnsafe(Math.max(end, this.#bytes.length * 2));
       this.#bytes.copy(grown, 0, 0, this.#length);
       this.#bytes = grown;
     }
-    this.#bytes.set(piece, this.#length);
+    piece.copy(this.#bytes, this.#length, from, to);
     this.#length = end;
   }
 

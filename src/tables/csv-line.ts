@@ -14,11 +14,3 @@ export function csvCells(cells: readonly string[], dialect: Dialect, whose: 'our
     quoted_match: /[\r\n]/,
   });
 }
-
-/** Splits a record's bytes into what comes before its line end and the line end itself, which the last may lack. */
-export function splitLineEnd(bytes: Uint8Array): readonly [body: Uint8Array, end: Uint8Array] {
-  let at = bytes.length;
-  if (bytes[at - 1] === 10) at--;
-  if (bytes[at - 1] === 13) at--;
-  return [bytes.subarray(0, at), bytes.subarray(at)];
-}

@@ -1,0 +1,143 @@
+// One million job lines carried, against the same csv library parsing and writing them and doing nothing else.
+// Needs a built dist/. Prints one line when run by itself; `run()` gives it as a value.
+import { createReadStream, createWriteStream, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pipeline } from 'node:stream/promises';
+import { pathToFileURL } from 'node:url';
+import { parse } from 'csv-parse';
+import { stringify } from 'csv-stringify';
+
+const LINES = 1_000_000;
+const LINES_OF_A_JOB = 20;
+const ROUNDS = 3;
+const TYPES = ['house', 'terrace', 'court'];
+const STATES = ['open', 'planned', 'inspected', 'invoiced'];
+
+/** @returns {Promise<{name: string, ours: number, rival: number, ratio: number, note: string}>} seconds, medians */
+export async function run() {
+  const { carryJobs } = await import('../../dist/commands/carry-jobs.js');
+  const { realFiles } = await import('../../dist/commands/files.js');
+  const { joint, marks } = await editions();
+  const folder = mkdtempSync(join(tmpdir(), 'fishplate-bench-'));
+  try {
+    const input = join(folder, 'jobs.csv');
+    await pipeline(jobLines(joint), createWriteStream(input));
+    const ours = [];
+    const rival = [];
+    let peak = 0;
+    let report;
+    for (let round = 0; round < ROUNDS; round++) {
+      const out = join(folder, `ours-${round}.csv`);
+      ours.push(
+        await seconds(async () => {
+          report = await carryJobs({ files: realFiles, progress: () => {} }, joint, marks, { input, out });
+        }),
+      );
+      // Ours runs first, so that the process has not yet grown by anything else.
+      if (round === 0) peak = process.resourceUsage().maxRSS / 1024;
+      rival.push(
+        await seconds(() =>
+          pipeline(
+            createReadStream(input),
+            parse({ bom: true }),
+            stringify(),
+            createWriteStream(join(folder, `rival-${round}.csv`)),
+          ),
+        ),
+      );
+    }
+    const { lines, added, folded, agree } = report.totals;
+    if (lines !== LINES || !agree) throw new Error(`${lines} lines came out of ${LINES}`);
+    const [a, b] = [median(ours), median(rival)];
+    const note = `${lines} lines in, ${added} added, ${folded} folded, peak ${Math.round(peak)} MB`;
+    return { name: 'a million job lines, against parse and write only', ours: a, rival: b, ratio: a / b, note };
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+function* jobLines(joint) {
+  yield 'job,number,type,state,date,remark\n';
+  const requirements = joint.from.entries.filter(e => e.obliges);
+  let block = '';
+  for (let at = 0; at < LINES; at++) {
+    const job = Math.floor(at / LINES_OF_A_JOB);
+    const cited = requirements[(job * 7 + (at % LINES_OF_A_JOB)) % requirements.length];
+    const remark = at % 9 === 0 ? '"as agreed, see plan"' : 'as ordered';
+    block += `J-${job},${cited.number},${TYPES[job % 3]},${STATES[at % 4]},2024-03-${10 + (job % 20)},${remark}\n`;
+    if (block.length > 1 << 16) {
+      yield block;
+      block = '';
+    }
+  }
+  yield block;
+}
+
+/** Two editions of about 3,000 items: every third work item merges into the one before, every tenth requirement is new. */
+async function editions() {
+  const { joinEditions } = await import('../../dist/crosswalk/joint.js');
+  const { linkByLineage } = await import('../../dist/crosswalk/lineage.js');
+  const { marksOf } = await import('../../dist/content/marks.js');
+  const settings = {
+    title: 'Bench',
+    language: 'en',
+    levels: [{ name: 'Part' }, { name: 'Work item' }, { name: 'Requirement', obliges: true }],
+    fileLevel: 2,
+    numbering: { levels: [], numbersUnique: true },
+    installationTypes: TYPES.map(id => ({ id, name: id })),
+    withdrawalReasons: [{ code: 'obsolete', meaning: 'no longer used' }],
+  };
+  const old = [];
+  const next = [];
+  const records = [];
+  const add = (list, id, number, parent) => {
+    const level = number.split('.').length;
+    list.push({ id, number, parent, level, title: `Item ${id}`, hash: id.slice(1), obliges: level === 3 });
+  };
+  for (let p = 1; p <= 10; p++) {
+    add(old, `p${p}`, `${p}`, null);
+    add(next, `p${p}`, `${p}`, null);
+    for (let w = 1; w <= 30; w++) {
+      const gone = w % 3 === 0;
+      const work = `w${p}-${w}`;
+      add(old, work, `${p}.${w}`, `p${p}`);
+      if (!gone) add(next, work, `${p}.${w - Math.floor(w / 3)}`, `p${p}`);
+      if (gone) records.push({ from: work, heirs: [whole(`w${p}-${w - 1}`)], basis: 'declared' });
+      for (let r = 1; r <= 9; r++) {
+        const id = `r${p}-${w}-${r}`;
+        add(old, id, `${p}.${w}.${r}`, work);
+        const number = `${p}.${w - Math.floor(w / 3)}.${r}`;
+        if (!gone) add(next, id, number, work);
+        else if (r === 9) records.push({ from: id, heirs: [], reason: 'obsolete', basis: 'declared' });
+        else records.push({ from: id, heirs: [whole(`r${p}-${w - 1}-${r}`)], basis: 'declared' });
+      }
+      if (!gone && w % 4 === 0) add(next, `n${p}-${w}`, `${p}.${w - Math.floor(w / 3)}.10`, work);
+    }
+  }
+  const header = name => ({ name, erratum: 0, replaces: null, dates: {}, state: 'published' });
+  const from = { header: header('2018'), settings, entries: old };
+  const to = { header: header('2024'), settings, entries: next };
+  const joint = joinEditions(from, to, { from: '2018', to: '2024', links: linkByLineage(old, next, records) });
+  const item = id => ({ id, number: '', level: 3, parent: null, title: id });
+  return { joint, marks: link => marksOf(joint, link, { from: item, to: item }) };
+}
+
+function whole(to) {
+  return { to, fromExtent: 'all', toExtent: 'all' };
+}
+
+async function seconds(work) {
+  const start = performance.now();
+  await work();
+  return (performance.now() - start) / 1000;
+}
+
+function median(values) {
+  return [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
+}
+
+if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
+  const { name, ours, rival, ratio, note } = await run();
+  process.stdout.write(`${name}: ${ours.toFixed(2)} s / ${rival.toFixed(2)} s = ${ratio.toFixed(2)} (${note})\n`);
+}
