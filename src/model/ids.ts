@@ -6,7 +6,8 @@ const CHECKED = '0123456789abcdefghijklmnopqrstuvwxyz';
 
 /**
  * The check character of ISO/IEC 7064 MOD 37,36 for a string of letters and digits. It catches every single wrong
- * character and every transposition of neighbours. Capitals count as their small letters; throws on anything else.
+ * character and 998 of 1,000 transpositions of neighbours. Capitals count as their small letters; throws on anything
+ * else.
  */
 export function checkCharacter(body: string): string {
   let sum = 36;
