@@ -1,0 +1,41 @@
+/** Finds the edition that a text names right beside a number. */
+export interface EditionReader {
+  after(text: string): SaidEdition | undefined;
+  before(text: string): string | undefined;
+}
+
+export interface SaidEdition {
+  readonly edition: string;
+  /** It stands in a bracket right behind one number, so that it may not speak for a list before it. */
+  readonly bracketed: boolean;
+}
+
+/**
+ * Reads "3.2.1 (2014)", "3.2.1 of the 2014 edition", "2018 edition, 3.2.1". A year said as an edition counts even if no
+ * such edition is known: then nothing is carried, rather than carried wrongly. "under 3.2.1 in 2014" says when, not
+ * which edition.
+ */
+export function editionReader(editions: readonly string[]): EditionReader {
+  const known = [...editions].sort((a, b) => b.length - a.length).map(e => e.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
+  const any = `(${[...known, '(?:19|20)\\d\\d'].join('|')})(?![\\p{L}\\p{N}]|\\.\\p{N})`;
+  const forms = [
+    `\\s*[([]\\s*(?:the\\s+)?(?:edition\\s+)?${any}(?:\\s+edition)?\\s*[)\\]]`,
+    `\\s*,?\\s*\\(?(?:of|in|from|under|per)?\\s*(?:the\\s+)?${any}\\s+edition`,
+    `\\s*,?\\s*\\(?(?:of|in|from|under|per)?\\s*(?:the\\s+)?edition\\s+(?:of\\s+)?${any}`,
+    `\\s+(?:of|from)\\s+(?:the\\s+)?${any}`,
+  ].map(form => new RegExp(`^${form}`, 'iu'));
+  const before = new RegExp(`(?:${any}\\s+edition|edition\\s+(?:of\\s+)?${any})[^.;!?\\d]{0,40}$`, 'iu');
+  return {
+    after: text => {
+      for (const [at, form] of forms.entries()) {
+        const edition = form.exec(text)?.[1];
+        if (edition !== undefined) return { edition, bracketed: at === 0 };
+      }
+      return undefined;
+    },
+    before: text => {
+      const said = before.exec(text);
+      return said?.[1] ?? said?.[2];
+    },
+  };
+}

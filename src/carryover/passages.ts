@@ -1,0 +1,65 @@
+import type { Joint } from '../crosswalk/joint.ts';
+import type { Citation, Outcome } from '../model/citation.ts';
+import type { Edit, Passage } from '../model/document.ts';
+import { type FindOptions, findCitations } from './find.ts';
+import { resolveRange } from './ranges.ts';
+import { type MarksOf, resolveCitation } from './resolve.ts';
+
+/** A citation of a document, what happens to it, and the edits that do it. */
+export interface CarriedCitation {
+  readonly citation: Citation;
+  readonly outcome: Outcome;
+  /** The text around the citation, as the passage has it. */
+  readonly context: string;
+  readonly edits: readonly Edit[];
+}
+
+/** How much of a passage is shown beside a citation, to each side. */
+const AROUND = 60;
+
+/**
+ * Finds and answers all citations of a document's passages. Only what is carried has edits, and an edit covers the
+ * digits of its number and nothing beside them; the rest is for a person.
+ */
+export function carryPassages(
+  joint: Joint,
+  marks: MarksOf,
+  passages: readonly Passage[],
+  options: FindOptions,
+): readonly CarriedCitation[] {
+  return passages.flatMap(passage =>
+    findCitations(joint, passage, options).map(citation => {
+      const { outcome, edits } = carryOne(joint, marks, citation);
+      return { citation, outcome, context: contextOf(passage, citation), edits };
+    }),
+  );
+}
+
+function carryOne(joint: Joint, marks: MarksOf, citation: Citation): { outcome: Outcome; edits: readonly Edit[] } {
+  const { number, edition, title, through, start, end } = citation;
+  const cited = { number, edition, ...(title === undefined ? {} : { title }) };
+  if (!through) {
+    const outcome = resolveCitation(joint, marks, cited);
+    const to = outcome.heirs[0]?.number;
+    return { outcome, edits: outcome.kind === 'carried' && to ? [{ start, end, text: to }] : [] };
+  }
+  const { outcome, first, last } = resolveRange(joint, marks, cited, through.number);
+  if (outcome.kind !== 'carried' || first === undefined || last === undefined) return { outcome, edits: [] };
+  // "3.2.1-4" keeps its short form: both ends stand under one parent, so the last segment says it all.
+  const short = through.end - through.start < through.number.length;
+  const text = short ? (last.split('.').at(-1) ?? last) : last;
+  return {
+    outcome,
+    edits: [
+      { start, end, text: first },
+      { start: through.start, end: through.end, text },
+    ],
+  };
+}
+
+function contextOf(passage: Passage, citation: Citation): string {
+  const from = Math.max(0, citation.start - passage.start - AROUND);
+  const to = Math.min(passage.text.length, (citation.through ?? citation).end - passage.start + AROUND);
+  const text = passage.text.slice(from, to).replace(/\ufffc+/g, '…');
+  return `${from > 0 ? '…' : ''}${text.replace(/\s+/g, ' ').trim()}${to < passage.text.length ? '…' : ''}`;
+}

@@ -1,0 +1,74 @@
+import { basename, dirname, join, relative, resolve, sep } from 'node:path';
+import { sidecarName } from '../carryover/sidecar.ts';
+import { CatalogError } from '../model/errors.ts';
+import type { Files } from './ports.ts';
+
+/** A document to carry, and where its carried copy goes. */
+export interface PlacedDocument {
+  readonly input: string;
+  readonly out: string;
+  /** The output's path below the output folder, with forward slashes: its name in the review list. */
+  readonly name: string;
+  readonly kind: 'markdown' | 'plain';
+}
+
+/**
+ * Places the outputs as the inputs stand to one another: files from one folder stand side by side, equal names from
+ * two folders stay apart, and relative links between the documents go on leading where they led.
+ *
+ * @throws CatalogError BadArgument for kinds that cannot be carried, OutputIsInput where an output would be an input.
+ */
+export async function placeDocuments(
+  files: Files,
+  inputs: readonly string[],
+  outDir: string,
+): Promise<readonly PlacedDocument[]> {
+  const unique = [...new Map(inputs.map(input => [resolve(input), input])).values()];
+  const shared = sharedFolder(unique.map(i => dirname(resolve(i))));
+  const placed = unique.map((input): PlacedDocument => {
+    const name = relative(shared, resolve(input)).split(sep).join('/');
+    return { input, out: join(outDir, name), name, kind: kindOf(input) };
+  });
+  const reserved = ['review.md', 'review.json'];
+  for (const { input, name } of placed) {
+    if (!reserved.includes(name)) continue;
+    throw new CatalogError('BadArgument', `${input} has the name of the review list; rename it and run again.`, {
+      input,
+    });
+  }
+  for (const { input } of placed) {
+    for (const made of [...placed.flatMap(p => [p.out, sidecarName(p.out)]), ...reserved.map(r => join(outDir, r))]) {
+      if (!(await files.same(made, input))) continue;
+      throw new CatalogError('OutputIsInput', `${made} would be written over an input; choose another output folder.`, {
+        made,
+      });
+    }
+    if (await files.same(dirname(input), outDir)) {
+      throw new CatalogError('OutputIsInput', `${outDir} is the folder of ${input}; choose another output folder.`, {
+        outDir,
+      });
+    }
+  }
+  return placed;
+}
+
+function kindOf(input: string): PlacedDocument['kind'] {
+  if (/\.(?:md|markdown)$/i.test(input)) return 'markdown';
+  if (/\.txt$/i.test(input)) return 'plain';
+  throw new CatalogError(
+    'BadArgument',
+    `${basename(input)} is of a kind that cannot be carried; give .md, .markdown or .txt files.`,
+    { input },
+  );
+}
+
+function sharedFolder(folders: readonly string[]): string {
+  const [first = '', ...rest] = folders.map(f => f.split(sep));
+  let length = first.length;
+  for (const other of rest) {
+    let at = 0;
+    while (at < length && other[at] === first[at]) at++;
+    length = at;
+  }
+  return (first as string[]).slice(0, length).join(sep) || sep;
+}
