@@ -98,8 +98,8 @@ function groupsIn(joint: Joint, text: string): readonly Group[] {
   const starts = /[\p{L}\p{N}]+/gu;
   for (let next = starts.exec(text); next; next = starts.exec(text)) {
     const before = text.slice(Math.max(0, next.index - 120), next.index);
-    const cue = cues.exec(before)?.[1]?.toLowerCase();
     const spot = spotAt(joint, text, next.index, before);
+    const cue = spot && cues.exec(before)?.[1]?.toLowerCase();
     if (!spot || !isCited(joint, text, spot, before, cue)) {
       // What was looked at as one number is not looked at again from its middle: 192.168.3.1.2 holds no 3.1.2.
       const wide =
