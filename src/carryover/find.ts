@@ -33,7 +33,7 @@ const RANGE = /^\s*(?:to\b|through\b|thru\b|until\b|up to(?: and including)?\b|-
 
 /**
  * Finds the numbers of the joint's older edition that a passage cites. Numbers of three and more segments are taken
- * where the edition has them or a word says what they are (item, section, §); of two segments only with such a word or
+ * where the edition has them, a word says what they are (item, section, §) or a title stands beside them; of two segments only with such a word or
  * with the item's title beside them; of one only after the name of the top level (Part 3).
  *
  * Offsets of what is returned are those of the document, and `line` is the line of the number.
@@ -171,10 +171,12 @@ function isCited(joint: Joint, text: string, spot: Spot, before: string, cue: st
   if (isTrap({ number, before, after: text.slice(end, end + 120), catalog })) return false;
   if (depth === 1) return known && cue !== undefined && cue.replace(/s$/, '') === top;
   if (cue !== undefined) return known || cue !== 'list';
-  if (depth >= 3) return known;
+  if (depth >= 3 && known) return true;
   const titles = titlesOf(joint);
   const title = titleAfter(text, end, titles) ?? titleBefore(text, start, titles);
-  return known && title !== undefined && titles.named(title.title).some(e => e.number === number);
+  if (title === undefined) return false;
+  // A long number that the edition lacks beside a title that it has is a citation with a wrong number, to be told.
+  return depth >= 3 || (known && titles.named(title.title).some(e => e.number === number));
 }
 
 const CUE_HEAD = '(?<![\\p{L}])(';

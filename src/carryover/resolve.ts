@@ -43,7 +43,7 @@ function judge(joint: Joint, marks: MarksOf, cited: CitedNumber): Verdict {
   const { number, type, title, edition = joint.from.header.name } = cited;
   if (edition !== joint.from.header.name) return otherEdition(joint, number, edition);
   const bearers = number === '' ? [] : joint.old.withNumber(number);
-  if (bearers.length === 0) return noSuchNumber(joint, number);
+  if (bearers.length === 0) return noSuchNumber(joint, number, title);
 
   const applying = type === undefined ? bearers : bearers.filter(b => joint.old.types(b.id).includes(type));
   if (applying.length === 0) return otherType(joint, number, bearers, type!);

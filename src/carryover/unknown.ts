@@ -4,6 +4,7 @@ import type { TypeId } from '../model/item.ts';
 import { nearestNumbers } from './nearest.ts';
 import { called, listed, typeNames } from './sentences.ts';
 import { looksLikeDate, numbersBehindDate } from './spreadsheet.ts';
+import { titlesOf } from './titles.ts';
 import type { Verdict } from './verdict.ts';
 
 /** Cells longer than this are no numbers; they are cut where a sentence repeats them. */
@@ -29,7 +30,7 @@ export function otherEdition(joint: Joint, number: string, edition: string): Ver
 }
 
 /** The edition does not print this number; says why that may be and which numbers are near. */
-export function noSuchNumber(joint: Joint, number: string): Verdict {
+export function noSuchNumber(joint: Joint, number: string, title: string | undefined): Verdict {
   const edition = joint.from.header.name;
   const shown = number.length > SHOWN ? `${number.slice(0, SHOWN)}…` : number;
   if (number === '') {
@@ -54,6 +55,11 @@ export function noSuchNumber(joint: Joint, number: string): Verdict {
       why: `Edition ${edition} has no ${shown}; a spreadsheet may have cut it from ${cutFrom}.`,
       toDo: `Look the number up in the original order; if it is ${cutFrom}, enter it as text.`,
     };
+  }
+  const named = title === undefined ? [] : titlesOf(joint).named(title);
+  if (named.length === 1) {
+    const toDo = `The title beside it is that of ${called(named[0]!)}; check which is meant.`;
+    return { kind: 'unknown', cause: 'no-such-number', why: `Edition ${edition} has no ${shown}.`, toDo };
   }
   const near = number.length > SHOWN ? [] : nearestNumbers(joint, number);
   return {

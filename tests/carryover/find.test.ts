@@ -42,6 +42,7 @@ describe('citations that are found', () => {
     ['Overflow capacity (3.2.1) is checked', ['3.2.1 "Overflow capacity"']],
     ['3.2 Overflow, house lot', ['3.2 "Overflow, house lot"']],
     ['3.2.1 Lid', ['3.2.1 "Lid"']],
+    ['7.7.7 Overflow capacity', ['7.7.7 "Overflow capacity"']],
     ['3.1.2 Lid leaks', ['3.1.2']],
     ['3.2.1 (2014)', ['3.2.1@2014']],
     ['3.2.1 Overflow capacity (2018)', ['3.2.1@2018 "Overflow capacity"']],

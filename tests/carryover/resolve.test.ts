@@ -67,6 +67,10 @@ describe('what happens to a citation', () => {
     expect(ask('3.01.2').toDo).toContain('3.1.2');
   });
 
+  it('offers the item whose title stands beside a number that does not exist', () => {
+    expect(ask('7.7.7', { title: 'Lid' }).toDo).toBe('The title beside it is that of 3.1.2 Lid; check which is meant.');
+  });
+
   it('offers the number that a spreadsheet has cut, only where the cut one is no item', () => {
     const edition = {
       ...joint,
