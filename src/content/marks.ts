@@ -1,5 +1,6 @@
 import type { Joint } from '../crosswalk/joint.ts';
 import type { AppliesTo, Duty, Link, Marks } from '../model/crosswalk.ts';
+import type { Entry } from '../model/edition.ts';
 import type { Item, ItemId, TypeId } from '../model/item.ts';
 import { compareWording } from './wording.ts';
 
@@ -44,15 +45,20 @@ function wordingOf(from: Item | undefined, to: Item | undefined) {
 }
 
 /**
- * An item has moved if its new parent is neither its old parent nor an heir of it. Comparing parents alone would call
- * every child of a merged or re-identified work item moved.
+ * An item has moved if one of its places is new or gone: a parent that is neither an old one nor an heir of an old one,
+ * or an old one without such. Comparing parents alone would call every child of a merged or re-identified work item
+ * moved; looking at the first place alone would hide that an item now also stands elsewhere.
  */
 function hasMoved(joint: Joint, link: PairLink): boolean {
-  const before = joint.old.get(link.from)!.parent;
-  const after = joint.new.get(link.to)!.parent;
-  if (before === after) return false;
-  if (before === null || after === null) return true;
-  return !joint.leaving(before).some(l => l.to === after);
+  const before = parentsOf(joint.old.get(link.from)!);
+  const after = parentsOf(joint.new.get(link.to)!);
+  const goesOn = (a: ItemId | null, b: ItemId | null) =>
+    a === b || (a !== null && b !== null && joint.leaving(a).some(l => l.to === b));
+  return before.some(a => !after.some(b => goesOn(a, b))) || after.some(b => !before.some(a => goesOn(a, b)));
+}
+
+function parentsOf({ parent, alsoAt = [] }: Entry): readonly (ItemId | null)[] {
+  return [parent, ...alsoAt];
 }
 
 function compareTypes(before: readonly TypeId[], after: readonly TypeId[]): AppliesTo {

@@ -11,7 +11,7 @@ import { editionFile } from './schemas.ts';
 export const headerPath = (edition: string) => `editions/${edition}.json`;
 export const tablePath = (edition: string) => `editions/${edition}.items.json`;
 
-const COLUMNS = ['id', 'number', 'parent', 'level', 'title', 'hash', 'obliges', 'appliesTo'];
+const COLUMNS = ['id', 'number', 'parent', 'level', 'title', 'hash', 'obliges', 'appliesTo', 'alsoAt'];
 
 /** The entries of an edition: its items without their texts. */
 export function entriesOf(settings: Settings, items: readonly Item[]): Entry[] {
@@ -24,6 +24,7 @@ export function entriesOf(settings: Settings, items: readonly Item[]): Entry[] {
     hash: contentHash(item),
     obliges: isRequirement(settings, item),
     ...(item.appliesTo ? { appliesTo: item.appliesTo } : {}),
+    ...(item.alsoAt ? { alsoAt: item.alsoAt } : {}),
   }));
 }
 
@@ -31,23 +32,24 @@ export function entriesOf(settings: Settings, items: readonly Item[]): Entry[] {
 export function writeTable(entries: readonly Entry[]): string {
   const lines = entries.map(e => {
     const cells: unknown[] = [e.id, e.number, e.parent, e.level, e.title, e.hash, e.obliges ? 1 : 0];
-    if (e.appliesTo) cells.push(e.appliesTo);
+    if (e.appliesTo || e.alsoAt) cells.push(e.appliesTo ?? null);
+    if (e.alsoAt) cells.push(e.alsoAt);
     return JSON.stringify(cells);
   });
   return `{"columns": ${JSON.stringify(COLUMNS)},\n"items": [\n${lines.join(',\n')}\n]}\n`;
 }
 
-type Line = [ItemId, string, ItemId | null, number, string, string, 0 | 1, string[]?];
+type Line = [ItemId, string, ItemId | null, number, string, string, 0 | 1, (string[] | null)?, string[]?];
 
 /** Reads a frozen table back. It was written by publication only, so damage is not repaired but refused. */
 export function parseTable(path: string, source: string): Entry[] {
   let lines: Line[];
   try {
     lines = (JSON.parse(source) as { items: Line[] }).items;
-    return lines.map(([id, number, parent, level, title, hash, obliges, appliesTo]) => {
+    return lines.map(([id, number, parent, level, title, hash, obliges, appliesTo, alsoAt]) => {
       if (typeof id !== 'string' || typeof number !== 'string' || typeof hash !== 'string') throw new Error('cells');
       const entry = { id, number, parent, level, title, hash, obliges: obliges === 1 };
-      return appliesTo ? { ...entry, appliesTo } : entry;
+      return { ...entry, ...(appliesTo ? { appliesTo } : {}), ...(alsoAt ? { alsoAt } : {}) };
     });
   } catch {
     throw new CatalogError('BadCatalog', `${path} is damaged; restore it from a clone of the catalog.`, { path });

@@ -33,6 +33,7 @@ export interface Entry {
   readonly title: string;
   readonly hash: string;
   readonly appliesTo?: readonly TypeId[];
+  readonly alsoAt?: readonly ItemId[];
   /** Whether the item obliges, i.e. is a requirement. */
   readonly obliges: boolean;
 }
