@@ -29,6 +29,7 @@ describe('carrying documents', () => {
     ['3.1.1 to 3.1.4', '3.1.1 to 3.1.4'],
     ['\ufeffsee\r\n3.1.1\r\n\r\n', '\ufeffsee\r\n3.1.2\r\n\r\n'],
     ['3.\u00ad1.1\u00a0x', '3.1.2\u00a0x'],
+    ['3.1.1\u00ad x', '3.1.2\u00ad x'],
   ])('%j becomes %j', async (text, expected) => {
     expect(await one(text)).toBe(expected);
     expect(await one(text, '/in/a.txt')).toBe(text.includes('`') ? '**3.1.2** and `3.1.2`' : expected);
@@ -39,6 +40,12 @@ describe('carrying documents', () => {
     const { report } = await carry({ '/in/a.txt': '3.1.1 to 3.1.2' });
     // Base and lid have changed places: 3.1.2 to 3.1.1 would be no row.
     expect(report.review).toMatchObject([{ outcome: 'choose', cause: 'range', number: '3.1.1 to 3.1.2' }]);
+  });
+
+  it('keeps no range of which one member has changed, although the row is the same', async () => {
+    const { report } = await carry({ '/in/a.txt': '3.2.1 to 3.2.2' });
+    expect(report.review).toMatchObject([{ outcome: 'choose', cause: 'range' }]);
+    expect(report.review[0]!.why).toContain('3.2.1 is 3.2.1 Capacity of the overflow in 2024');
   });
 
   it('lists what it leaves, with heirs, reason and what to do', async () => {
