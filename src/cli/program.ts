@@ -4,6 +4,8 @@ import { addCrosswalk } from './crosswalk.ts';
 import { addDrafts } from './drafts.ts';
 import { addEditions } from './editions.ts';
 import { addImport } from './import.ts';
+import { addSearch } from './search.ts';
+import { addServe } from './serve.ts';
 import { addTrace } from './trace.ts';
 
 /** The command line, one file for each command. Wrong usage throws a CommanderError instead of ending the process. */
@@ -26,6 +28,6 @@ Exit codes: 0 done; 1 done, and there are findings; 2 could not be done; 70 a de
     )
     .showHelpAfterError('(add --help for examples)')
     .exitOverride();
-  for (const add of [addImport, addEditions, addCheck, addCrosswalk, addTrace, addDrafts]) add(program);
+  for (const add of [addImport, addEditions, addCheck, addCrosswalk, addTrace, addSearch, addServe, addDrafts]) add(program);
   return program;
 }

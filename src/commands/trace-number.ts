@@ -51,7 +51,7 @@ export async function traceNumber(catalog: Catalog, request: TraceRequest): Prom
 }
 
 /** The editions from one on to the newest of its line; where two replace the same one, the later named. */
-function lineFrom(headers: readonly EditionHeader[], start: string): string[] {
+export function lineFrom(headers: readonly EditionHeader[], start: string): string[] {
   const line = [start];
   for (;;) {
     const next = headers.findLast(h => h.replaces === line.at(-1) && !line.includes(h.name));

@@ -1,0 +1,50 @@
+import { type Command, InvalidArgumentError } from 'commander';
+import { publishedCatalog } from '../commands/published-catalog.ts';
+import { readingCatalog } from './context.ts';
+import { printLines } from './print.ts';
+
+interface ServeOptions {
+  readonly port: number;
+  readonly host: string;
+}
+
+export function addServe(program: Command): void {
+  program
+    .command('serve')
+    .description('Show the catalog in a browser: look up, editions, items, crosswalks; reading only')
+    .option('--port <port>', 'where to listen; 0 takes any free port', portNumber, 4180)
+    .option('--host <address>', 'the address to listen on; anything but loopback lets others in', '127.0.0.1')
+    .addHelpText(
+      'after',
+      `
+Examples:
+  fishplate serve
+  fishplate serve --port 0 --catalog works.git`,
+    )
+    .action(async (options: ServeOptions, command: Command) => {
+      const catalog = await readingCatalog(command);
+      const published = publishedCatalog(catalog);
+      await published();
+      // Express and the templates are loaded here, so that no other command waits for them.
+      const [{ viewerApp }, { listen }] = await Promise.all([import('../web/app.ts'), import('../web/listen.ts')]);
+      const viewer = await listen(options, address =>
+        viewerApp({ published, address, now: () => new Date(), report: line => process.stderr.write(`${line}\n`) }),
+      );
+      if (!viewer.loopback) {
+        process.stderr.write(
+          `Warning: ${options.host} can be reached from other machines; everybody who reaches it can read this catalog.\n`,
+        );
+      }
+      printLines([`Serving ${catalog.dir} at ${viewer.address}`, 'Stop with Ctrl+C.']);
+      await new Promise<void>(resolve => {
+        for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => resolve());
+      });
+      await viewer.close();
+    });
+}
+
+function portNumber(text: string): number {
+  const port = Number(text);
+  if (/^\d{1,5}$/.test(text) && port <= 65_535) return port;
+  throw new InvalidArgumentError('A port is a number from 0 to 65535.');
+}

@@ -1,0 +1,142 @@
+import { tellTrace } from '../content/tell.ts';
+import { type Step, type Trace, traceItem } from '../content/trace.ts';
+import { crosswalkStatistics, type Statistics } from '../crosswalk/statistics.ts';
+import { type CrosswalkLine, crosswalkLines } from '../exports/crosswalk-lines.ts';
+import type { Decision } from '../model/crosswalk.ts';
+import type { EditionHeader, EditionIndex, Entry } from '../model/edition.ts';
+import { CatalogError } from '../model/errors.ts';
+import type { Item, ItemId } from '../model/item.ts';
+import { type Places, placesOf } from '../model/places.ts';
+import { type EditionNames, editionNames } from '../search/names.ts';
+import type { SearchIndex } from '../search/search-index.ts';
+import { listEditions, listEditionTags, locate } from '../store/names.ts';
+import type { Catalog } from '../store/open.ts';
+import { readDecisions, readEdition, readIndex } from '../store/read.ts';
+import { readRef } from '../store/refs.ts';
+import { type ReadCrosswalk, readCrosswalk } from './read-crosswalk.ts';
+import { remember } from './remember.ts';
+import { readSearchIndex } from './search-index-file.ts';
+import { lineFrom } from './trace-number.ts';
+
+/** A published edition ready to be asked. */
+export interface PublishedEdition extends EditionIndex {
+  readonly commit: string;
+  readonly places: Places<Entry>;
+  readonly names: EditionNames;
+}
+
+export interface PublishedCrosswalk extends ReadCrosswalk {
+  readonly lines: readonly CrosswalkLine[];
+  readonly statistics: Statistics;
+}
+
+/** A trace with its sentences. */
+export interface ToldTrace extends Trace {
+  readonly told: readonly string[];
+}
+
+/** What a catalog has published, as it stood at one moment: all answers of one request come from one such value. */
+export interface PublishedCatalog {
+  /** Oldest first. */
+  readonly headers: readonly EditionHeader[];
+  /** Throws UnknownEdition, with the known ones; a draft is not published and so not known. */
+  edition(name: string): Promise<PublishedEdition>;
+  item(edition: string, id: ItemId): Promise<Item>;
+  items(edition: string): Promise<ReadonlyMap<ItemId, Item>>;
+  crosswalk(from: string, to: string): Promise<PublishedCrosswalk>;
+  decisions(edition: string): Promise<readonly Decision[]>;
+  /** From this edition on to the newest of its line. */
+  trace(edition: string, entry: Entry): Promise<ToldTrace>;
+  search(edition: string): Promise<SearchIndex>;
+}
+
+/** Crosswalks kept: a catalog of many editions has many pairs, and anybody may ask for all of them. */
+const MOST_CROSSWALKS = 24;
+const MOST_EDITIONS = 24;
+
+/**
+ * Gives what is published now. What was read is kept as long as no tag of an edition changes, so an edition published
+ * while a server runs is seen by the next request.
+ */
+export function publishedCatalog(catalog: Catalog): () => Promise<PublishedCatalog> {
+  let known: { tags: string; published: Promise<PublishedCatalog> } | undefined;
+  return async () => {
+    const tags = await tagsOf(catalog);
+    if (known?.tags === tags) return known.published;
+    const published = readPublished(catalog);
+    const mine = { tags, published };
+    known = mine;
+    published.catch(() => {
+      if (known === mine) known = undefined;
+    });
+    return published;
+  };
+}
+
+async function tagsOf(catalog: Catalog): Promise<string> {
+  const { repo } = catalog;
+  const tags = await listEditionTags(repo);
+  const oids = await Promise.all(tags.map(t => readRef(repo.fs, repo.gitdir, t.ref)));
+  return tags.map((t, at) => `${t.ref} ${oids[at]}`).join('\n');
+}
+
+async function readPublished(catalog: Catalog): Promise<PublishedCatalog> {
+  const headers = await listEditions(catalog);
+  const edition = remember(MOST_EDITIONS, async (name: string): Promise<PublishedEdition> => {
+    const at = await locate(catalog, name).catch(() => undefined);
+    if (at?.state !== 'published') throw unknownEdition(name, headers);
+    const index = await readIndex(catalog, name);
+    const places = placesOf(index.settings, index.entries);
+    return { ...index, commit: at.commit, places, names: editionNames(index.entries) };
+  });
+  const items = remember(MOST_EDITIONS, async (name: string) => {
+    await edition(name);
+    return new Map((await readEdition(catalog, name)).items.map(i => [i.id, i]));
+  });
+  const crosswalk = remember(MOST_CROSSWALKS, async (pair: string): Promise<PublishedCrosswalk> => {
+    const [from, to] = JSON.parse(pair) as [string, string];
+    await Promise.all([edition(from), edition(to)]);
+    const read = await readCrosswalk(catalog, from, to);
+    const { joint, marks } = read;
+    const counted = joint.from.entries.some(e => e.obliges) ? 'requirements' : 'items';
+    return { ...read, lines: crosswalkLines(joint, marks), statistics: crosswalkStatistics(joint, counted) };
+  });
+  const step = (from: string, to: string): Promise<Step> => crosswalk(JSON.stringify([from, to]));
+  return {
+    headers,
+    edition,
+    items,
+    crosswalk: (from, to) => crosswalk(JSON.stringify([from, to])),
+    decisions: remember(MOST_EDITIONS, (name: string) => readDecisions(catalog, name)),
+    search: remember(MOST_EDITIONS, async (name: string) => {
+      const { commit, settings } = await edition(name);
+      return readSearchIndex(catalog, commit, settings, async () => [...(await items(name)).values()]);
+    }),
+    item: async (name, id) => {
+      const item = (await items(name)).get(id);
+      if (item) return item;
+      throw new CatalogError(
+        'UnknownItem',
+        `Edition ${name} has no item ${id}; look for it by its number or its words.`,
+      );
+    },
+    trace: async (name, entry) => {
+      const line = lineFrom(headers, name);
+      const steps = await Promise.all(line.slice(1).map((to, at) => step(line[at]!, to)));
+      const replaces = headers.find(h => h.name === name)?.replaces;
+      const trace = traceItem(name, entry, steps, replaces ? await step(replaces, name) : undefined);
+      return { ...trace, told: tellTrace(trace) };
+    },
+  };
+}
+
+function unknownEdition(name: string, headers: readonly EditionHeader[]): CatalogError {
+  const known = headers.map(h => h.name);
+  return new CatalogError(
+    'UnknownEdition',
+    known.length === 0
+      ? `There is no edition ${name}: the catalog is empty; import one with: fishplate import TABLE --edition NAME`
+      : `There is no edition ${name}; use one of: ${known.join(', ')}.`,
+    { name, known },
+  );
+}

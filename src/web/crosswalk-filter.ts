@@ -1,0 +1,101 @@
+import type { PublishedCrosswalk } from '../commands/published-catalog.ts';
+import { FATES } from '../model/crosswalk.ts';
+import type { Entry } from '../model/edition.ts';
+import type { Query } from './links.ts';
+import { FATE_MEANINGS, MARK_WORDS, marksIn } from './words.ts';
+
+/** What to show of a crosswalk. Within a list any value passes; an empty list lets everything through. */
+export interface CrosswalkFilter {
+  readonly fate: readonly string[];
+  readonly mark: readonly string[];
+  /** `old:<id>` or `new:<id>` of a part. */
+  readonly part: readonly string[];
+  readonly reason: readonly string[];
+  /** `requirements`, or `headings`: what groups them. */
+  readonly kind: readonly string[];
+}
+
+type Line = PublishedCrosswalk['lines'][number];
+
+export function filterLines({ lines, joint }: PublishedCrosswalk, filter: CrosswalkFilter): Line[] {
+  const passes = (wanted: readonly string[], has: () => readonly string[]) =>
+    wanted.length === 0 || has().some(value => wanted.includes(value));
+  return lines.filter(
+    line =>
+      passes(filter.fate, () => [line.fate]) &&
+      passes(filter.reason, () => [line.reason]) &&
+      passes(filter.kind, () => [(line.from ?? line.to)?.obliges ? 'requirements' : 'headings']) &&
+      passes(filter.mark, () => marksIn(line).map(m => m.code)) &&
+      passes(filter.part, () => [
+        ...(line.from ? [`old:${joint.old.part(line.from.id)?.id}`] : []),
+        ...(line.to ? [`new:${joint.new.part(line.to.id)?.id}`] : []),
+      ]),
+  );
+}
+
+export const FILTER_KEYS = [
+  'fate',
+  'mark',
+  'part',
+  'reason',
+  'kind',
+] as const satisfies readonly (keyof CrosswalkFilter)[];
+
+/** The filter as it stands in an address. */
+export function filterQuery(filter: CrosswalkFilter): Query {
+  return FILTER_KEYS.flatMap(key => filter[key].map(value => [key, value] as const));
+}
+
+interface Option {
+  readonly value: string;
+  readonly word: string;
+  readonly chosen: boolean;
+}
+
+export interface FilterOptions {
+  readonly fate: readonly Option[];
+  readonly mark: readonly Option[];
+  readonly oldParts: readonly Option[];
+  readonly newParts: readonly Option[];
+  readonly reason: readonly Option[];
+  readonly kind: readonly Option[];
+}
+
+const MOST_REASONS = 60;
+
+/** What can be chosen: only what occurs, and what is chosen now. */
+export function filterOptions({ lines, joint }: PublishedCrosswalk, filter: CrosswalkFilter): FilterOptions {
+  const fates = new Set(lines.map(l => l.fate));
+  const marks = new Set(lines.flatMap(l => marksIn(l).map(m => m.code)));
+  const reasons = new Map<string, number>();
+  for (const { reason } of lines) if (reason !== '') reasons.set(reason, (reasons.get(reason) ?? 0) + 1);
+  const parts = (side: 'old' | 'new', entries: readonly Entry[]) =>
+    entries
+      .filter(e => e.parent === null)
+      .map(e => {
+        const value = `${side}:${e.id}`;
+        return { value, word: `${e.number} ${e.title}`.trim(), chosen: filter.part.includes(value) };
+      });
+  return {
+    fate: FATES.filter(f => fates.has(f) || filter.fate.includes(f)).map(value => ({
+      value,
+      word: `${value}: ${FATE_MEANINGS[value]}`,
+      chosen: filter.fate.includes(value),
+    })),
+    mark: MARK_WORDS.filter(m => marks.has(m.code) || filter.mark.includes(m.code)).map(m => ({
+      value: m.code,
+      word: `${m.word}: ${m.meaning}`,
+      chosen: filter.mark.includes(m.code),
+    })),
+    oldParts: parts('old', joint.from.entries),
+    newParts: parts('new', joint.to.entries),
+    kind: [
+      { value: 'requirements', word: 'requirements' },
+      { value: 'headings', word: 'headings and work items' },
+    ].map(kind => ({ ...kind, chosen: filter.kind.includes(kind.value) })),
+    reason: [...reasons]
+      .sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1))
+      .slice(0, MOST_REASONS)
+      .map(([value, n]) => ({ value, word: `${value} (${n})`, chosen: filter.reason.includes(value) })),
+  };
+}

@@ -1,0 +1,115 @@
+import type { PublishedCatalog } from '../commands/published-catalog.ts';
+import type { Entry } from '../model/edition.ts';
+import { CatalogError } from '../model/errors.ts';
+import { levelName, typeName } from '../model/settings.ts';
+import { type Answer, answerOf } from './answer.ts';
+import { type Life, lifeOf } from './item-life.ts';
+import { lineThrough } from './line-of-editions.ts';
+import { editionLink, itemLink, partLink, placeLink } from './links.ts';
+import { type SideBySide, sideBySide } from './side-by-side.ts';
+import { editionLine } from './site.ts';
+import { MOMENT_WORDS } from './words.ts';
+
+export interface ItemPage {
+  readonly edition: string;
+  readonly editionLine: string;
+  readonly id: string;
+  readonly number: string;
+  readonly title: string;
+  readonly kind: string;
+  readonly above: readonly { readonly word: string; readonly href: string }[];
+  readonly answer: Answer;
+  readonly text: string;
+  readonly purpose: string;
+  readonly outcome: string;
+  readonly caution: string;
+  readonly types: readonly string[];
+  readonly verified: readonly { readonly when: string; readonly how: string }[];
+  readonly references: readonly string[];
+  readonly below: readonly { readonly number: string; readonly title: string; readonly href: string }[];
+  readonly life: Life;
+  /** Editions to compare with. */
+  readonly others: readonly { readonly name: string; readonly chosen: boolean }[];
+  readonly compared?: SideBySide;
+  readonly idHref: string;
+  /** Where the form for comparing leads. */
+  readonly action: string;
+}
+
+/** The page of one item as it stands in an edition, beside what it is in another one. */
+export async function itemPage(
+  published: PublishedCatalog,
+  name: string,
+  entry: Entry,
+  beside: string | undefined,
+): Promise<ItemPage> {
+  const edition = await published.edition(name);
+  const { settings, places, header } = edition;
+  const item = await published.item(name, entry.id);
+  const line = lineThrough(published.headers, name);
+  const at = line.indexOf(name);
+  const other = beside ?? line[at + 1] ?? line[at - 1];
+  if (other !== undefined && !line.includes(other)) {
+    throw new CatalogError(
+      'UnknownEdition',
+      `${name} cannot be compared with ${other}; use one of: ${line.filter(e => e !== name).join(', ')}.`,
+      { name: other, known: line },
+    );
+  }
+  const compared =
+    other === undefined || other === name ? undefined : await compare(published, line, name, other, entry);
+  const part = places.part(entry.id) ?? entry;
+  return {
+    edition: header.name,
+    editionLine: editionLine(edition),
+    id: entry.id,
+    number: entry.number,
+    title: entry.title,
+    kind: item.kind ?? levelName(settings, entry.level),
+    above: [
+      { word: `Edition ${header.name}`, href: editionLink(name) },
+      ...[...places.ancestors(entry.id)].reverse().map(e => ({
+        word: `${e.number} ${e.title}`.trim(),
+        href: e.id === part.id ? partLink(name, e.id) : placeLink(name, e),
+      })),
+    ],
+    answer: await answerOf(published, await published.trace(name, entry)),
+    text: item.text ?? '',
+    purpose: item.purpose ?? '',
+    outcome: item.outcome ?? '',
+    caution: item.caution ?? '',
+    types: places.types(entry.id).map(type => typeName(settings, type)),
+    verified: (item.verified ?? []).map(v => ({ when: MOMENT_WORDS[v.when], how: v.how ?? '' })),
+    references: item.references ?? [],
+    below: places.children(entry.id).map(e => ({ number: e.number, title: e.title, href: placeLink(name, e) })),
+    life: await lifeOf(published, name, entry),
+    others: line.filter(e => e !== name).map(e => ({ name: e, chosen: e === other })),
+    ...(compared ? { compared } : {}),
+    idHref: itemLink(entry.id),
+    action: placeLink(name, entry, places.withNumber(entry.number).length > 1),
+  };
+}
+
+async function compare(
+  published: PublishedCatalog,
+  line: readonly string[],
+  name: string,
+  other: string,
+  entry: Entry,
+) {
+  const forwards = line.indexOf(other) > line.indexOf(name);
+  const crosswalk = await (forwards ? published.crosswalk(name, other) : published.crosswalk(other, name));
+  return sideBySide(published, crosswalk, entry, forwards ? 'old' : 'new');
+}
+
+/** The newest edition that has an id; throws UnknownItem. */
+export async function editionOfId(published: PublishedCatalog, id: string): Promise<string> {
+  for (const { name } of [...published.headers].reverse()) {
+    if ((await published.edition(name)).places.get(id)) return name;
+  }
+  throw new CatalogError(
+    'UnknownItem',
+    `No edition has an item with the id ${id}; look for it by its number or its words.`,
+    { id },
+  );
+}

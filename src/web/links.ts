@@ -1,0 +1,33 @@
+import type { ItemId } from '../model/item.ts';
+
+/** The addresses of the viewer. Numbers and ids may hold anything, so each part is encoded by itself. */
+const path = (...parts: readonly string[]) => `/${parts.map(encodeURIComponent).join('/')}`;
+
+export type Query = readonly (readonly [key: string, value: string])[];
+
+const withQuery = (address: string, query: Query) =>
+  query.length === 0
+    ? address
+    : `${address}?${query.map(([k, v]) => `${encodeURIComponent(k)}=${encodeURIComponent(v)}`).join('&')}`;
+
+export const searchLink = (query: string) => withQuery('/search', [['q', query]]);
+export const editionLink = (edition: string, query: Query = []) => withQuery(path('edition', edition), query);
+export const partLink = (edition: string, id: ItemId, query: Query = []) =>
+  withQuery(path('edition', edition, 'part', id), query);
+/** The stable address of a number in an edition. */
+export const numberLink = (edition: string, number: string) => path('at', edition, number);
+export const itemLink = (id: ItemId, edition?: string) =>
+  withQuery(path('item', id), edition === undefined ? [] : [['in', edition]]);
+export const crosswalkLink = (from: string, to: string, query: Query = []) =>
+  withQuery(path('crosswalk', from, to), query);
+export const crosswalkCsvLink = (from: string, to: string, query: Query = []) =>
+  withQuery(path('crosswalk', from, to, 'lines.csv'), query);
+
+/** The address of an item as it stands in an edition: by its number where it has one, since people read addresses out. */
+export const placeLink = (edition: string, entry: { readonly number: string; readonly id: ItemId }, shared = false) =>
+  entry.number === '' || shared || /^\.{1,2}$/.test(entry.number)
+    ? itemLink(entry.id, edition)
+    : numberLink(edition, entry.number);
+
+/** An id that is safe and unique as the anchor of an element. */
+export const anchorOf = (id: ItemId) => `i-${encodeURIComponent(id).replace(/%/g, '~')}`;

@@ -1,0 +1,38 @@
+import { join } from 'node:path';
+import ejs from 'ejs';
+import type { CrosswalkPage } from './crosswalk-page.ts';
+import type { EditionPage } from './edition-page.ts';
+import type { ErrorPage } from './error-page.ts';
+import type { HomePage } from './home-page.ts';
+import type { ItemPage } from './item-page.ts';
+import type { NumberPage } from './number-page.ts';
+import type { SearchPage } from './search-page.ts';
+import type { Site } from './site.ts';
+import { FATE_MEANINGS } from './words.ts';
+
+/** Each template with the values that it is given. */
+export interface Pages {
+  readonly home: HomePage;
+  readonly search: SearchPage;
+  readonly item: ItemPage;
+  readonly number: NumberPage;
+  readonly edition: EditionPage;
+  readonly crosswalk: CrosswalkPage;
+  readonly error: ErrorPage;
+}
+
+export const VIEWS = join(import.meta.dirname, '..', '..', 'views');
+
+/**
+ * Fills a template. Its options are given outright: handed over with the values, as a view engine of express does it,
+ * a key of the same name among the values would set them.
+ */
+export function render<K extends keyof Pages>(name: K, page: Pages[K], site: Site, title: string): Promise<string> {
+  const values = { page, site, title, fateMeanings: FATE_MEANINGS };
+  return ejs.renderFile(join(VIEWS, `${name}.ejs`), values, {
+    cache: true,
+    _with: false,
+    localsName: 'v',
+    views: [VIEWS],
+  });
+}
