@@ -35,12 +35,14 @@ export interface SearchAnswer {
   readonly cut: boolean;
   /** Every item, in every edition, that the query names by number or id. None is chosen. */
   readonly meanings: readonly Meaning[];
-  /** Items below a number, where the query is one: `4.2` lists all of group 4.2. */
+  /** Items by their words or, where the query is a number, those below it: `4.2` lists all of group 4.2. */
   readonly editions: readonly {
     readonly edition: string;
     readonly hits: readonly Hit[];
     readonly total: number;
     readonly matched: Found['matched'];
+    /** Where the items are those whose number begins with the number asked for: that number. */
+    readonly below?: string;
   }[];
   /** A word that is an id but for one slip of the fingers, and the ids it may stand for. */
   readonly mistyped?: { readonly id: string; readonly meant: readonly ItemId[] };
@@ -81,7 +83,13 @@ export async function searchEditions(published: PublishedCatalog, request: Searc
         ? [{ entry, excerpt: excerptOf(item.text ?? item.outcome ?? item.purpose ?? '', query) }]
         : [];
     });
-    editions.push({ edition, hits, total: found.total, matched: found.matched });
+    editions.push({
+      edition,
+      hits,
+      total: found.total,
+      matched: found.matched,
+      ...(below.length > 0 ? { below: names[0]! } : {}),
+    });
   }
 
   const wrong = meanings.length > 0 ? undefined : names.find(isMistypedId);

@@ -56,7 +56,7 @@ export async function answerOf(published: PublishedCatalog, trace: ToldTrace): P
         : `No record says what became of ${name} of ${edition} in ${ended.to}.`,
       second: link
         ? [
-            link.governs && `Now ${link.governs} ${/\band\b/.test(link.governs) ? 'govern' : 'governs'}.`,
+            link.governs && `What governs now: ${sentence(link.governs)}`,
             meaning && capital(sentence(meaning)),
             ended.pointsTo && `See ${ended.pointsTo.number} ${ended.pointsTo.title}.`,
           ]

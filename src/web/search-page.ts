@@ -27,18 +27,24 @@ const SHOWN = 20;
 export async function searchPage(published: PublishedCatalog, query: string): Promise<SearchPage> {
   const found = await searchEditions(published, { query, most: SHOWN });
   const answers = await Promise.all(found.meanings.map(m => answerOf(published, m.trace)));
-  const editions = found.editions
-    .filter(e => e.total > 0)
-    .map(({ edition, hits, total, matched }) => ({
+  // What is answered above is not listed once more below.
+  const answered = new Set(found.meanings.map(m => JSON.stringify([m.edition, m.entry.id])));
+  const editions = found.editions.flatMap(({ edition, hits, total, matched, below }) => {
+    const rest = hits.filter(({ entry }) => !answered.has(JSON.stringify([edition, entry.id])));
+    if (rest.length === 0) return [];
+    const how = { all: '', some: ', none with all the words', alike: ', by words spelt alike' }[matched];
+    const what = below === undefined ? edition : `Below ${below} in ${edition}`;
+    return {
       edition,
-      heading: `${edition}: ${counted(total, 'item')}${{ all: '', some: ', none with all the words', alike: ', by words spelt alike' }[matched]}${total > hits.length ? `, the first ${hits.length}` : ''}`,
-      hits: hits.map(({ entry, excerpt }) => ({
+      heading: `${what}: ${counted(total - hits.length + rest.length, 'item')}${how}${total > hits.length ? `, the first ${rest.length}` : ''}`,
+      hits: rest.map(({ entry, excerpt }) => ({
         word: entry.number,
         title: entry.title,
         excerpt,
         href: placeLink(edition, entry),
       })),
-    }));
+    };
+  });
   return {
     query: found.query,
     sentence: sentenceOf(found.query, found.cut, answers, editions.length > 0),
