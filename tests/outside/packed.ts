@@ -50,7 +50,15 @@ export function packedFiles(
 function fetchPackage(spec: string): { bytes: Buffer } | { problem: string } {
   const folder = mkdtempSync(join(tmpdir(), 'fishplate-packed-'));
   try {
-    const args = ['pack', spec, '--silent', '--ignore-scripts', '--fetch-retries=0', '--pack-destination', folder];
+    const args = [
+      'pack',
+      spec,
+      '--loglevel=error',
+      '--ignore-scripts',
+      '--fetch-retries=0',
+      '--pack-destination',
+      folder,
+    ];
     // On Windows npm is a script that only a shell starts; the spec is ours, so nothing in it needs quoting.
     const npm = spawnSync('npm', args, { encoding: 'utf8', timeout: 90_000, shell: process.platform === 'win32' });
     const [file] = readdirSync(folder);
