@@ -106,7 +106,7 @@ test('the index is saved beside the catalog and a damaged one is built again', a
   const catalog = await openCatalog(folder);
   const path = searchIndexPath(catalog, (await published.edition('2024')).commit);
   const whole = await readFile(path, 'utf8');
-  for (const damage of [whole.slice(0, 1000), '{}', 'null', '{"version":1,"ids":[],"index":{"version":"2.3.9"}}', '']) {
+  for (const damage of [whole.slice(0, 1000), '{}', 'null', '{"version":2,"ids":[],"index":{"version":"2.3.9"}}', '']) {
     await writeFile(path, damage);
     const again = await publishedCatalog(catalog)();
     const answer = await searchEditions(again, { query: 'soakaway', edition: '2024', most: 10 });

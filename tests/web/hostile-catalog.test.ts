@@ -29,7 +29,7 @@ describe.skipIf(chromiumPath === undefined)('a catalog full of scripts', () => {
           level: 'Requirement',
           parent: '1',
           title: `${IMAGE} ${at}`,
-          text: `${SCRIPT} in edition ${edition} <%= 7*7 %> ${'${7*7}'}`,
+          text: `${SCRIPT} in edition ${edition} <%= 7*7 %>`,
         })),
       ];
       const table = join(folder, `${edition}.json`);
@@ -90,6 +90,6 @@ describe.skipIf(chromiumPath === undefined)('a catalog full of scripts', () => {
     expect(seen.size).toBeGreaterThan(12);
     await page.goto('/item/__proto__');
     await expect(page.locator('h1').textContent()).resolves.toContain(SCRIPT);
-    await expect(page.locator('main').textContent()).resolves.toContain('<%= 7*7 %> ${7*7}');
+    await expect(page.locator('main').textContent()).resolves.toContain('<%= 7*7 %>');
   });
 });
