@@ -7,5 +7,7 @@ export default defineConfig({
     testTimeout: 120_000,
     hookTimeout: 180_000,
     maxWorkers: 2,
+    // What the tests print is read where one fails.
+    silent: 'passed-only',
   },
 });

@@ -2,7 +2,7 @@ import { ITEMS_FOLDER, OUTLINE_PATH, SETTINGS_PATH } from '../format/edition-fil
 import { headerPath, tablePath } from '../format/edition-table.ts';
 import { decisionsFolder, lineageFolder } from '../format/lineage-files.ts';
 import { CatalogError } from '../model/errors.ts';
-import { listEditionTags, MAIN, newestTags } from './names.ts';
+import { draftRef, listDrafts, listEditionTags, MAIN, newestTags } from './names.ts';
 import { moveRef, readRef } from './refs.ts';
 import {
   authorOf,
@@ -58,4 +58,17 @@ async function join(repo: Repository, main: string, commit: string, name: string
     message: `Follow edition ${name}`,
     author: await authorOf(repo, commit),
   });
+}
+
+/** Removes the branches of drafts that are published; a process killed between tag and branch leaves one behind. */
+export async function dropPublishedDrafts(repo: Repository): Promise<void> {
+  const tags = newestTags(await listEditionTags(repo));
+  for (const draft of await listDrafts({ repo })) {
+    const tag = tags.find(t => t.name === draft);
+    const tip = await readRef(repo.fs, repo.gitdir, draftRef(draft));
+    if (!tag || tip === null) continue;
+    const commit = await commitOfTag(repo, (await readRef(repo.fs, repo.gitdir, tag.ref))!);
+    // Somebody may have pushed to it since; that work is not ours to throw away.
+    if (await isAncestor(repo, tip, commit)) await moveRef(repo.fs, repo.gitdir, draftRef(draft), tip, null);
+  }
 }

@@ -49,8 +49,9 @@ export function newestTags(tags: readonly Tag[]): Tag[] {
   return [...newest.values()];
 }
 
-export async function listDrafts(catalog: Catalog): Promise<string[]> {
-  const branches = await git.listBranches(catalog.repo.git);
+export async function listDrafts({ repo }: { readonly repo: Repository }): Promise<string[]> {
+  // A lock file beside a branch is listed as a branch; no ref's name may end like that.
+  const branches = (await git.listBranches(repo.git)).filter(b => !b.endsWith('.lock'));
   return branches.filter(b => b.startsWith('draft/')).map(b => b.slice('draft/'.length));
 }
 

@@ -2,7 +2,7 @@ import { dirname, join, resolve } from 'node:path';
 import * as git from 'isomorphic-git';
 import { CatalogError } from '../model/errors.ts';
 import { type RawFs, realFs, scratchFolder } from './durable-fs.ts';
-import { followMain } from './main-branch.ts';
+import { dropPublishedDrafts, followMain } from './main-branch.ts';
 import { type Repository, repositoryAt } from './repository.ts';
 
 /** A catalog: a bare git repository that we can read and write. */
@@ -47,11 +47,12 @@ export async function openCatalog(dir: string, fs: RawFs = realFs): Promise<Cata
   return { dir, repo: repositoryAt(fs, dir) };
 }
 
-/** Opens a catalog for writing; an operation that was killed between its tag and its branch is completed first. */
+/** Opens a catalog for writing; a publication that was killed between its tag and its branches is completed first. */
 export async function openForWriting(dir: string, fs: RawFs = realFs): Promise<Catalog> {
   const catalog = await openCatalog(dir, fs);
   await sweepScratch(fs, dir);
   await followMain(catalog.repo);
+  await dropPublishedDrafts(catalog.repo);
   return catalog;
 }
 
@@ -71,6 +72,8 @@ export async function openOrCreate(dir: string, fs: RawFs = realFs): Promise<Cat
       );
     }
     const repo = repositoryAt(fs, dir);
+    // git.init takes a config for a finished repository; here it is one that was killed while being made.
+    await fs.unlink(join(dir, 'config')).catch(() => {});
     await git.init({ fs: repo.git.fs, gitdir: dir, bare: true, defaultBranch: 'main' });
   }
   return openForWriting(dir, fs);

@@ -63,6 +63,7 @@ export async function moveRef(
     }
   } finally {
     await fs.unlink(lock).catch(() => {});
+    held.delete(lock);
   }
 }
 
@@ -77,6 +78,9 @@ async function deleteRef(fs: RawFs, gitdir: string, ref: string): Promise<void> 
     if (error.code !== 'ENOENT') throw error;
   });
 }
+
+/** Locks that this process holds now; one with our name that is not among them was left by an operation that died. */
+const held = new Set<string>();
 
 const RETRIES = 40;
 const PAUSE_MS = 50;
@@ -94,6 +98,7 @@ async function takeLock(fs: RawFs, gitdir: string, lock: string, ref: string): P
     for (let attempt = 0; ; attempt++) {
       try {
         await fs.link(mine, lock);
+        held.add(lock);
         return;
       } catch (error) {
         if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
@@ -118,7 +123,8 @@ async function takeLock(fs: RawFs, gitdir: string, lock: string, ref: string): P
 
 async function isAbandoned(fs: RawFs, lock: string): Promise<boolean> {
   const [, pid, host] = /^fishplate (\d+) (.+)\n$/.exec((await readOrNull(fs, lock)) ?? '') ?? [];
-  if (pid === undefined || host !== hostname() || Number(pid) === process.pid) return false;
+  if (pid === undefined || host !== hostname()) return false;
+  if (Number(pid) === process.pid) return !held.has(lock);
   try {
     process.kill(Number(pid), 0);
     return false;
