@@ -15,7 +15,9 @@ function step(name, command, args, env = {}) {
 ensureInstalled();
 const browser = findBrowser() ?? installBrowser();
 if (!browser) {
-  process.stdout.write('\nNo Chromium is here and none could be installed: the browser tests are skipped, and say so below.\n');
+  process.stdout.write(
+    '\nNo Chromium is here and none could be installed: the browser tests are skipped, and say so below.\n',
+  );
 }
 step('build', process.execPath, [join(root, 'scripts', 'build.mjs')]);
 step('types', process.execPath, [tool('typescript', 'bin', 'tsc'), '--noEmit', '-p', 'tsconfig.tests.json']);

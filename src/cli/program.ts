@@ -1,6 +1,8 @@
 import { Command } from 'commander';
+import { addCarry } from './carry.ts';
 import { addCheck } from './check.ts';
 import { addCrosswalk } from './crosswalk.ts';
+import { addDemo } from './demo.ts';
 import { addDrafts } from './drafts.ts';
 import { addEditions } from './editions.ts';
 import { addImport } from './import.ts';
@@ -28,6 +30,18 @@ Exit codes: 0 done; 1 done, and there are findings; 2 could not be done; 70 a de
     )
     .showHelpAfterError('(add --help for examples)')
     .exitOverride();
-  for (const add of [addImport, addEditions, addCheck, addCrosswalk, addTrace, addSearch, addServe, addDrafts]) add(program);
+  const commands = [
+    addImport,
+    addEditions,
+    addCheck,
+    addCrosswalk,
+    addTrace,
+    addCarry,
+    addSearch,
+    addServe,
+    addDrafts,
+    addDemo,
+  ];
+  for (const add of commands) add(program);
   return program;
 }

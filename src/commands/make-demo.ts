@@ -72,7 +72,10 @@ export async function makeDemo(ports: Ports, dir: string): Promise<ImportReport[
 
 async function filesIn(folder: string, ending: string): Promise<string[]> {
   const names = await readdir(folder);
-  return names.filter(n => n.endsWith(ending)).sort().map(n => join(folder, n));
+  return names
+    .filter(n => n.endsWith(ending))
+    .sort()
+    .map(n => join(folder, n));
 }
 
 /** Bytes that look random and are always the same: SHA-256 over a counter. */

@@ -146,8 +146,8 @@ describe('file names', () => {
 
   it('of two ids are never the same, also where case is ignored and names are cut', () => {
     fc.assert(
-      fc.property(fc.string({ maxLength: 300 }), fc.string({ maxLength: 300 }), (a, b) => {
-        fc.pre(a !== b && a.toWellFormed() === a && b.toWellFormed() === b);
+      fc.property(text, text, (a, b) => {
+        fc.pre(a !== b);
         expect(fileNameOf(a).toLowerCase()).not.toBe(fileNameOf(b).toLowerCase());
       }),
     );
