@@ -37,7 +37,7 @@ export class JobNotes {
     const missing = (role: 'job' | 'type' | 'state', means: string) => {
       if (this.#columns[role]) return;
       const message = `No column with the ${role} was found, so ${means}; say which column it is if there is one.`;
-      findings.push({ rule: `no-${role}-column`, severity: 'warning', subject: role, message });
+      findings.push({ rule: `no-${role}-column`, severity: 'note', subject: role, message });
     };
     missing('job', 'no line is folded into another and no line is added');
     missing('type', 'each number is answered for all installation types at once');

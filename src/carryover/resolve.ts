@@ -115,7 +115,16 @@ function follow(joint: Joint, marks: MarksOf, from: Entry, type: TypeId | undefi
       `Say whether this citation means the part that goes on as ${heir.number}.`,
     );
   }
-  const changed = marks(link).dutyByType.filter(d => d.duty !== 'same' && (type === undefined || d.type === type));
+  const { duty, dutyByType } = marks(link);
+  // A catalog without installation types has one duty for all; no list to look through is no proof that nothing changed.
+  if (dutyByType.length === 0 && duty !== 'same') {
+    return choose(
+      'duty',
+      `${number} is ${called(heir)} in ${edition} and ${dutyChanged(duty)}.`,
+      `Compare ${number} of ${joint.from.header.name} with ${heir.number} of ${edition} before citing the latter.`,
+    );
+  }
+  const changed = dutyByType.filter(d => d.duty !== 'same' && (type === undefined || d.type === type));
   if (changed[0]) {
     const forTypes = type === undefined ? ` for ${typeNames(joint, [...new Set(changed.map(d => d.type))])}` : '';
     return choose(

@@ -1,0 +1,117 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, normalize, relative } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import * as api from '../src/index.ts';
+
+const SRC = join(import.meta.dirname, '..', 'src');
+
+/** Which folder of src may import which; DEVELOPERS.md explains it. */
+const MAY_IMPORT: Record<string, readonly string[]> = {
+  model: [],
+  text: [],
+  format: ['model'],
+  search: ['model', 'text'],
+  crosswalk: ['model'],
+  documents: ['model'],
+  tables: ['model'],
+  content: ['model', 'text', 'crosswalk'],
+  editing: ['model', 'text', 'crosswalk'],
+  carryover: ['model', 'text', 'crosswalk', 'content'],
+  exports: ['model', 'tables', 'crosswalk', 'content'],
+  store: ['model', 'format'],
+  commands: [
+    'model',
+    'text',
+    'format',
+    'search',
+    'crosswalk',
+    'documents',
+    'tables',
+    'content',
+    'editing',
+    'carryover',
+    'exports',
+    'store',
+  ],
+  web: ['commands', 'model'],
+  cli: ['commands', 'model', 'web', 'store', 'content', 'crosswalk', 'exports', 'carryover'],
+};
+
+const files = readdirSync(SRC, { recursive: true, encoding: 'utf8' }).filter(f => f.endsWith('.ts'));
+const folderOf = (file: string) => file.replaceAll('\\', '/').split('/')[0]!;
+
+function importsOf(file: string): string[] {
+  const source = readFileSync(join(SRC, file), 'utf8');
+  return [...source.matchAll(/(?:from|import)\s*\(?'([^']+)'/g)].map(m => m[1]!);
+}
+
+describe('the folders of src', () => {
+  it('import only what the table allows', () => {
+    const wrong = files.flatMap(file =>
+      importsOf(file)
+        .filter(name => name.startsWith('.'))
+        .map(name => folderOf(relative(SRC, normalize(join(SRC, dirname(file), name)))))
+        .filter(to => file.includes('/') && to !== folderOf(file) && !MAY_IMPORT[folderOf(file)]?.includes(to))
+        .map(to => `${file} imports ${to}`),
+    );
+    expect(wrong).toEqual([]);
+  });
+
+  it('leave files and the network to store, commands, cli and web', () => {
+    const outside = ['node:fs', 'node:fs/promises', 'node:http', 'node:net', 'node:child_process'];
+    const wrong = files
+      .filter(file => !['store', 'commands', 'cli', 'web'].includes(folderOf(file)))
+      .filter(file => importsOf(file).some(name => outside.includes(name)));
+    expect(wrong).toEqual([]);
+  });
+
+  it('leave the git library to store', () => {
+    const wrong = files.filter(f => importsOf(f).includes('isomorphic-git') && folderOf(f) !== 'store');
+    expect(wrong).toEqual([]);
+  });
+
+  it('have no drawer for things without a name', () => {
+    expect(files.filter(f => /(^|[\\/])(utils?|helpers?|common|misc)([\\/]|\.)/.test(f))).toEqual([]);
+  });
+});
+
+describe('the public API', () => {
+  it('is this list', () => {
+    expect(Object.keys(api).sort()).toMatchInlineSnapshot(`
+      [
+        "CatalogError",
+        "carryDocs",
+        "carryJobs",
+        "checkCatalog",
+        "checkConservation",
+        "composeCrosswalks",
+        "crosswalkLines",
+        "crosswalkStatistics",
+        "findCatalog",
+        "groupIntoRows",
+        "identityCrosswalk",
+        "importTables",
+        "invertCrosswalk",
+        "isPair",
+        "joinEditions",
+        "linkByLineage",
+        "listDrafts",
+        "listEditions",
+        "marksOf",
+        "openCatalog",
+        "openForWriting",
+        "readCrosswalk",
+        "readEdition",
+        "readIndex",
+        "readLineage",
+        "resolveCitation",
+        "tellHop",
+        "tellTrace",
+        "traceItem",
+        "traceNumber",
+        "writeCrosswalkCsv",
+        "writeCrosswalkJson",
+      ]
+    `);
+  });
+});
