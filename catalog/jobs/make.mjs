@@ -1,8 +1,8 @@
 /**
- * Draws the demo jobs of two invented agencies from the table of edition 2018: jobs are data, not prose. Seeded, so
- * the same table gives the same bytes.
+ * Draws the demo jobs of two invented agencies from the tables of edition 2018: jobs are data, not prose. Seeded, so
+ * the same tables give the same bytes.
  *
- *   node make.mjs ../2018.csv    writes upper-vale.csv, lower-vale.csv and lower-vale.xlsx beside this file
+ *   node make.mjs ../2018/*.csv    writes upper-vale.csv, lower-vale.csv and lower-vale.xlsx beside this file
  */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { citationsGoneWrong, crewForm, packages, places, remarks, untitled } from './habits.mjs';
@@ -18,9 +18,9 @@ const STATES = ['planned', 'in hand', 'done', 'inspected', 'signed', 'invoiced']
 const TODAY = Date.UTC(2024, 8, 30);
 const DAY = 86_400_000;
 
-const table = process.argv[2];
-if (!table) throw new Error('Give the table of edition 2018: node make.mjs ../2018.csv');
-const items = readTable(readFileSync(table, 'utf8'));
+const tables = process.argv.slice(2);
+if (tables.length === 0) throw new Error('Give the tables of edition 2018, in order: node make.mjs ../2018/*.csv');
+const items = tables.flatMap(table => readTable(readFileSync(table, 'utf8')));
 const byNumber = new Map(items.map(item => [item.number, item]));
 
 const here = name => new URL(name, import.meta.url);
