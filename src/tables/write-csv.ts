@@ -1,16 +1,15 @@
+import { stringify } from 'csv-stringify/sync';
+
 /**
  * Rows of cells as csv with CRLF (RFC 4180). A cell that a spreadsheet would run as a formula gets an apostrophe before
- * it; a plain negative number is left alone.
- *
- * Written out here because csv-stringify quotes a line end only where it is the record's own: with CRLF between records
- * a lone LF in a cell would end the record for every reader. It also takes ten times as long.
+ * it; a plain negative number is left alone, which the library's own `escape_formulas` would alter.
  */
 export function writeCsv(rows: readonly (readonly string[])[]): string {
-  return rows.map(row => `${row.map(cell => quoted(neutral(cell))).join(',')}\r\n`).join('');
-}
-
-function quoted(cell: string): string {
-  return /[",\r\n]/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell;
+  return stringify(
+    rows.map(row => row.map(neutral)),
+    // The library quotes only the record's own line end: a lone LF inside a bare cell would end the record.
+    { record_delimiter: '\r\n', quoted_match: /[\r\n]/ },
+  );
 }
 
 function neutral(cell: string): string {
