@@ -6,7 +6,7 @@ import { readCrosswalk } from '../commands/read-crosswalk.ts';
 import { OUTCOMES } from '../model/citation.ts';
 import { listEditions } from '../store/names.ts';
 import { portsOf, readingCatalog } from './context.ts';
-import { count, printJson, printLines, reportFindings } from './print.ts';
+import { count, printJson, printLines, reportFindings, thousands } from './print.ts';
 
 interface CarryOptions {
   readonly from: string;
@@ -89,8 +89,8 @@ export function jobsLines(report: JobsReport): string[] {
   const open = cases.filter(c => c.outcome === 'choose');
   return [
     `${report.input} → ${report.out}: ${count(totals.lines, 'line')} of ${report.from}, carried to ${report.to}.`,
-    `  ${OUTCOMES.map(o => `${o} ${totals.outcomes[o].toLocaleString('en')}`).join(', ')}; together ${totals.lines.toLocaleString('en')}${totals.agree ? '' : ' (THE TOTALS DO NOT AGREE)'}.`,
-    `  ${count(totals.added, 'line')} added, ${totals.folded.toLocaleString('en')} folded into another, ${totals.closed.toLocaleString('en')} closed and left under ${report.from}.`,
+    `  ${OUTCOMES.map(o => `${o} ${thousands(totals.outcomes[o])}`).join(', ')}; together ${thousands(totals.lines)}${totals.agree ? '' : ' (THE TOTALS DO NOT AGREE)'}.`,
+    `  ${count(totals.added, 'line')} added, ${thousands(totals.folded)} folded into another, ${thousands(totals.closed)} closed and left under ${report.from}.`,
     `  Columns: ${found.join(', ')}.`,
     ...(open.length > 0
       ? [

@@ -1,13 +1,13 @@
 import type { Command } from 'commander';
 import { realFiles } from '../commands/files.ts';
-import { readCrosswalk } from '../commands/read-crosswalk.ts';
+import { readCrosswalk, readJoint } from '../commands/read-crosswalk.ts';
 import { crosswalkStatistics, type PartStatistics, type Statistics } from '../crosswalk/statistics.ts';
 import { writeCrosswalkCsv } from '../exports/crosswalk-csv.ts';
 import { writeCrosswalkJson } from '../exports/crosswalk-json.ts';
 import { crosswalkLines } from '../exports/crosswalk-lines.ts';
 import { CatalogError } from '../model/errors.ts';
 import { readingCatalog } from './context.ts';
-import { count, printJson, printLines, reportFindings } from './print.ts';
+import { count, printJson, printLines, reportFindings, thousands } from './print.ts';
 
 interface CrosswalkOptions {
   readonly format?: string;
@@ -38,13 +38,16 @@ Exit code 1: done, and some items have neither an heir nor a withdrawal (listed 
     )
     .action(async (from: string, to: string, options: CrosswalkOptions, command: Command) => {
       const format = formatOf(options);
-      const { joint, marks, findings } = await readCrosswalk(await readingCatalog(command), from, to);
-      const countBy = joint.from.entries.some(e => e.obliges) ? 'requirements' : 'items';
-      const statistics = crosswalkStatistics(joint, countBy);
+      const catalog = await readingCatalog(command);
       if (options.statistics) {
+        const { joint, findings } = await readJoint(catalog, from, to);
+        const statistics = crosswalkStatistics(joint);
         if (format === 'json') printJson(statistics);
         else printLines(statisticsLines(statistics));
+        reportFindings(findings);
       } else {
+        const { joint, marks, findings } = await readCrosswalk(catalog, from, to);
+        const statistics = crosswalkStatistics(joint);
         const lines = crosswalkLines(joint, marks);
         const text =
           format === 'json'
@@ -58,8 +61,8 @@ Exit code 1: done, and some items have neither an heir nor a withdrawal (listed 
             ...statisticsLines(statistics).slice(0, 2),
           ]);
         }
+        reportFindings(findings);
       }
-      reportFindings(findings);
     });
 }
 
@@ -86,7 +89,7 @@ export function statisticsLines(s: Statistics): string[] {
     ].map(String),
   ];
   return [
-    `${s.from} → ${s.to}: ${count(s.whole.old, s.counted.slice(0, -1))} became ${s.whole.total.toLocaleString('en')} (${percent}); ${s.whole.new} new.`,
+    `${s.from} → ${s.to}: ${count(s.whole.old, s.counted.slice(0, -1))} became ${thousands(s.whole.total)} (${percent}); ${s.whole.new} new.`,
     ...(withdrawn.length > 0 ? [`Withdrawn: ${withdrawn.join(', ')}.`] : []),
     ...align([
       [`Part of ${s.from}`, s.counted, 'kept', 'merged', 'split', 'recombined', 'withdrawn', 'unaccounted'],

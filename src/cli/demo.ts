@@ -39,7 +39,7 @@ export function addDemo(program: Command): void {
       await ports.files.write(crosswalk, writeCrosswalkCsv(crosswalkLines(joint, marks)));
       printLines([
         `Crosswalk → ${crosswalk}`,
-        ...statisticsLines(crosswalkStatistics(joint, 'requirements')).map(l => `  ${l}`),
+        ...statisticsLines(crosswalkStatistics(joint)).map(l => `  ${l}`),
         ...findings.map(f => `  Not carried over: ${f.message}`),
         '',
       ]);

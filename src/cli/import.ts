@@ -3,7 +3,7 @@ import { importTables } from '../commands/import-tables.ts';
 import { CatalogError } from '../model/errors.ts';
 import { catalogFolder, portsOf } from './context.ts';
 import { isoDate } from './dates.ts';
-import { count, printJson, printLines, reportFindings } from './print.ts';
+import { count, printJson, printLines, reportFindings, thousands } from './print.ts';
 
 interface ImportOptions {
   readonly edition: string;
@@ -73,7 +73,7 @@ A row with the column "was" continues the old item with that number and keeps it
       if (options.json) printJson(report);
       else {
         printLines([
-          `${report.state === 'draft' ? 'Draft' : 'Edition'} ${report.edition}: ${count(report.items, 'item')}, ${count(report.requirements, 'requirement')}; ${count(report.idsKept, 'id')} kept, ${report.idsMinted.toLocaleString('en')} minted.`,
+          `${report.state === 'draft' ? 'Draft' : 'Edition'} ${report.edition}: ${count(report.items, 'item')}, ${count(report.requirements, 'requirement')}; ${count(report.idsKept, 'id')} kept, ${thousands(report.idsMinted)} minted.`,
           ...(report.rowsSkipped > 0 ? [`${count(report.rowsSkipped, 'row')} left out.`] : []),
           ...(report.replaces === null ? [] : [`It replaces ${report.replaces}.`]),
           ...(report.unaccounted > 0

@@ -12,7 +12,7 @@ process.stdout.on('error', error => {
 });
 
 try {
-  const program = buildProgram();
+  const program = await buildProgram(process.argv.slice(2));
   await program.parseAsync(process.argv);
 } catch (error) {
   if (error instanceof CommanderError) {

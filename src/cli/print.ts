@@ -25,5 +25,10 @@ export function printJson(value: unknown): void {
 
 /** `1 item`, `2 items`. */
 export function count(n: number, one: string, many = `${one}s`): string {
-  return `${n.toLocaleString('en')} ${n === 1 ? one : many}`;
+  return `${thousands(n)} ${n === 1 ? one : many}`;
+}
+
+/** `12,345`. `toLocaleString` loads its language data first, which takes longer than a small crosswalk. */
+export function thousands(n: number): string {
+  return String(n).replace(/\B(?=(\d{3})+$)/g, ',');
 }

@@ -1,17 +1,24 @@
 import { Command } from 'commander';
-import { addCarry } from './carry.ts';
-import { addCheck } from './check.ts';
-import { addCrosswalk } from './crosswalk.ts';
-import { addDemo } from './demo.ts';
-import { addDrafts } from './drafts.ts';
-import { addEditions } from './editions.ts';
-import { addImport } from './import.ts';
-import { addSearch } from './search.ts';
-import { addServe } from './serve.ts';
-import { addTrace } from './trace.ts';
 
-/** The command line, one file for each command. Wrong usage throws a CommanderError instead of ending the process. */
-export function buildProgram(): Command {
+/** The names of each file's commands, in the order in which help lists them, and how to load it. */
+const COMMANDS: readonly (readonly [names: readonly string[], load: () => Promise<(program: Command) => void>])[] = [
+  [['import'], async () => (await import('./import.ts')).addImport],
+  [['editions'], async () => (await import('./editions.ts')).addEditions],
+  [['check'], async () => (await import('./check.ts')).addCheck],
+  [['crosswalk'], async () => (await import('./crosswalk.ts')).addCrosswalk],
+  [['trace'], async () => (await import('./trace.ts')).addTrace],
+  [['carry'], async () => (await import('./carry.ts')).addCarry],
+  [['search'], async () => (await import('./search.ts')).addSearch],
+  [['serve'], async () => (await import('./serve.ts')).addServe],
+  [['draft', 'publish', 'erratum', 'mint'], async () => (await import('./drafts.ts')).addDrafts],
+  [['demo'], async () => (await import('./demo.ts')).addDemo],
+];
+
+/**
+ * The command line. Only the command that the arguments name is loaded: all of them together take longer to load than
+ * a crosswalk takes to compute. Wrong usage throws a CommanderError instead of ending the process.
+ */
+export async function buildProgram(args: readonly string[]): Promise<Command> {
   const program = new Command('fishplate')
     .description('Carries a catalog of requirements, and the work that depends on it, from one edition to the next.')
     .option('--catalog <dir>', 'the catalog, a bare git repository (default: the nearest one above)')
@@ -30,18 +37,8 @@ Exit codes: 0 done; 1 done, and there are findings; 2 could not be done; 70 a de
     )
     .showHelpAfterError('(add --help for examples)')
     .exitOverride();
-  const commands = [
-    addImport,
-    addEditions,
-    addCheck,
-    addCrosswalk,
-    addTrace,
-    addCarry,
-    addSearch,
-    addServe,
-    addDrafts,
-    addDemo,
-  ];
-  for (const add of commands) add(program);
+  const asked = COMMANDS.filter(([names]) => names.some(name => args.includes(name)));
+  // Help, and a misspelt name that deserves a suggestion, need them all.
+  for (const [, load] of asked.length > 0 ? asked : COMMANDS) (await load())(program);
   return program;
 }

@@ -98,8 +98,7 @@ async function readPublished(catalog: Catalog): Promise<PublishedCatalog> {
     await Promise.all([edition(from), edition(to)]);
     const read = await readCrosswalk(catalog, from, to);
     const { joint, marks } = read;
-    const counted = joint.from.entries.some(e => e.obliges) ? 'requirements' : 'items';
-    return { ...read, lines: crosswalkLines(joint, marks), statistics: crosswalkStatistics(joint, counted) };
+    return { ...read, lines: crosswalkLines(joint, marks), statistics: crosswalkStatistics(joint) };
   });
   const step = (from: string, to: string): Promise<Step> => crosswalk(JSON.stringify([from, to]));
   return {

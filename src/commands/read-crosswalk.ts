@@ -13,16 +13,20 @@ import { listDrafts, listEditions, locate } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
 import { readIndex, readItems, readLineage } from '../store/read.ts';
 
-/** A crosswalk between any two editions of a catalog, with its marks and with what its steps lose. */
-export interface ReadCrosswalk {
+/** Two editions of a catalog joined, and what the steps between them lose. No text was read. */
+export interface ReadJoint {
   readonly joint: Joint;
-  readonly marks: (link: PairLink) => Marks;
   /** Conservation findings of every step between the two; a composed crosswalk alone would hide them. */
   readonly findings: readonly Finding[];
   /** The editions passed through, older to newer. */
   readonly path: readonly string[];
   /** Whether it was read from the newer to the older edition: a derivation table. */
   readonly backwards: boolean;
+}
+
+/** A crosswalk between any two editions of a catalog, with its marks: the texts of the changed items were read. */
+export interface ReadCrosswalk extends ReadJoint {
+  readonly marks: (link: PairLink) => Marks;
 }
 
 /** One step between an edition and the one it replaces. */
@@ -38,6 +42,12 @@ export async function readStep(catalog: Catalog, from: string, to: string): Prom
 
 /** Reads the crosswalk between two editions, over all between; from the newer to the older one it is inverted. */
 export async function readCrosswalk(catalog: Catalog, from: string, to: string): Promise<ReadCrosswalk> {
+  const read = await readJoint(catalog, from, to);
+  return { ...read, marks: await marksReader(catalog, read.joint) };
+}
+
+/** The same without marks, for who only counts: reading the changed texts takes longer than all the rest. */
+export async function readJoint(catalog: Catalog, from: string, to: string): Promise<ReadJoint> {
   const [a, b] = [await locate(catalog, from), await locate(catalog, to)];
   // An erratum asked for by number (2024.0) is read at that erratum, at either end.
   const nameAt = (name: string) => (name === b.name ? to : name === a.name ? from : name);
@@ -57,7 +67,6 @@ export async function readCrosswalk(catalog: Catalog, from: string, to: string):
     : joinEditions(older, newer, composed);
   return {
     joint,
-    marks: await marksReader(catalog, joint),
     findings: steps.flatMap(checkConservation),
     path: editions,
     backwards,
@@ -90,6 +99,9 @@ async function readTexts(catalog: Catalog, joint: Joint): Promise<Texts> {
     older.add(link.from);
     newer.add(link.to);
   }
-  const [from, to] = await Promise.all([readItems(catalog, joint.from, older), readItems(catalog, joint.to, newer)]);
+  const [from, to] = await Promise.all([
+    readItems(catalog, joint.from, joint.old, older),
+    readItems(catalog, joint.to, joint.new, newer),
+  ]);
   return { from: id => from.get(id), to: id => to.get(id) };
 }

@@ -7,6 +7,7 @@ import type { Catalog } from '../store/open.ts';
 import { readIndex } from '../store/read.ts';
 import { nearestNames } from '../text/nearest.ts';
 import { allHeaders, readCrosswalk } from './read-crosswalk.ts';
+import { remember } from './remember.ts';
 
 export interface TraceRequest {
   /** A printed number, or an id. */
@@ -24,6 +25,8 @@ export async function traceNumber(catalog: Catalog, request: TraceRequest): Prom
   const headers = (await allHeaders(catalog)).filter(h => h.state === 'published');
   const asked =
     request.edition === undefined ? headers.map(h => h.name) : [(await locate(catalog, request.edition)).name];
+  // Every edition's trace runs through the same later steps; each is read once.
+  const readStep = remember(headers.length, async to => readCrosswalk(catalog, headers.find(h => h.name === to)!.replaces!, to));
   const traces: Trace[] = [];
   const numbers = new Set<string>();
   for (const name of asked) {
@@ -33,9 +36,9 @@ export async function traceNumber(catalog: Catalog, request: TraceRequest): Prom
     if (found.length === 0) continue;
     const line = lineFrom(headers, name);
     const steps: Step[] = [];
-    for (let at = 1; at < line.length; at++) steps.push(await readCrosswalk(catalog, line[at - 1]!, line[at]!));
+    for (let at = 1; at < line.length; at++) steps.push(await readStep(line[at]!));
     const replaces = headers.find(h => h.name === name)?.replaces;
-    const before = replaces ? await readCrosswalk(catalog, replaces, name) : undefined;
+    const before = replaces ? await readStep(name) : undefined;
     for (const entry of found) traces.push(traceItem(name, entry, steps, before, request.type));
   }
   if (traces.length > 0) return traces;

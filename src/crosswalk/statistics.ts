@@ -31,7 +31,8 @@ export interface Statistics {
  * Counts fates per part of the older edition. Requirements are counted where the older edition has any, since merging
  * work items says little; otherwise all items.
  */
-export function crosswalkStatistics(joint: Joint, count: 'requirements' | 'items'): Statistics {
+export function crosswalkStatistics(joint: Joint): Statistics {
+  const count = joint.from.entries.some(e => e.obliges) ? 'requirements' : 'items';
   const counted = (entry: Entry) => count === 'items' || entry.obliges;
   const olds = joint.from.entries.filter(counted);
   const news = joint.to.entries.filter(counted);

@@ -9,7 +9,7 @@ import type { Edition, EditionHeader, EditionIndex } from '../model/edition.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Finding } from '../model/finding.ts';
 import type { Item, ItemId } from '../model/item.ts';
-import { type Placed, type Places, placesOf } from '../model/places.ts';
+import type { Placed, Places } from '../model/places.ts';
 import type { Settings } from '../model/settings.ts';
 import { DRAFT_PATH, type Located, locate, readHeader } from './names.ts';
 import type { Catalog } from './open.ts';
@@ -65,16 +65,16 @@ export async function parseTree(repo: Repository, tree: string) {
  */
 export async function readItems(
   catalog: Catalog,
-  index: EditionIndex,
+  { header, settings }: EditionIndex,
+  places: Places<Placed>,
   wanted: Iterable<ItemId>,
 ): Promise<Map<ItemId, Item>> {
   const { repo } = catalog;
-  const places = placesOf(index.settings, index.entries);
-  const at = await locate(catalog, index.header.name);
+  const at = await locate(catalog, header.name);
   const all = await listFiles(repo, at.tree, ITEMS_FOLDER);
   const files = new Map<string, string>();
   for (const id of wanted) {
-    const path = `${ITEMS_FOLDER}${fileNameOf(fileHolding(places, index.settings, id))}.json`;
+    const path = `${ITEMS_FOLDER}${fileNameOf(fileHolding(places, settings, id))}.json`;
     const oid = all.get(path);
     if (oid === undefined) throw damaged([missing(path)]);
     files.set(path, oid);
