@@ -2,6 +2,7 @@ import { randomBytes } from 'node:crypto';
 import * as node from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { inflateSync } from 'node:zlib';
+import { saidFailure } from './said-failures.ts';
 
 /** The file system calls that the store makes. Tests hand over one that fails at a chosen call. */
 export type RawFs = Pick<
@@ -33,20 +34,27 @@ export async function writeDurably(fs: RawFs, gitdir: string, path: string, data
   const temporary = join(scratchFolder(gitdir), `${process.pid}-${randomBytes(8).toString('hex')}`);
   const file = await openMakingFolder(fs, temporary);
   try {
-    await file.writeFile(data);
-    await file.sync();
-  } finally {
-    await file.close();
-  }
-  try {
-    await fs.rename(temporary, path);
-  } catch (error) {
-    if ((error as NodeJS.ErrnoException).code !== 'ENOENT') {
-      await fs.unlink(temporary).catch(() => {});
-      throw error;
+    try {
+      await file.writeFile(data);
+      await file.sync();
+    } finally {
+      await file.close();
     }
-    await fs.mkdir(dirname(path), { recursive: true });
-    await fs.rename(temporary, path);
+    await renameMakingFolder(fs, temporary, path);
+  } catch (error) {
+    // On a full disk the half-written file is what fills it.
+    await fs.unlink(temporary).catch(() => {});
+    throw saidFailure(error, gitdir);
+  }
+}
+
+async function renameMakingFolder(fs: RawFs, from: string, to: string): Promise<void> {
+  try {
+    await fs.rename(from, to);
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== 'ENOENT') throw error;
+    await fs.mkdir(dirname(to), { recursive: true });
+    await fs.rename(from, to);
   }
 }
 

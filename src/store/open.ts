@@ -3,7 +3,9 @@ import * as git from 'isomorphic-git';
 import { CatalogError } from '../model/errors.ts';
 import { type RawFs, realFs, scratchFolder } from './durable-fs.ts';
 import { dropPublishedDrafts, followMain } from './main-branch.ts';
+import { readPackedRefs } from './refs.ts';
 import { type Repository, repositoryAt } from './repository.ts';
+import { saidFailure, saidFailures } from './said-failures.ts';
 
 /** A catalog: a bare git repository that we can read and write. */
 export interface Catalog {
@@ -44,7 +46,9 @@ export async function openCatalog(dir: string, fs: RawFs = realFs): Promise<Cata
     );
   }
   await checkKind(fs, dir);
-  return { dir, repo: repositoryAt(fs, dir) };
+  // The git library passes over lines of packed-refs that it cannot read.
+  await readPackedRefs(fs, dir);
+  return { dir, repo: repositoryAt(saidFailures(fs, dir), dir) };
 }
 
 /** Opens a catalog for writing; a publication that was killed between its tag and its branches is completed first. */
@@ -61,7 +65,8 @@ export async function openOrCreate(dir: string, fs: RawFs = realFs): Promise<Cat
   if (!(await isBareRepository(fs, dir))) {
     const names = await fs.readdir(dir).catch((error: NodeJS.ErrnoException) => {
       if (error.code === 'ENOENT') return [];
-      throw error;
+      if (error.code !== 'ENOTDIR') throw saidFailure(error, dir);
+      throw new CatalogError('NotACatalog', `${dir} is a file; name a folder with --catalog DIR.`, { dir });
     });
     const foreign = names.filter(name => !SKELETON.has(String(name)));
     if (foreign.length > 0) {
@@ -71,7 +76,7 @@ export async function openOrCreate(dir: string, fs: RawFs = realFs): Promise<Cat
         { dir },
       );
     }
-    const repo = repositoryAt(fs, dir);
+    const repo = repositoryAt(saidFailures(fs, dir), dir);
     // git.init takes a config for a finished repository; here it is one that was killed while being made.
     await fs.unlink(join(dir, 'config')).catch(() => {});
     await git.init({ fs: repo.git.fs, gitdir: dir, bare: true, defaultBranch: 'main' });

@@ -2,6 +2,7 @@ import { hostname } from 'node:os';
 import { dirname, join } from 'node:path';
 import { CatalogError } from '../model/errors.ts';
 import { type RawFs, scratchFolder, writeDurably } from './durable-fs.ts';
+import { parsePackedRefs, withoutRef } from './packed-refs.ts';
 
 /** What a ref points to now: its loose file, else packed-refs; null where it does not exist. */
 export async function readRef(fs: RawFs, gitdir: string, ref: string): Promise<string | null> {
@@ -15,11 +16,12 @@ export async function readRef(fs: RawFs, gitdir: string, ref: string): Promise<s
       { ref },
     );
   }
-  const packed = (await readOrNull(fs, join(gitdir, 'packed-refs'))) ?? '';
-  for (const line of packed.split('\n')) {
-    if (line.slice(41) === ref) return line.slice(0, 40);
-  }
-  return null;
+  return (await readPackedRefs(fs, gitdir)).get(ref) ?? null;
+}
+
+/** The packed refs, name → object. Throws BadCatalog where their file is damaged. */
+export async function readPackedRefs(fs: RawFs, gitdir: string): Promise<ReadonlyMap<string, string>> {
+  return parsePackedRefs((await readOrNull(fs, join(gitdir, 'packed-refs'))) ?? '');
 }
 
 async function readOrNull(fs: RawFs, path: string): Promise<string | null> {
@@ -44,9 +46,7 @@ export async function moveRef(
   from: string | null,
   to: string | null,
 ): Promise<void> {
-  const lock = join(gitdir, `${ref}.lock`);
-  await takeLock(fs, gitdir, lock, ref);
-  try {
+  await underLock(fs, gitdir, ref, async () => {
     const now = await readRef(fs, gitdir, ref);
     if (now !== from) {
       throw new CatalogError(
@@ -61,6 +61,14 @@ export async function moveRef(
     } else if (from !== null) {
       await deleteRef(fs, gitdir, ref);
     }
+  });
+}
+
+async function underLock(fs: RawFs, gitdir: string, ref: string, work: () => Promise<void>): Promise<void> {
+  const lock = join(gitdir, `${ref}.lock`);
+  await takeLock(fs, gitdir, lock, ref);
+  try {
+    await work();
   } finally {
     await fs.unlink(lock).catch(() => {});
     held.delete(lock);
@@ -68,11 +76,12 @@ export async function moveRef(
 }
 
 async function deleteRef(fs: RawFs, gitdir: string, ref: string): Promise<void> {
-  const packedPath = join(gitdir, 'packed-refs');
-  const packed = await readOrNull(fs, packedPath);
-  if (packed?.split('\n').some(line => line.slice(41) === ref)) {
-    const kept = packed.split('\n').filter(line => line.slice(41) !== ref);
-    await writeDurably(fs, gitdir, packedPath, kept.join('\n'));
+  if ((await readPackedRefs(fs, gitdir)).has(ref)) {
+    const path = join(gitdir, 'packed-refs');
+    // Native git packs refs under this lock; without it, what it packs between our reading and writing is lost.
+    await underLock(fs, gitdir, 'packed-refs', async () =>
+      writeDurably(fs, gitdir, path, withoutRef((await readOrNull(fs, path)) ?? '', ref)),
+    );
   }
   await fs.unlink(join(gitdir, ref)).catch(error => {
     if (error.code !== 'ENOENT') throw error;

@@ -66,7 +66,7 @@ export async function publishEdition(
   );
   const commit = await writeCommit(repo, { tree, parents: main === null ? [] : [main], message, author });
   await tagEdition(repo, edition.name, 0, commit, message, author);
-  await followMain(repo);
+  await following(edition.name, () => followMain(repo));
 }
 
 /** Writes a draft as one commit on its branch. `tip` is the commit that the draft was read at, null for a new draft. */
@@ -111,8 +111,10 @@ export async function publishDraft(
   const parents = main === null || (await isAncestor(repo, main, tip)) ? [tip] : [main, tip];
   const commit = await writeCommit(repo, { tree, parents, message, author });
   await tagEdition(repo, name, 0, commit, message, author);
-  await followMain(repo);
-  await moveRef(repo.fs, repo.gitdir, draftRef(name), tip, null);
+  await following(name, async () => {
+    await followMain(repo);
+    await moveRef(repo.fs, repo.gitdir, draftRef(name), tip, null);
+  });
 }
 
 /**
@@ -139,7 +141,7 @@ export async function publishErratum(
   const tree = await writeChanges(repo, at.tree, changes);
   const commit = await writeCommit(repo, { tree, parents: [at.commit], message, author });
   await tagEdition(repo, at.name, at.erratum + 1, commit, message, author);
-  await followMain(repo);
+  await following(`${at.name}.${at.erratum + 1}`, () => followMain(repo));
   return at.erratum + 1;
 }
 
@@ -168,6 +170,21 @@ async function tagEdition(
   const tag = tagOf(name, erratum);
   const oid = await writeTagObject(repo, { object: commit, name: tag, message, tagger });
   await moveRef(repo.fs, repo.gitdir, `refs/tags/${tag}`, null, oid);
+}
+
+/** The tag has published already; "was not changed" would be false where only the branches that follow it fail. */
+async function following(name: string, work: () => Promise<void>): Promise<void> {
+  try {
+    await work();
+  } catch (error) {
+    if (!(error instanceof CatalogError)) throw error;
+    const { why = error.message.replace(/\.$/, '') } = error.data;
+    throw new CatalogError(
+      error.code,
+      `${name} is published, but the branches do not follow it yet (${why}); mend that, and the next command that writes completes them.`,
+      error.data,
+    );
+  }
 }
 
 async function refuseTaken(catalog: Catalog, name: string): Promise<void> {
