@@ -11,24 +11,26 @@ import { blobsOfCrosswalk } from './objects-read.mjs';
 export async function againstRivals(name, dir, from, to) {
   const folder = mkdtempSync(join(tmpdir(), 'fishplate-bench-'));
   try {
-    const blobs = await blobsOfCrosswalk(dir, from, to);
-    const list = join(folder, 'blobs');
-    writeFileSync(list, `${blobs.join('\n')}\n`);
     const start = secondsOf(process.execPath, ['-e', '0']);
-    const bare = secondsOf(process.execPath, [join(import.meta.dirname, 'bare-read.mjs'), dir, list]);
-    const native = secondsOf('git', ['--git-dir', dir, 'cat-file', '--batch'], { input: list });
-    const row = (what, seconds) => ({
-      name: `${name}, ${what}`,
-      ours: seconds,
-      rival: bare,
-      ratio: (seconds - start) / (bare - start),
-      aim: '1.5',
-      note: `${blobs.length} blobs; node start ${ms(start)}, native git reads them in ${ms(native)}: ${((seconds - start) / native).toFixed(1)} ×`,
-    });
-    const at = ['--catalog', dir];
+    const row = async (what, reading, ...options) => {
+      const blobs = await blobsOfCrosswalk(reading, dir, from, to);
+      const list = join(folder, 'blobs');
+      writeFileSync(list, `${blobs.join('\n')}\n`);
+      const seconds = secondsOfOurs('crosswalk', from, to, ...options, '--catalog', dir);
+      const bare = secondsOf(process.execPath, [join(import.meta.dirname, 'bare-read.mjs'), dir, list]);
+      const native = secondsOf('git', ['--git-dir', dir, 'cat-file', '--batch'], { input: list });
+      return {
+        name: `${name}, ${what}`,
+        ours: seconds,
+        rival: bare,
+        ratio: (seconds - start) / (bare - start),
+        aim: '1.5',
+        note: `${blobs.length} blobs; node start ${ms(start)}, native git reads them in ${ms(native)}: ${((seconds - start) / native).toFixed(1)} ×`,
+      };
+    };
     return [
-      row('statistics', secondsOfOurs('crosswalk', from, to, '--statistics', ...at)),
-      row('csv', secondsOfOurs('crosswalk', from, to, '--out', join(folder, 'out.csv'), ...at)),
+      await row('statistics', 'readJoint', '--statistics'),
+      await row('csv', 'readCrosswalk', '--out', join(folder, 'out.csv')),
     ];
   } finally {
     rmSync(folder, { recursive: true, force: true });
