@@ -3,7 +3,7 @@ import * as git from 'isomorphic-git';
 import { CatalogError } from '../model/errors.ts';
 import { type RawFs, realFs, scratchFolder } from './durable-fs.ts';
 import { dropPublishedDrafts, followMain } from './main-branch.ts';
-import { readPackedRefs } from './refs.ts';
+import { readPackedRefs, sweepLocks } from './refs.ts';
 import { type Repository, repositoryAt } from './repository.ts';
 import { saidFailure, saidFailures } from './said-failures.ts';
 
@@ -55,6 +55,7 @@ export async function openCatalog(dir: string, fs: RawFs = realFs): Promise<Cata
 export async function openForWriting(dir: string, fs: RawFs = realFs): Promise<Catalog> {
   const catalog = await openCatalog(dir, fs);
   await sweepScratch(fs, dir);
+  await sweepLocks(fs, dir);
   await followMain(catalog.repo);
   await dropPublishedDrafts(catalog.repo);
   return catalog;

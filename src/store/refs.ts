@@ -130,6 +130,18 @@ async function takeLock(fs: RawFs, gitdir: string, lock: string, ref: string): P
   }
 }
 
+/**
+ * Removes the locks that killed processes of ours left on any ref. One on a ref that no writer of ours needs just now
+ * would otherwise keep native git from pushing to it for ever.
+ */
+export async function sweepLocks(fs: RawFs, gitdir: string): Promise<void> {
+  const names = await fs.readdir(join(gitdir, 'refs'), { recursive: true }).catch(() => []);
+  for (const name of names.map(String)) {
+    const lock = join(gitdir, 'refs', name);
+    if (name.endsWith('.lock') && (await isAbandoned(fs, lock))) await fs.unlink(lock).catch(() => {});
+  }
+}
+
 async function isAbandoned(fs: RawFs, lock: string): Promise<boolean> {
   const [, pid, host] = /^fishplate (\d+) (.+)\n$/.exec((await readOrNull(fs, lock)) ?? '') ?? [];
   if (pid === undefined || host !== hostname()) return false;
