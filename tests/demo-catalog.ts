@@ -3,11 +3,10 @@ import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, renameSync,
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { realFiles } from '../src/commands/files.ts';
-import { importTables } from '../src/commands/import-tables.ts';
+import { makeDemo } from '../src/commands/make-demo.ts';
 import type { Ports } from '../src/commands/ports.ts';
 
 const ROOT = join(import.meta.dirname, '..');
-const SOURCE = join(ROOT, 'catalog');
 
 /** The outside world of a test: real files, a clock that stands still, and random bytes that are the same every time. */
 export function testPorts(seed = 'demo'): Ports {
@@ -45,7 +44,7 @@ async function makeOnce(): Promise<string> {
   if (existsSync(goal)) return goal;
   const folder = mkdtempSync(join(tmpdir(), 'fishplate-demo-'));
   const made = join(folder, 'demo.git');
-  await importEditions(made);
+  await makeDemo(testPorts(), made);
   try {
     renameSync(made, goal);
   } catch (error) {
@@ -56,48 +55,9 @@ async function makeOnce(): Promise<string> {
   return goal;
 }
 
-async function importEditions(catalog: string): Promise<void> {
-  const ports = testPorts();
-  const tables = (...folder: string[]) =>
-    readdirSync(join(SOURCE, ...folder))
-      .filter(name => name.endsWith('.csv'))
-      .sort()
-      .map(name => join(SOURCE, ...folder, name));
-  const table = (name: string) => join(SOURCE, '2014', name);
-  await importTables(ports, {
-    catalog,
-    edition: '2014',
-    tables: ['houses.csv', 'rows.csv', 'streets.csv'].map(table),
-    settings: table('settings.json'),
-    appliesTo: new Map([
-      [table('houses.csv'), ['house']],
-      [table('rows.csv'), ['terrace', 'court']],
-      [table('streets.csv'), ['street']],
-    ]),
-    dates: { published: '2014-05-01', effective: '2014-09-01' },
-  });
-  await importTables(ports, {
-    catalog,
-    edition: '2018',
-    tables: tables('2018'),
-    settings: join(SOURCE, '2018', 'settings.json'),
-    lineage: tables('2018', 'from-2014'),
-    dates: { published: '2018-03-01', effective: '2018-07-01', transitionEnds: '2018-12-31' },
-  });
-  await importTables(ports, {
-    catalog,
-    edition: '2024',
-    tables: tables('2024'),
-    settings: join(SOURCE, '2024', 'settings.json'),
-    lineage: tables('2024', 'from-2018'),
-    decisions: [join(SOURCE, '2024', 'decisions', 'worker-safety.json')],
-    dates: { published: '2024-02-01', effective: '2024-07-01', transitionEnds: '2025-06-30' },
-  });
-}
-
 function fingerprint(): string {
   const hash = createHash('sha256');
-  for (const folder of ['src', 'catalog/2014', 'catalog/2018', 'catalog/2024', 'tests/demo-catalog.ts']) {
+  for (const folder of ['src', 'catalog', 'tests/demo-catalog.ts']) {
     const path = join(ROOT, folder);
     const files = folder.endsWith('.ts')
       ? [path]

@@ -1,6 +1,7 @@
 import { type Command, InvalidArgumentError } from 'commander';
+import { prepareSearch } from '../commands/prepare-search.ts';
 import { publishedCatalog } from '../commands/published-catalog.ts';
-import { readingCatalog } from './context.ts';
+import { portsOf, readingCatalog } from './context.ts';
 import { printLines } from './print.ts';
 
 interface ServeOptions {
@@ -24,7 +25,7 @@ Examples:
     .action(async (options: ServeOptions, command: Command) => {
       const catalog = await readingCatalog(command);
       const published = publishedCatalog(catalog);
-      await published();
+      await prepareSearch(catalog, await published(), portsOf(command).progress);
       // Express and the templates are loaded here, so that no other command waits for them.
       const [{ viewerApp }, { listen }] = await Promise.all([import('../web/app.ts'), import('../web/listen.ts')]);
       const viewer = await listen(options, address =>

@@ -2,7 +2,7 @@ import { basename, parse as parsePath } from 'node:path';
 import { checkConservation } from '../crosswalk/conserve.ts';
 import { joinEditions } from '../crosswalk/joint.ts';
 import { linkByLineage } from '../crosswalk/lineage.ts';
-import { checkRowTypes } from '../editing/check-row-types.ts';
+import { checkRowTypes, rowsOfKnownTypes } from '../editing/check-row-types.ts';
 import { deriveSettings } from '../editing/derive-settings.ts';
 import { identifyRows } from '../editing/identify-rows.ts';
 import { lineageFromTables } from '../editing/lineage-rows.ts';
@@ -80,7 +80,8 @@ export async function importTables(ports: Ports, request: ImportRequest): Promis
   const told = request.settings === undefined ? {} : await readSettingsFile(ports, request.settings);
   const title = parsePath(basename(request.catalog)).name.replace(/^catalog$/, 'Catalog');
   const settings = deriveSettings(placed.rows, before?.settings, told, title);
-  const identified = identifyRows(placed.rows, {
+  const rows = request.skipRows ? rowsOfKnownTypes(placed.rows, settings) : placed.rows;
+  const identified = identifyRows(rows, {
     typesOfTable,
     replaced: before && placesOf(before.settings, before.entries),
     taken: earlier.ids,
@@ -121,7 +122,7 @@ export async function importTables(ports: Ports, request: ImportRequest): Promis
     state: request.draft ? 'draft' : 'published',
     items: items.length,
     requirements: items.filter(i => isRequirement(settings, i)).length,
-    rowsSkipped: tables.reduce((sum, t) => sum + t.rows.length, 0) - placed.rows.length,
+    rowsSkipped: tables.reduce((sum, t) => sum + t.rows.length, 0) - rows.length,
     idsMinted: identified.minted,
     idsKept: items.length - identified.minted,
     unaccounted: before ? countUnaccounted(before, edition) : 0,

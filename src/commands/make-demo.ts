@@ -1,7 +1,9 @@
 import { createHash } from 'node:crypto';
-import { readdir } from 'node:fs/promises';
-import { join } from 'node:path';
+import { readdir, readFile } from 'node:fs/promises';
+import { basename, join } from 'node:path';
 import type { EditionDates } from '../model/edition.ts';
+import { openForWriting } from '../store/open.ts';
+import { writeBeside } from '../store/write.ts';
 import { type ImportReport, importTables } from './import-tables.ts';
 import type { Ports } from './ports.ts';
 
@@ -67,7 +69,30 @@ export async function makeDemo(ports: Ports, dir: string): Promise<ImportReport[
       ),
     );
   }
+  const author = { name: 'Standards steward', email: 'steward@example.org', date: new Date('2024-02-01T10:00:00Z') };
+  await writeBeside(
+    await openForWriting(dir),
+    await filesBeside(),
+    author,
+    'Local rules, variances, comments and intake',
+  );
   return reports;
+}
+
+/** What belongs to no edition: local rules and variances by place, committee comments, feedback between editions. */
+async function filesBeside(): Promise<Map<string, string>> {
+  const files = new Map<string, string>();
+  for (const place of await readdir(join(DEMO_SOURCE, 'local'))) {
+    for (const file of await filesIn(join(DEMO_SOURCE, 'local', place), '.json')) {
+      files.set(`local/${place}/${basename(file)}`, await readFile(file, 'utf8'));
+    }
+  }
+  for (const folder of ['comments', 'intake']) {
+    for (const file of await filesIn(join(DEMO_SOURCE, folder), '.csv')) {
+      files.set(`${folder}/${basename(file)}`, await readFile(file, 'utf8'));
+    }
+  }
+  return files;
 }
 
 async function filesIn(folder: string, ending: string): Promise<string[]> {

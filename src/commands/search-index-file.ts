@@ -1,4 +1,4 @@
-import { join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import type { Item } from '../model/item.ts';
 import type { Settings } from '../model/settings.ts';
 import { indexEdition, loadLunr } from '../search/index-edition.ts';
@@ -31,6 +31,15 @@ export async function readSearchIndex(
   const built = openIndex(lunr, JSON.parse(text));
   if (!built) throw new Error('an index that was just built cannot be opened');
   return built;
+}
+
+/** Removes the indexes of commits that are no edition's any more: each erratum leaves one behind. */
+export async function sweepSearchIndexes(catalog: Catalog, commits: ReadonlySet<string>): Promise<void> {
+  const { fs } = catalog.repo;
+  const folder = dirname(searchIndexPath(catalog, ''));
+  for (const name of (await fs.readdir(folder).catch(() => [])).map(String)) {
+    if (!commits.has(basename(name, '.json'))) await fs.unlink(join(folder, name)).catch(() => {});
+  }
 }
 
 function parseOrNothing(text: string): unknown {

@@ -26,7 +26,9 @@ export async function traceNumber(catalog: Catalog, request: TraceRequest): Prom
   const asked =
     request.edition === undefined ? headers.map(h => h.name) : [(await locate(catalog, request.edition)).name];
   // Every edition's trace runs through the same later steps; each is read once.
-  const readStep = remember(headers.length, async to => readCrosswalk(catalog, headers.find(h => h.name === to)!.replaces!, to));
+  const readStep = remember(headers.length, async to =>
+    readCrosswalk(catalog, headers.find(h => h.name === to)!.replaces!, to),
+  );
   const traces: Trace[] = [];
   const numbers = new Set<string>();
   for (const name of asked) {
