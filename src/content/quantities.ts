@@ -1,0 +1,291 @@
+import { type Comparator, comparatorOf } from './comparators.ts';
+import { intervalAt } from './intervals.ts';
+import { isNoQuantity, namesCount } from './not-quantities.ts';
+import { numberAt, type ReadNumber } from './numbers.ts';
+import { ratingAt } from './ratings.ts';
+import { unitAt } from './read-unit.ts';
+import { type Token, tokensOf } from './tokens.ts';
+import type { Unit } from './unit-names.ts';
+
+/**
+ * A quantity as the set of values that it allows, in base units: at least 50 mm = from 0.05 to infinity, of dimension
+ * `meter1`. Shares, ratios and falls have the dimension `` and convert into each other (2 % = 1:50); counts and bare
+ * numbers have `count`.
+ */
+export interface Quantity {
+  readonly kind: 'value' | 'range' | 'tolerance' | 'ratio' | 'count' | 'interval' | 'rating';
+  readonly dimension: string;
+  readonly unit: string;
+  readonly comparator: Comparator;
+  readonly low: number;
+  readonly high: number;
+  /** The bound itself is left out: more than 5, less than 5. */
+  readonly open: boolean;
+  /** Words of the text, comparator included. */
+  readonly text: string;
+  readonly start: number;
+  readonly end: number;
+  /** Tokens of the value and its unit, from and behind. */
+  readonly first: number;
+  readonly next: number;
+  /** Tokens of value, unit and adjacent comparator. */
+  readonly spanFirst: number;
+  readonly spanNext: number;
+}
+
+/** A value as read, before words bound it. */
+export interface ReadValue {
+  readonly kind: Quantity['kind'];
+  readonly low: number;
+  readonly high: number;
+  readonly unit: Unit;
+  readonly next: number;
+  readonly first?: number;
+  readonly comparator?: Comparator;
+}
+
+const COUNT: Unit = { name: 'count', dimension: 'count', factor: 1, offset: 0 };
+const RATIO: Unit = { name: 'ratio', dimension: '', factor: 1, offset: 0 };
+
+/** All quantities of a text in order. Clause numbers, years, dates, clock times and codes of standards are none. */
+export function quantitiesOf(text: string, tokens: readonly Token[] = tokensOf(text)): Quantity[] {
+  const found: Quantity[] = [];
+  for (let at = 0; at < tokens.length; ) {
+    const value = intervalAt(tokens, at) ?? ratingAt(tokens, at) ?? toleranceAt(tokens, at) ?? valueAt(tokens, at);
+    if (!value) {
+      at++;
+      continue;
+    }
+    const first = value.first ?? at;
+    found.push(boundBy(text, tokens, value, first));
+    at = Math.max(value.next, at + 1);
+  }
+  return found;
+}
+
+function boundBy(text: string, tokens: readonly Token[], value: ReadValue, first: number): Quantity {
+  const bound = comparatorOf(tokens, first, value.next);
+  const ranged = value.kind === 'tolerance' || value.low !== value.high;
+  let comparator: Comparator = ranged && value.kind !== 'interval' ? 'exact' : bound.comparator;
+  if (value.comparator && (comparator === 'exact' || comparator === 'about')) comparator = value.comparator;
+  let { low, high } = value;
+  if (value.kind === 'interval') {
+    // At least every 6 months: the time between may be shorter. At most once a week: it may be longer.
+    const seldom = comparator === 'max' || comparator === 'under';
+    [low, high] = seldom ? [low, Number.POSITIVE_INFINITY] : [0, high];
+  } else if (comparator === 'min' || comparator === 'over') high = Number.POSITIVE_INFINITY;
+  else if (comparator === 'max' || comparator === 'under') low = Number.NEGATIVE_INFINITY;
+  const spanFirst = Math.min(first, bound.from ?? first);
+  const spanNext = Math.max(value.next, (bound.to ?? value.next - 1) + 1);
+  const [start, end] = [tokens[spanFirst]!.start, tokens[spanNext - 1]!.end];
+  return {
+    kind: value.kind,
+    dimension: value.unit.dimension,
+    unit: value.unit.name,
+    comparator,
+    low,
+    high,
+    open: comparator === 'over' || comparator === 'under',
+    text: text.slice(start, end),
+    start,
+    end,
+    first,
+    next: value.next,
+    spanFirst,
+    spanNext,
+  };
+}
+
+/** ± 3 mm · +/- 2 % · plus or minus 5 °C · +5/-0 mm. */
+function toleranceAt(tokens: readonly Token[], at: number): ReadValue | undefined {
+  const behindSign = signEnd(tokens, at);
+  if (behindSign !== undefined) {
+    const number = numberAt(tokens, behindSign);
+    if (!number) return undefined;
+    const unit = unitAt(tokens, number.next);
+    const size = number.value * (unit?.unit.factor ?? 1);
+    return {
+      kind: 'tolerance',
+      low: -size,
+      high: size,
+      unit: unit?.unit ?? COUNT,
+      next: unit?.next ?? number.next,
+      first: at,
+    };
+  }
+  if (tokens[at]?.low !== '+' || tokens[at + 1]?.kind !== 'number') return undefined;
+  const above = numberAt(tokens, at + 1)!;
+  const aboveUnit = unitAt(tokens, above.next);
+  let minus = aboveUnit?.next ?? above.next;
+  while (tokens[minus]?.low === '/' || tokens[minus]?.low === ',' || tokens[minus]?.low === 'and') minus++;
+  if (tokens[minus]?.low !== '-') return undefined;
+  const below = numberAt(tokens, minus + 1);
+  if (!below) return undefined;
+  const unit = unitAt(tokens, below.next);
+  const measure = unit?.unit ?? aboveUnit?.unit ?? COUNT;
+  return {
+    kind: 'tolerance',
+    low: -below.value * measure.factor,
+    high: above.value * measure.factor,
+    unit: measure,
+    next: unit?.next ?? below.next,
+  };
+}
+
+function signEnd(tokens: readonly Token[], at: number): number | undefined {
+  const [a, b, c] = [tokens[at]?.low, tokens[at + 1]?.low, tokens[at + 2]?.low];
+  if (a === '±') return at + 1;
+  if (a === '+' && b === '/' && c === '-') return at + 3;
+  if (a === 'plus' && (b === 'or' || b === '/') && c === 'minus') return at + 3;
+  return undefined;
+}
+
+function valueAt(tokens: readonly Token[], at: number): ReadValue | undefined {
+  const number = numberAt(tokens, at);
+  if (!number) return undefined;
+  const ratio = ratioAt(tokens, number);
+  if (ratio) return ratio;
+  // In "20 ± 2 mm" the unit stands behind the tolerance and measures both.
+  const deviation = toleranceAt(tokens, number.next);
+  const own =
+    unitAt(tokens, number.next) ??
+    (deviation?.unit.dimension ? { unit: deviation.unit, next: number.next } : undefined);
+  const range = rangeAt(tokens, at, number, own?.unit, own?.next ?? number.next);
+  if (range) return range;
+  const listed = own ?? unitOfList(tokens, number.next);
+  if (!listed) {
+    if (number.fraction) {
+      return { kind: 'ratio', low: number.value, high: number.value, unit: RATIO, next: number.next };
+    }
+    if (isNoQuantity(tokens, at, number) || !namesCount(tokens, at, number)) return undefined;
+    return { kind: 'count', low: number.value, high: number.value, unit: COUNT, next: number.next };
+  }
+  const { unit } = listed;
+  let value = signed(tokens, at, number.value) * unit.factor + unit.offset;
+  let next = own ? own.next : number.next;
+  // 6 ft 2 in · 6'-2" · 1 h 30 min
+  const smaller = own && smallerAt(tokens, next, unit);
+  if (smaller) {
+    value += smaller.value;
+    next = smaller.next;
+  }
+  const tolerance = toleranceAt(tokens, next);
+  if (
+    tolerance &&
+    (tolerance.unit.dimension === unit.dimension || tolerance.unit.dimension === '' || tolerance.unit.name === 'count')
+  ) {
+    const scale =
+      tolerance.unit.dimension === unit.dimension ? 1 : tolerance.unit.dimension === '' ? value : unit.factor;
+    return {
+      kind: 'range',
+      low: value + tolerance.low * scale,
+      high: value + tolerance.high * scale,
+      unit,
+      next: behindEquivalent(tokens, tolerance.next, unit),
+    };
+  }
+  return { kind: 'value', low: value, high: value, unit, next: behindEquivalent(tokens, next, unit) };
+}
+
+/** −5 °C and "from -5": a minus stands right before the digit and behind nothing that could be a range. */
+function signed(tokens: readonly Token[], at: number, value: number): number {
+  const [before, sign] = [tokens[at - 2], tokens[at - 1]];
+  const minus =
+    sign?.low === 'minus' || (sign?.low === '-' && tokens[at]!.glued && (!sign.glued || before?.kind === 'mark'));
+  return minus ? -value : value;
+}
+
+/** 1:80 · 1 in 80 · 1/4 inch per foot is a unit of its own. */
+function ratioAt(tokens: readonly Token[], number: ReadNumber): ReadValue | undefined {
+  const colon = tokens[number.next];
+  const second = tokens[number.next + 1];
+  const asColon = colon?.low === ':' && second?.kind === 'number' && second.glued === colon.glued;
+  const asIn = colon?.low === 'in' && second?.kind === 'number' && number.value === 1 && !number.inWords;
+  if (!asColon && !asIn) return undefined;
+  const other = numberAt(tokens, number.next + 1);
+  // 14:30 is a time of day; so is 8:00.
+  if (
+    !other ||
+    other.value === 0 ||
+    (asColon && /^[0-5]\d$/.test(second!.text) && number.value > 3 && number.value < 25)
+  )
+    return undefined;
+  if (asIn && unitAt(tokens, other.next)) return undefined;
+  const value = number.value / other.value;
+  return { kind: 'ratio', low: value, high: value, unit: RATIO, next: other.next };
+}
+
+/** 5 to 10 mm · 5-10 mm · between 5 and 10 mm · from 5 mm up to 10 mm. */
+function rangeAt(tokens: readonly Token[], at: number, from: ReadNumber, own: Unit | undefined, behind: number) {
+  const before = tokens[at - 1]?.low;
+  const joint = tokens[behind]?.low;
+  const closed =
+    joint === 'to' ||
+    (joint === '-' && tokens[behind]!.glued === (tokens[behind + 1]?.glued ?? false)) ||
+    (joint === 'and' && before === 'between') ||
+    (joint === 'through' && from.next === behind);
+  if (!closed) return undefined;
+  const to = numberAt(tokens, behind + 1);
+  if (!to || (from.fraction && !own && to.fraction && joint === 'to')) return undefined;
+  const second = unitAt(tokens, to.next);
+  if (own && !second && joint === '-') return undefined;
+  const unit = second?.unit ?? own;
+  if (own && second && own.dimension !== second.unit.dimension) return undefined;
+  if (!unit && isNoQuantity(tokens, at, from)) return undefined;
+  const measure = unit ?? COUNT;
+  const first = own ?? measure;
+  const low = signed(tokens, at, from.value) * first.factor + first.offset;
+  const high = to.value * measure.factor + measure.offset;
+  if (low > high) return undefined;
+  const next = second?.next ?? to.next;
+  return {
+    kind: 'range' as const,
+    low,
+    high,
+    unit: measure,
+    next: behindEquivalent(tokens, next, measure),
+    first: before === 'between' || before === 'from' ? at - 1 : at,
+  };
+}
+
+/** The unit that a list of sizes has at its end only: 20 × 40 mm, 50 and 75 mm, 10, 20 or 30 minutes. */
+function unitOfList(tokens: readonly Token[], next: number): { unit: Unit } | undefined {
+  for (let at = next, links = 0; links < 4; links++) {
+    const low = tokens[at]?.low ?? '';
+    if (!['x', '×', 'by', 'and', 'or', ',', '/'].includes(low)) return undefined;
+    const more = numberAt(tokens, at + 1) ?? numberAt(tokens, ++at + 1);
+    if (!more) return undefined;
+    const unit = unitAt(tokens, more.next);
+    if (unit) return unit.unit.dimension === '' && low === '/' ? undefined : unit;
+    at = more.next;
+  }
+  return undefined;
+}
+
+function smallerAt(tokens: readonly Token[], at: number, bigger: Unit): { value: number; next: number } | undefined {
+  const start = tokens[at]?.low === '-' && tokens[at]!.glued ? at + 1 : tokens[at]?.low === 'and' ? at + 1 : at;
+  const number = numberAt(tokens, start);
+  const unit = number && unitAt(tokens, number.next);
+  if (!unit || unit.unit.dimension !== bigger.dimension || bigger.dimension === '') return undefined;
+  if (unit.unit.factor >= bigger.factor || number.value * unit.unit.factor >= bigger.factor) return undefined;
+  if (start > at && tokens[at]!.low === 'and' && bigger.dimension !== 'second1') return undefined;
+  return { value: number.value * unit.unit.factor, next: unit.next };
+}
+
+/** Behind the same value in another unit: 1 in. (25 mm), 25 mm [1 in.], 150 mm / 6 in. */
+function behindEquivalent(tokens: readonly Token[], at: number, unit: Unit): number {
+  const opener = tokens[at]?.low;
+  if (opener !== '(' && opener !== '[' && opener !== '/') return at;
+  const number = numberAt(tokens, at + 1);
+  if (!number) return at;
+  const first = unitAt(tokens, number.next);
+  const range = first ? undefined : rangeAt(tokens, at + 1, number, undefined, number.next);
+  const other = first?.unit ?? range?.unit;
+  if (!other || other.dimension !== unit.dimension || other.name === unit.name) return at;
+  let next = first?.next ?? range!.next;
+  const smaller = first && smallerAt(tokens, next, first.unit);
+  if (smaller) next = smaller.next;
+  if (opener === '/') return next;
+  const closer = opener === '(' ? ')' : ']';
+  return tokens[next]?.low === closer ? next + 1 : at;
+}
