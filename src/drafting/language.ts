@@ -1,0 +1,127 @@
+import type { ItemToken, ItsFunction } from 'wink-nlp';
+import { orderBegins } from './orders.ts';
+import { plainSigns, withoutQuoted } from './plain-text.ts';
+import type { ReadText, Segment, Word } from './read-text.ts';
+import { type Stretch, segmentsOf, sentencesOf } from './sentences.ts';
+
+/** Reads texts into words with parts of speech. */
+export interface Language {
+  read(text: string): ReadText;
+}
+
+interface Token {
+  readonly value: string;
+  readonly lemma: string;
+  readonly tag: string;
+}
+
+/** Longer segments are read in pieces: the tagger's time is linear, its memory for one text is not worth a catalog's. */
+const LONGEST = 4000;
+
+/** Put before an order, so that the tagger, which knows no imperatives, sees a verb: bare "fit a board" is a noun to it. */
+const LEAD = 'you must ';
+
+let loaded: Promise<Language> | undefined;
+
+/** The language model takes 0.2 s and 80 MB, so it is loaded when a command first asks for it. */
+export function loadLanguage(): Promise<Language> {
+  loaded ??= load();
+  return loaded;
+}
+
+async function load(): Promise<Language> {
+  const [{ default: winkNLP }, { default: model }] = await Promise.all([
+    import('wink-nlp'),
+    import('wink-eng-lite-web-model'),
+  ]);
+  const nlp = winkNLP(model, ['pos']);
+  const { its } = nlp;
+  const tag = (text: string): Token[] => {
+    const tokens: Token[] = [];
+    nlp
+      .readDoc(text)
+      .tokens()
+      .each((t: ItemToken) => {
+        tokens.push({ value: t.out(its.value), lemma: t.out(its.lemma as ItsFunction<string>), tag: t.out(its.pos) });
+      });
+    return tokens;
+  };
+  return { read: text => readText(text, tag) };
+}
+
+function readText(text: string, tag: (text: string) => Token[]): ReadText {
+  const plain = withoutQuoted(plainSigns(text));
+  const sentences = sentencesOf(plain).map(sentence => ({
+    ...sentence,
+    segments: segmentsOf(plain, sentence)
+      .flatMap(cutLong)
+      .map(part => readSegment(plain.slice(part.start, part.end), part.start, tag)),
+  }));
+  return { text, plain, sentences };
+}
+
+function cutLong({ start, end }: Stretch): Stretch[] {
+  const pieces: Stretch[] = [];
+  for (let at = start; at < end; at += LONGEST) pieces.push({ start: at, end: Math.min(end, at + LONGEST) });
+  return pieces;
+}
+
+function readSegment(segment: string, offset: number, tag: (text: string) => Token[]): Segment {
+  const lowered = lowerFirst(segment);
+  const order = orderBegins(lowered);
+  if (order !== undefined) {
+    const words = place(tag(`${lowered.slice(0, order)}${LEAD}${lowered.slice(order)}`), lowered, order, offset);
+    const orderAt = words.findIndex(w => w.start >= offset + order);
+    const verb = words[orderAt];
+    if (verb && isOrder(verb, words[orderAt + 1])) {
+      words[orderAt] = { ...verb, tag: 'VERB', lemma: verb.lower };
+      return { words, orderAt };
+    }
+  }
+  return { words: place(tag(lowered), lowered, undefined, offset) };
+}
+
+/** Trades make verbs of nouns: "torque the bolts", "clean surfaces". A determiner behind it, or no other reading, tells. */
+function isOrder(verb: Word, next: Word | undefined): boolean {
+  if (verb.lower === 'do') return true;
+  if (/VERB|AUX/.test(verb.tag) && verb.lemma === verb.lower) return true;
+  if (!/NOUN|ADJ|ADV|PROPN/.test(verb.tag) || next === undefined) return false;
+  return (
+    next.tag === 'DET' || next.tag === 'PRON' || (TRADE_VERBS.has(verb.lower) && /NOUN|ADJ|NUM|VERB/.test(next.tag))
+  );
+}
+
+const TRADE_VERBS = new Set(
+  'clean dry level plumb torque prime grout caulk shim dowel solder braze crimp deburr ream swab flush sand mask earth bond lag vent clear empty open secure tag label cap plug drain purge prop brace strut screed float tack tape bed point rake chase prune mulch stake lock date file log sign'.split(
+    ' ',
+  ),
+);
+
+/** A capital at the beginning makes a name of a verb; capitals that go on (PVC) are left alone. */
+function lowerFirst(segment: string): string {
+  return /^\p{Lu}(?!\p{Lu}|\p{N})/u.test(segment) ? segment[0]!.toLowerCase() + segment.slice(1) : segment;
+}
+
+/** Tokens with their places; those of the lead are passed over. */
+function place(tokens: readonly Token[], text: string, lead: number | undefined, offset: number): Word[] {
+  const words: Word[] = [];
+  let at = 0;
+  let skip = lead === undefined ? 0 : 2;
+  for (const { value, lemma, tag } of tokens) {
+    if (skip > 0 && lead !== undefined && at + (text.slice(at, lead).trim() === '' ? lead - at : 0) >= lead) {
+      skip--;
+      continue;
+    }
+    const start = text.indexOf(value, at);
+    if (start < 0) continue;
+    at = start + value.length;
+    words.push({
+      lower: value.toLowerCase(),
+      lemma: lemma.toLowerCase(),
+      tag,
+      start: offset + start,
+      end: offset + at,
+    });
+  }
+  return words;
+}

@@ -1,0 +1,51 @@
+import { type Obligation, obligationsOf } from './obligations.ts';
+import type { Word } from './read-text.ts';
+import type { Rule, Spot } from './rule.ts';
+
+/**
+ * Two obligations in one requirement: half of it can be met, and then nobody can say whether it was.
+ *
+ *   cut and remove the old pipe                    one act: both verbs share their object
+ *   remove the old pipe and label the new one      two: each verb has its own
+ */
+export const moreThanOneThing: Rule = {
+  name: 'more-than-one-thing',
+  bad: [
+    { text: 'Seal the joint with mastic and paint the frame.' },
+    { text: 'The pipe shall be insulated and the valve labelled.' },
+    { text: 'Fit the valve 300 mm above the floor. Test the circuit at 6 bar.' },
+  ],
+  good: [
+    { text: 'Cut and remove the old pipe.' },
+    { text: 'The surface shall be straight and free of rust.' },
+    { text: 'Fix the board at 600 mm centres. A board under 300 mm wide may be glued.' },
+  ],
+  find: text => {
+    const obligations = text.sentences.flatMap((sentence, at) => obligationsOf(sentence).map(o => ({ o, at })));
+    const spots: Spot[] = [];
+    for (let i = 1; i < obligations.length; i++) {
+      const [before, here] = [obligations[i - 1]!, obligations[i]!];
+      const own = before.at === here.at && here.o.follows ? isOwnAct(before.o, obligations.length) : true;
+      if (!own) continue;
+      const { start, end } = here.o.verb;
+      const words = text.text.slice(start, end);
+      spots.push({ start, end, message: `"${words}" asks for another thing; give it a requirement of its own.` });
+    }
+    return spots;
+  },
+};
+
+/** Whether a verb joined by "and" is an act of its own: the verb before it has something to itself already. */
+function isOwnAct(before: Obligation, all: number): boolean {
+  if (isAlternative(before.rest)) return false;
+  return hasOwnObject(before.rest) || all > 2;
+}
+
+/** "or" leaves a choice between two ways to do one thing. */
+function isAlternative(rest: readonly Word[]): boolean {
+  return rest.at(-1)?.lower === 'or';
+}
+
+function hasOwnObject(rest: readonly Word[]): boolean {
+  return rest.some(w => /NOUN|PROPN|PRON|NUM/.test(w.tag));
+}

@@ -1,0 +1,90 @@
+import { obligationsOf } from './obligations.ts';
+import { clauseBefore, clauseBehind, phraseList, spotsOf } from './phrases.ts';
+import type { ReadText } from './read-text.ts';
+import type { Rule } from './rule.ts';
+
+/** Conduct and attitude: they leave nothing to see, to measure or to read before covering, at completion or later. */
+export const notVerifiable: Rule = {
+  name: 'not-verifiable',
+  bad: [
+    { text: 'Take care when lifting the glass.' },
+    { text: 'Operators must be aware of the weather.' },
+    { text: 'Staff shall understand the purpose of the drill.' },
+  ],
+  good: [
+    { text: 'Each operator signs that they have read and understood the sheet.' },
+    { text: 'Fix the care label inside the hem.' },
+    { text: 'The load is considered uniform over 2 m.' },
+  ],
+  find: text => {
+    const conduct = spotsOf(text, CONDUCT, message, m => !recorded(text, m.index, m.index + m[0].length));
+    const orders = text.sentences
+      .flatMap(obligationsOf)
+      .filter(o => o.modal === 'order' && ATTITUDES.has(o.verb.lower) && !recorded(text, o.verb.start, o.verb.end))
+      .map(({ verb: { start, end } }) => ({ start, end, message: message(text.text.slice(start, end)) }));
+    return [...conduct, ...orders.filter(o => !conduct.some(c => c.start <= o.start && o.end <= c.end))];
+  },
+};
+
+const message = (words: string) =>
+  `"${words}" leaves nothing to see, measure or read; state what shows that it was done.`;
+
+/** Orders to the mind. */
+const ATTITUDES = new Set(
+  'understand appreciate consider recognise recognize remember endeavour endeavor strive respect realise realize know think try attempt aim reflect anticipate behave value acknowledge treat familiarise familiarize cooperate co-operate'.split(
+    ' ',
+  ),
+);
+
+function recorded({ plain }: ReadText, start: number, end: number): boolean {
+  return leavesRecord(clauseBefore(plain, start)) || leavesRecord(clauseBehind(plain, end, 240));
+}
+
+/** A signature or a record can be read afterwards. */
+function leavesRecord(clause: string): boolean {
+  return /\b(?:sign(?:s|ed|ing)?|signature|record(?:s|ed|ing)?|register|logged|log|certificate|in writing|minuted|minutes|documented|written test|test paper|quiz)\b/i.test(
+    clause,
+  );
+}
+
+const BE = '(?:be|is|are|being|remain|stay|become|becomes)';
+const DO = '(?:shall|must|should|to|will)';
+
+const CONDUCT = phraseList(
+  '(?:take|takes|taking|exercise|exercises|with|use|uses|show|using) (?:all |every |the |due |great |special |extra |particular |reasonable |proper |appropriate |utmost |necessary |adequate |sufficient |full ){0,2}(?:care|caution|diligence|judge?ment|discretion|prudence|vigilance|attention|consideration|respect|courtesy|common sense|pride|thought|precautions?|initiative)',
+  '(?:great |due |special |extra |particular |every |reasonable |appropriate |proper |the utmost )?(?:care|caution|attention) (?:shall|must|should|is to|needs to|has to|to) be (?:taken|exercised|paid|given|used)',
+  `${BE} (?:made |kept |fully |always |constantly |well |particularly |especially ){0,2}(?:aware|mindful|conscious|vigilant|alert|attentive|careful|cautious|considerate|courteous|polite|respectful|diligent|conscientious|prepared|familiar|sensitive|proactive|flexible|helpful|patient|sensible|responsible|professional|committed|cooperative|co-operative|friendly|honest|observant|wary|watchful|thoughtful|willing|knowledgeable|encouraged|motivated|considered by|taken into (?:account|consideration)|borne in mind)(?= (?:of|to|that|about|with|when|at|for|and|in|by|during|while)|[.,;]|$)`,
+  '(?:bear|keep|have|bearing|keeping) (?:it |this |that |these )?in mind',
+  'mindful of',
+  'make (?:every|all|a|their best|its best|reasonable|an?) (?:reasonable |possible |best |good faith |genuine |conscious )?efforts?',
+  'every (?:reasonable |possible )?effort (?:shall|must|should|is to|will) be made',
+  '(?:use|using) (?:their |all |its |your )?(?:best|reasonable) (?:endeavou?rs|efforts)',
+  '(?:do|doing) (?:their|its|your|the) (?:best|utmost)',
+  `${DO} (?:always |at all times |also |fully |clearly )?(?:understand|appreciate|consider|recogni[sz]e|remember|endeavou?r|strive|respect|realise|realize|know|think|try|attempt|aim|reflect|care|feel|believe|anticipate|cooperate|co-operate|behave|value|acknowledge|embrace|be familiar|pay|give|learn|foresee|conduct themselves|familiari[sz]e)(?= )`,
+  '(?:pay|pays|paying) (?:close |particular |special |full |careful |due )?(?:attention|heed|regard)',
+  'pay (?:close )?heed',
+  '(?:give|giving|given) (?:due |careful |full |proper |some |serious |particular )?(?:thought|consideration|regard|attention) to',
+  'have (?:due |proper )?regard (?:to|for)',
+  'tak(?:e|en|ing) into (?:account|consideration)',
+  'tak(?:e|es|ing) (?:pride|an interest|responsibility|ownership)',
+  'common sense',
+  'good judge?ment',
+  '(?:in|with) (?:an? )?(?:careful|workmanlike|workman-like|professional|diligent|conscientious|courteous|responsible|respectful|considerate|sensible|skilful|skillful|orderly|friendly) (?:and [\\p{L}-]{1,20} )?(?:manner|way|fashion|attitude|spirit)',
+  'conscientiously',
+  'diligently',
+  'carefully',
+  'courteously',
+  'politely',
+  'thoughtfully',
+  'sensibly',
+  'vigilantly',
+  'responsibly',
+  'positive attitude',
+  'sense of (?:urgency|ownership|responsibility)',
+  'a culture of',
+  'familiari[sz]e (?:themselves|yourself|himself|itself)',
+  'pleasing (?:appearance|to the eye)',
+  'remain (?:calm|alert|vigilant)',
+  'avoid (?:rushing|haste|shortcuts|complacency|carelessness)',
+  'as if it were (?:their|his|your) own',
+);

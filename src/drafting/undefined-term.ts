@@ -1,0 +1,57 @@
+import type { ReadText } from './read-text.ts';
+import type { Rule, Spot, Term } from './rule.ts';
+
+/** A name or abbreviation that the glossary does not explain. Asked only where a glossary is given. */
+export const undefinedTerm: Rule = {
+  name: 'undefined-term',
+  bad: [
+    { text: 'Notify the Works Steward.', context: { terms: [{ term: 'drain slot', deprecated: false }] } },
+    { text: 'Fit the RCBO.', context: { terms: [{ term: 'drain slot', deprecated: false }] } },
+  ],
+  good: [
+    { text: 'Notify the Works Steward.', context: { terms: [{ term: 'works steward', deprecated: false }] } },
+    {
+      text: 'Fit the residual current breaker (RCBO); label the RCBO.',
+      context: { terms: [{ term: 'x', deprecated: false }] },
+    },
+    { text: 'Test at 500 MPa to EN 12345.', context: { terms: [{ term: 'drain slot', deprecated: false }] } },
+  ],
+  find: (text, { terms }) => (terms === undefined ? [] : [...names(text, terms), ...abbreviations(text, terms)]),
+};
+
+const message = (words: string) => `"${words}" is not in the glossary; define it there or use plain words.`;
+
+/** Two or more capitalised words in the middle of a sentence are written as a name. */
+function names({ plain, sentences }: ReadText, terms: readonly Term[]): Spot[] {
+  const spots: Spot[] = [];
+  for (const match of plain.matchAll(
+    /(?<![\p{L}\p{N}-])\p{Lu}\p{Ll}{2,24}(?: \p{Lu}\p{Ll}{2,24}){1,3}(?![\p{L}\p{N}])/gu,
+  )) {
+    const start = match.index;
+    const end = start + match[0].length;
+    if (sentences.some(s => s.start === start) || defined(match[0], terms)) continue;
+    spots.push({ start, end, message: message(match[0]) });
+  }
+  return spots;
+}
+
+/** Capitals that are neither a unit, nor a standard with its number, nor explained in brackets or by brackets. */
+function abbreviations({ plain }: ReadText, terms: readonly Term[]): Spot[] {
+  const spots: Spot[] = [];
+  for (const match of plain.matchAll(/(?<![\p{L}\p{N}.-])\p{Lu}{2,8}(?![\p{L}\p{N}])/gu)) {
+    const [word, start] = [match[0], match.index];
+    const end = start + word.length;
+    const explained = plain.includes(`(${word})`) || plain.includes(`${word} (`);
+    if (explained || /^[ -]?\d/.test(plain.slice(end, end + 2)) || defined(word, terms)) continue;
+    if (!spots.some(s => plain.slice(s.start, s.end) === word)) spots.push({ start, end, message: message(word) });
+  }
+  return spots;
+}
+
+function defined(words: string, terms: readonly Term[]): boolean {
+  const lower = words.toLowerCase();
+  return terms.some(t => {
+    const term = t.term.toLowerCase();
+    return term === lower || `${term}s` === lower || term.includes(`(${lower})`);
+  });
+}
