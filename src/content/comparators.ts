@@ -116,13 +116,14 @@ function adjacentBefore(tokens: readonly Token[], first: number): ReadComparator
     if (found) {
       const { comparator, from } = found;
       const bound = comparator === 'about' ? (adjacentBefore(tokens, from)?.comparator ?? comparator) : comparator;
+      if (tokens[from - 1]?.low === 'or' && tokens[from - 2]?.low === 'at') {
+        return { comparator: bound === 'over' ? 'min' : 'max', from: from - 2, to: last }; // at or above, at or below
+      }
       const direct = negatedAt(tokens, from);
       if (direct !== undefined) return { comparator: flip(bound), from: direct, to: last };
-      return {
-        comparator: flips(bound, tokens[last]!.low) && negatedFar(tokens, from) ? flip(bound) : bound,
-        from,
-        to: last,
-      };
+      const denied = flips(bound, tokens[last]!.low) ? negatedFar(tokens, from) : undefined;
+      if (denied === undefined) return { comparator: bound, from, to: last };
+      return { comparator: flip(bound), from: from - denied <= 3 ? denied : from, to: last };
     }
     if (!FILLERS.has(tokens[last]!.low)) return undefined;
   }
@@ -157,13 +158,14 @@ function flip(comparator: Comparator): Comparator {
   return flipped[comparator] ?? comparator;
 }
 
-function negatedFar(tokens: readonly Token[], from: number): boolean {
+/** The token that denies the bound beginning at `from`, within its clause. */
+function negatedFar(tokens: readonly Token[], from: number): number | undefined {
   for (let at = from - 1; at >= 0 && at > from - 16; at--) {
     const { low, kind } = tokens[at]!;
-    if (NEGATIONS.has(low) || low.endsWith("n't")) return true;
-    if (BARRIERS.has(low) || kind === 'number') return false;
+    if (NEGATIONS.has(low) || low.endsWith("n't")) return at;
+    if (BARRIERS.has(low) || kind === 'number') return undefined;
   }
-  return false;
+  return undefined;
 }
 
 /** 50 mm or more · 3 m apart at most · 20 mm minimum · 5 days or longer. */
@@ -201,7 +203,7 @@ function farBefore(tokens: readonly Token[], first: number): ReadComparator | un
     if (low === 'minimum' || low === 'min' || low === 'smallest' || low === 'least') return { comparator: 'min' };
     if (low === 'maximum' || low === 'max' || low === 'largest' || low === 'most') return { comparator: 'max' };
     if (low === 'exceed' || low === 'exceeding')
-      return at > first - 6 ? { comparator: negatedFar(tokens, at) ? 'max' : 'over' } : undefined;
+      return at > first - 6 ? { comparator: negatedFar(tokens, at) === undefined ? 'over' : 'max' } : undefined;
     if (kind === 'number' || low === ',' || low === ';' || low === '.' || low === ':' || low === 'and' || low === 'or')
       return undefined;
   }
