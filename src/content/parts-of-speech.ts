@@ -1,0 +1,71 @@
+import { createRequire } from 'node:module';
+import type { ItemToken } from 'wink-nlp';
+import type { Token } from './tokens.ts';
+
+/** Universal part-of-speech tags, as wink-eng-lite-web-model gives them. */
+export type Tag =
+  | 'NOUN'
+  | 'PROPN'
+  | 'VERB'
+  | 'ADJ'
+  | 'ADV'
+  | 'ADP'
+  | 'DET'
+  | 'AUX'
+  | 'PRON'
+  | 'NUM'
+  | 'CCONJ'
+  | 'SCONJ'
+  | 'PART'
+  | 'PUNCT'
+  | 'SYM'
+  | 'INTJ'
+  | 'X';
+
+let reader: ((text: string) => { words: string[]; tags: Tag[] }) | undefined;
+
+/** The model takes 0.2 s to load, so it is loaded by the first text that needs it and by no other command. */
+function read(text: string) {
+  if (!reader) {
+    const require = createRequire(import.meta.url);
+    const winkNLP = require('wink-nlp') as typeof import('wink-nlp').default;
+    const nlp = winkNLP(require('wink-eng-lite-web-model'), ['sbd', 'pos']);
+    reader = sentence => {
+      const [words, tags]: [string[], Tag[]] = [[], []];
+      nlp
+        .readDoc(sentence)
+        .tokens()
+        .each((token: ItemToken) => {
+          words.push(token.out());
+          tags.push(token.out(nlp.its.pos) as Tag);
+        });
+      return { words, tags };
+    };
+  }
+  return reader(text);
+}
+
+/**
+ * The part of speech of each token. A capital at the beginning of a sentence is lowered first: the model takes "Seal all
+ * joints" for a name otherwise.
+ */
+export function tagsOf(text: string, tokens: readonly Token[]): Tag[] {
+  const lowered = text.replace(
+    /(^|[.;:!?\n]\s{0,9}|^\W{1,9})(\p{Lu})(?=\p{Ll})/gu,
+    (all, before: string, letter: string) => (letter.toLowerCase().length === 1 ? before + letter.toLowerCase() : all),
+  );
+  const { words, tags } = read(lowered);
+  const found: Tag[] = [];
+  let [at, place, end] = [-1, 0, 0];
+  for (const token of tokens) {
+    while (end <= token.start && at + 1 < words.length) {
+      at++;
+      const start = lowered.indexOf(words[at]!, place);
+      if (start < 0) continue;
+      place = start + words[at]!.length;
+      end = place;
+    }
+    found.push(token.kind === 'mark' ? 'PUNCT' : token.kind === 'number' ? 'NUM' : (tags[at] ?? 'X'));
+  }
+  return found;
+}
