@@ -1,4 +1,5 @@
 import type { ItemToken, ItsFunction } from 'wink-nlp';
+import { isParticiple } from './obligations.ts';
 import { orderBegins } from './orders.ts';
 import { plainSigns, withoutQuoted } from './plain-text.ts';
 import type { ReadText, Segment, Word } from './read-text.ts';
@@ -84,6 +85,7 @@ function readSegment(segment: string, offset: number, tag: (text: string) => Tok
 /** Trades make verbs of nouns: "torque the bolts", "clean surfaces". A determiner behind it, or no other reading, tells. */
 function isOrder(verb: Word, next: Word | undefined): boolean {
   if (verb.lower === 'do') return true;
+  if (next && isParticiple(next)) return false;
   if (/VERB|AUX/.test(verb.tag) && verb.lemma === verb.lower) return true;
   if (!/NOUN|ADJ|ADV|PROPN/.test(verb.tag) || next === undefined) return false;
   return (

@@ -26,7 +26,7 @@ export const moreThanOneThing: Rule = {
     for (let i = 1; i < obligations.length; i++) {
       const [before, here] = [obligations[i - 1]!, obligations[i]!];
       const own = before.at === here.at && here.o.follows ? isOwnAct(before.o, obligations.length) : true;
-      if (!own) continue;
+      if (!own || (before.at === here.at && isOneThing(before.o, here.o))) continue;
       const { start, end } = here.o.verb;
       const words = text.text.slice(start, end);
       spots.push({ start, end, message: `"${words}" asks for another thing; give it a requirement of its own.` });
@@ -34,6 +34,24 @@ export const moreThanOneThing: Rule = {
     return spots;
   },
 };
+
+/** In one sentence: a quality and a limit to it, or an act done to what the act before was done to. */
+function isOneThing(before: Obligation, here: Obligation): boolean {
+  if (before.verb.lemma === 'be') return true;
+  const same = (a: readonly Word[], b: readonly Word[]) =>
+    b.some(w => /^(?:it|them)$/.test(w.lower)) ||
+    a.some(x => isNoun(x) && b.some(y => isNoun(y) && y.lemma === x.lemma));
+  if (here.modal === 'order') return same([before.verb, ...before.rest], objectOf(here.rest));
+  return here.negative && same(before.subject, here.subject);
+}
+
+/** The words behind a verb up to the first preposition or comma. */
+function objectOf(rest: readonly Word[]): readonly Word[] {
+  const end = rest.findIndex(w => w.tag === 'ADP' || w.lower === ',');
+  return end < 0 ? rest : rest.slice(0, end);
+}
+
+const isNoun = (word: Word) => /NOUN|PROPN|VERB/.test(word.tag);
 
 /** Whether a verb joined by "and" is an act of its own: the verb before it has something to itself already. */
 function isOwnAct(before: Obligation, all: number): boolean {

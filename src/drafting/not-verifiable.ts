@@ -20,7 +20,13 @@ export const notVerifiable: Rule = {
     const conduct = spotsOf(text, CONDUCT, message, m => !recorded(text, m.index, m.index + m[0].length));
     const orders = text.sentences
       .flatMap(obligationsOf)
-      .filter(o => o.modal === 'order' && ATTITUDES.has(o.verb.lower) && !recorded(text, o.verb.start, o.verb.end))
+      .filter(
+        o =>
+          o.modal === 'order' &&
+          ATTITUDES.has(o.verb.lower) &&
+          !/\bwhether\b/.test(clauseBehind(text.plain, o.verb.end)) &&
+          !recorded(text, o.verb.start, o.verb.end),
+      )
       .map(({ verb: { start, end } }) => ({ start, end, message: message(text.text.slice(start, end)) }));
     return [...conduct, ...orders.filter(o => !conduct.some(c => c.start <= o.start && o.end <= c.end))];
   },
@@ -48,7 +54,7 @@ function leavesRecord(clause: string): boolean {
 }
 
 const BE = '(?:be|is|are|being|remain|stay|become|becomes)';
-const DO = '(?:shall|must|should|to|will)';
+const DO = '(?:shall|must|should|will|(?:is|are|need|needs|has|have|ought) to|always|never|not)';
 
 const CONDUCT = phraseList(
   '(?:take|takes|taking|exercise|exercises|with|use|uses|show|using) (?:all |every |the |due |great |special |extra |particular |reasonable |proper |appropriate |utmost |necessary |adequate |sufficient |full ){0,2}(?:care|caution|diligence|judge?ment|discretion|prudence|vigilance|attention|consideration|respect|courtesy|common sense|pride|thought|precautions?|initiative)',
@@ -60,7 +66,7 @@ const CONDUCT = phraseList(
   'every (?:reasonable |possible )?effort (?:shall|must|should|is to|will) be made',
   '(?:use|using) (?:their |all |its |your )?(?:best|reasonable) (?:endeavou?rs|efforts)',
   '(?:do|doing) (?:their|its|your|the) (?:best|utmost)',
-  `${DO} (?:always |at all times |also |fully |clearly )?(?:understand|appreciate|consider|recogni[sz]e|remember|endeavou?r|strive|respect|realise|realize|know|think|try|attempt|aim|reflect|care|feel|believe|anticipate|cooperate|co-operate|behave|value|acknowledge|embrace|be familiar|pay|give|learn|foresee|conduct themselves|familiari[sz]e)(?= )`,
+  `${DO} (?:always |at all times |also |fully |clearly )?(?:understand|appreciate|consider|recogni[sz]e|remember|endeavou?r|strive|respect|realise|realize|know|think|try|attempt|aim|reflect|care|feel|believe|anticipate|cooperate|co-operate|behave|value|acknowledge|embrace|be familiar|want|hope|intend|wish|trust|feel proud|pay attention|foresee|conduct themselves|familiari[sz]e)(?= )`,
   '(?:pay|pays|paying) (?:close |particular |special |full |careful |due )?(?:attention|heed|regard)',
   'pay (?:close )?heed',
   '(?:give|giving|given) (?:due |careful |full |proper |some |serious |particular )?(?:thought|consideration|regard|attention) to',
@@ -69,6 +75,7 @@ const CONDUCT = phraseList(
   'tak(?:e|es|ing) (?:pride|an interest|responsibility|ownership)',
   'common sense',
   'good judge?ment',
+  'pleasing (?:appearance|to the eye)',
   '(?:in|with) (?:an? )?(?:careful|workmanlike|workman-like|professional|diligent|conscientious|courteous|responsible|respectful|considerate|sensible|skilful|skillful|orderly|friendly) (?:and [\\p{L}-]{1,20} )?(?:manner|way|fashion|attitude|spirit)',
   'conscientiously',
   'diligently',
@@ -83,8 +90,21 @@ const CONDUCT = phraseList(
   'sense of (?:urgency|ownership|responsibility)',
   'a culture of',
   'familiari[sz]e (?:themselves|yourself|himself|itself)',
-  'pleasing (?:appearance|to the eye)',
   'remain (?:calm|alert|vigilant)',
   'avoid (?:rushing|haste|shortcuts|complacency|carelessness)',
-  'as if it were (?:their|his|your) own',
+  '(?:as if|as though|like) (?:it|they|this|that) (?:were|was|is|are) (?:their|his|her|your|its|one) own',
+  'everything (?:possible|they can|in (?:their|its|his|your) power)',
+  '(?:right|good|proper|correct|helpful|safe|professional|can-do) (?:attitude|mindset|mentality|spirit|frame of mind|approach to)',
+  'attitudes?',
+  'mindset',
+  '(?:want|wish|intend|hope|desire|care enough) to(?= )',
+  '(?:clear|cool|level|open) (?:head|mind)',
+  'at heart',
+  '(?:get|be|become|getting|being) (?:easily )?(?:distracted|complacent|careless|rushed|impatient|negligent|carried away|flustered)',
+  'in (?:a|the) spirit of',
+  'with (?:love|pride|passion|enthusiasm|dedication|patience|goodwill|good will|sensitivity|empathy|tact|commitment|professionalism|thought|heart|forethought|confidence|integrity|kindness|dignity)',
+  'avoid (?:making )?(?:mistakes|errors|being careless|unnecessary risks)',
+  '(?:team spirit|goodwill|professionalism|morale|craftsmanship|pride in (?:their|the|its|your) work)',
+  '(?:think|plan|look) (?:ahead|twice|carefully)',
+  'in good faith',
 );

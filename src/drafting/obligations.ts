@@ -8,6 +8,8 @@ export interface Obligation {
   readonly modal: Modal;
   readonly verb: Word;
   readonly passive: boolean;
+  /** Forbids. */
+  readonly negative: boolean;
   /** From the modal verb, or the verb itself, to the end of what belongs to it. */
   readonly start: number;
   readonly end: number;
@@ -88,6 +90,7 @@ function oneAsk(segment: Segment, { from, verbAt, modal }: AskStart, until: numb
   const heads = [verbAt];
   for (let i = verbAt + 1; i < until; i++) {
     if (main[i] && joins(words, i - 1) && sameForm(words, i, modal, passive)) heads.push(i);
+    else if (main[i] && modal === 'order' && ordersAgain(words, i)) heads.push(i);
     else if (main[i] && passive && gapped(words, i, heads.at(-1)!)) heads.push(i);
   }
   dropDescriptions(words, heads, passive);
@@ -97,6 +100,7 @@ function oneAsk(segment: Segment, { from, verbAt, modal }: AskStart, until: numb
       modal,
       verb: words[at]!,
       passive,
+      negative: words.slice(from, at).some(w => /^(?:not|n't|never|no)$/.test(w.lower)),
       start: words[n === 0 ? from : at]!.start,
       end: words[Math.max(at, end)]!.end,
       rest: words.slice(at + 1, end + 1),
@@ -130,6 +134,13 @@ function sameForm(words: readonly Word[], at: number, modal: Modal, passive: boo
   if (passive) return isParticiple(word) && words[at + 1]?.tag !== 'NOUN';
   if (word.tag !== 'VERB') return word.lower === 'be' && words[at + 1]?.tag !== 'VERB' && modal !== 'order';
   return word.lemma === word.lower && !/(?:ing|ed)$/.test(word.lower);
+}
+
+/** "skim the pool, backwash the filter": nothing but a verb stands between a comma or "and" and a determiner. */
+function ordersAgain(words: readonly Word[], at: number): boolean {
+  if (!/NOUN|ADJ|ADV|PROPN/.test(words[at]!.tag) || !joins(words, at - 1)) return false;
+  const behind = /^(?:up|out|off|down|in|back|away)$/.test(words[at + 1]?.lower ?? '') ? words[at + 2] : words[at + 1];
+  return behind?.tag === 'DET';
 }
 
 /** "the pipe shall be lagged and the valve labelled": a participle whose "shall be" is left out. */

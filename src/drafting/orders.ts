@@ -53,6 +53,8 @@ function skipAdverbs(lower: string, from: number): number {
 
 /** A finite verb with a subject before any new clause begins: then nobody is told to do anything outright. */
 function hasSubject(lower: string, at: number): boolean {
+  // "Fire collars around pipes that ..., are to be screwed": a comma right before the verb closes a clause in the subject.
+  if (/,\s+(?:shall|must|should|may|is|are|was|were|has|have)\s/.test(lower.slice(at))) return true;
   for (const { 0: word } of lower.slice(at).matchAll(/[\p{L}'-]+|,/gu)) {
     if (NEW_CLAUSE.has(word)) return false;
     if (FINITE.has(word)) return true;

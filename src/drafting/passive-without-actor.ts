@@ -1,4 +1,5 @@
 import { isParticiple } from './obligations.ts';
+import { clauseBehind, phraseList, spotsOf } from './phrases.ts';
 import type { Segment, Word } from './read-text.ts';
 import type { Rule, Spot } from './rule.ts';
 
@@ -16,8 +17,20 @@ export const passiveWithoutActor: Rule = {
     { text: 'The test shall be witnessed by the engineer.' },
     { text: 'The installer keeps the record for five years.' },
   ],
-  find: text => text.sentences.flatMap(s => s.segments.flatMap(segment => find(segment, text.text))),
+  find: text => [
+    ...text.sentences.flatMap(s => s.segments.flatMap(segment => find(segment, text.text))),
+    ...spotsOf(
+      text,
+      PENDING,
+      words => `"${words}" does not say whose; name who gives it.`,
+      m => !/^\s*(?:of|by|from|with)\b/i.test(clauseBehind(text.plain, m.index + m[0].length)),
+    ),
+  ],
 };
+
+const PENDING = phraseList(
+  '(?:subject to|without|with|on|upon|only after|pending) (?:prior |written |formal |express |final |prior written ){0,2}(?:agreement|approval|consent|acceptance|permission|authori[sz]ation|confirmation|clearance)',
+);
 
 function find(segment: Segment, text: string): Spot[] {
   const { words } = segment;
@@ -42,12 +55,12 @@ const DECIDES = list('agreed approved authorised authorized directed instructed 
 
 /** What only a person does, and what someone answers for. */
 const ACTS = list(
-  'agreed approved authorised authorized accepted sanctioned witnessed notified informed told advised consulted reported recorded logged documented signed countersigned submitted obtained sought requested reviewed issued appointed nominated designated confirmed certified verified inspected checked supervised monitored investigated escalated briefed instructed trained warned alerted announced invited contacted registered filed archived retained decided determined assessed evaluated audited endorsed granted ordered notified communicated photographed handed countersigned entered updated noted initialled initialed examined rejected waived arranged permitted identified',
+  'agreed approved authorised authorized accepted sanctioned witnessed notified informed told advised consulted reported recorded logged documented signed countersigned submitted obtained sought requested reviewed issued appointed nominated designated confirmed certified verified inspected checked supervised monitored investigated escalated briefed instructed trained warned alerted announced invited contacted registered filed archived retained decided determined assessed evaluated audited endorsed granted ordered notified communicated photographed handed countersigned entered updated noted initialled initialed examined rejected waived arranged permitted identified declared released cleared',
 );
 
 /** Acts that need an actor only with these subjects: a notice is given, a beam is not. */
 const SUBJECTS = list(
-  'approval permission consent notice notification decision record records log logs report reports agreement certificate certificates permit permits instructions instruction inspection inspections test tests check checks survey surveys review reviews assessment assessments audit audits inventory arrangements arrangement copy copies photographs photograph drawings documents document details information warning records results measurements readings entry authorisation authorization statement confirmation request complaint complaints incident incidents list register training plan schedule assessment evidence handover samples sample decision',
+  'clearance go-ahead signal acceptance consent approval permission consent notice notification decision record records log logs report reports agreement certificate certificates permit permits instructions instruction inspection inspections test tests check checks survey surveys review reviews assessment assessments audit audits inventory arrangements arrangement copy copies photographs photograph drawings documents document details information warning records results measurements readings entry authorisation authorization statement confirmation request complaint complaints incident incidents list register training plan schedule assessment evidence handover samples sample decision',
 );
 
 const DONE = list(
@@ -67,7 +80,12 @@ function beBefore(words: readonly Word[], at: number): boolean {
 }
 
 function needsActor(words: readonly Word[], at: number): boolean {
+  const next = words[at + 1];
+  // "It must be evaluated whether ..." is a question of which work to do, asked by another rule.
+  if (next && /^(?:whether|if)$/.test(next.lower)) return false;
   if (ACTS.has(words[at]!.lower)) return true;
+  // Work is passed by somebody; a cable is passed through something.
+  if (words[at]!.lower === 'passed') return next === undefined || /PUNCT|SCONJ|CCONJ|ADV/.test(next.tag);
   return DONE.has(words[at]!.lower) && subjectOf(words, at).some(w => SUBJECTS.has(w.lower));
 }
 

@@ -45,7 +45,7 @@ const PURPOSE = phraseList(
   'so as (?:not )?to',
   `to (?:help |better |further )?${AIM_VERBS}`,
   'for the purposes? of',
-  '(?:the|its|their|whose) (?:purpose|aim|intention|intent|object|objective|goal) (?:of this |being |here )?(?:is|being)',
+  '(?:the|its|their|whose) (?:purpose|aim|intention|intent|object|objective|goal|function|job|point) (?:of this |being |here )?(?:is|being)',
   'with the (?:aim|intention|purpose|object|goal|objective) of',
   '(?:this|which|thus|thereby|thereby|and so|hence) (?:will |helps? to |helps? |serves? to |is to |is done to |is intended to )?(?:ensur|prevent|avoid|protect|allow|enabl|reduc|minimi[sz]|guarantee|keep|stop|maintain)(?:e?s|ing|e)?(?= )',
   'such that',
@@ -56,7 +56,7 @@ const PURPOSE = phraseList(
 
 /** "designed to allow", "shall be able to resist": what a thing does, not why it is asked for. */
 const COMPLEMENT =
-  /(?:\b(?:designed|required|able|unable|needed|sufficient|enough|sized|rated|intended|made|used|arranged|set|configured|likely|necessary|shall|must|should|is|are|has|have|needs?|due|adequate|suitable|capable|programmed|tested|proved|proven|proportioned)|so that [^.;]{0,30}|in order(?: not)?|so as(?: not)?)\s$/i;
+  /(?:\b(?:designed|required|able|unable|needed|sufficient|enough|sized|rated|intended|made|used|arranged|set|configured|likely|necessary|shall|must|should|is|are|has|have|needs?|due|adequate|suitable|capable|programmed|tested|proved|proven|proportioned)|so that [^.;,]{0,30}|in order(?: not)?|so as(?: not)?)\s$/i;
 
 /** Whether most of what a short purpose says stands in the words that follow. */
 function repeats(said: string, purpose: string): boolean {

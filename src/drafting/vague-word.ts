@@ -47,7 +47,9 @@ const MEASURABLE = phraseList(
   'insufficient(?:ly)?',
   'suitabl[ey]',
   'appropriate(?:ly)?',
-  'enough',
+  'enough(?! to(?= ))',
+  'secure(?:ly)?(?= (?:manner|way|to|in|with|by|at|on|against|under|fixed|fastened|attached|held|closed)|[.,;]|$)',
+  'firm(?:ly)?(?= (?:manner|to|in|with|by|at|on|against|fixed|fastened|attached|held)|[.,;]|$)',
   'regular(?:ly)?(?= (?:intervals?|basis|inspections?|checks?|maintenance|cleaning|training|reviews?|testing))',
   'regularly',
   'periodic(?:ally)?',
@@ -80,7 +82,8 @@ const MEASURABLE = phraseList(
 );
 
 const OPEN_CONDITION = phraseList(
-  '(?:where|when|if|as|whenever|wherever|unless) (?:deemed |considered |reasonably |found )?(?:necessary|needed|required|practicable|possible|feasible|practical|advisable|desirable|appropriate|suitable|convenient|warranted|reasonable)',
+  '(?:where|as|wherever|unless) (?:deemed |considered |reasonably |found )?(?:necessary|needed|required)',
+  '(?:where|when|if|as|whenever|wherever|unless) (?:deemed |considered |reasonably |found )?(?:practicable|possible|feasible|practical|advisable|desirable|appropriate|suitable|convenient|warranted|reasonable)',
   '(?:so|as) far as (?:is )?(?:reasonably )?(?:practicable|possible|practical|feasible)',
   'to the (?:greatest |maximum |fullest )?extent (?:possible|practicable|feasible)',
   'if at all possible',
@@ -128,7 +131,6 @@ const JUDGEMENT = phraseList(
   'or equivalent',
   'well[- ](?:ventilated|lit|lighted|drained|secured|fixed|maintained|compacted|bonded|supported|sealed|insulated|constructed|made|built)',
   'relevant',
-  'firmly',
   'careful(?:ly)?',
   'due care',
   'pleasing',

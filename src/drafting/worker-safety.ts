@@ -31,7 +31,7 @@ const MESSAGE = (words: string) =>
   `"${words}" is about the safety of those who do the work, which law and the employer govern; refer to them instead.`;
 
 const PEOPLE =
-  '(?:workers?|operatives?|workmen|crews?|crew members|personnel|employees|installers?|technicians?|labou?rers|roofers|fitters|painters|welders|electricians|drivers|handlers|operators?|staff|site staff|anyone|everyone|all persons|persons|people)';
+  '(?:workers?|operatives?|workmen|crews?|crew members|personnel|employees|installers?|technicians?|labou?rers|roofers|fitters|painters|welders|electricians|drivers|handlers|operators?|staff|site staff|anyone|everyone|nobody|no one|no person|helpers?|gangs?|riggers?|plumbers|cleaners|scaffolders|plasterers|bricklayers|joiners|carpenters|glaziers|divers|climbers|trainees|apprentices|colleagues|hands|all persons|persons|people)';
 
 const GEAR = phraseList(
   'p\\.?p\\.?e',
@@ -60,7 +60,6 @@ const GEAR = phraseList(
   'lock[- ]?out',
   'tag[- ]?out',
   'permit[- ]to[- ]work',
-  'hot[- ]work permits?',
   'toolbox talks?',
   'safe system of work',
   'method statements?',
@@ -68,6 +67,20 @@ const GEAR = phraseList(
   'first[- ]aid(?:ers?| kits?| boxes)?',
   'confined[- ]space (?:entry|training|permit|rescue)',
   '(?:trench|excavation)s? (?:shall|must|should|is|are) (?:to )?(?:be )?(?:shored|sheeted|battered|supported) (?:[\\p{L}-]{1,20} ){0,4}?(?:workers?|operatives?|entry|enters?|persons?|anyone)',
+  '(?:half|full[- ]face|breathing|filter)[- ]?masks?',
+  'toe[- ]?boards?',
+  '(?:under|beneath|below) (?:an? |the |any )?(?:suspended|raised|hanging|lifted) (?:loads?|platforms?|buckets?|bod(?:y|ies)|beds?)',
+  '(?:suspended|overhead) loads?',
+  'safety props?',
+  'position of safety',
+  'lean out',
+  'test(?:s|ed)? for dead',
+  'prove[ds]? dead',
+  '(?:hold|holds|steady) (?:the )?(?:foot|bottom|base) of (?:the|a) ladder',
+  'tie(?:d|s)? back (?:long |loose )?hair',
+  '(?:rings|jewell?ery|watches|loose clothing|long hair) (?:shall|must|should|is|are)',
+  '(?:lift|lifts|lifted|lifting|carry|carries) (?:more than|over|above|loads over|loads above|anything over) [0-9]{1,4} ?(?:kg|lb|pounds)',
+  'dust extraction for (?:the )?(?:workers?|operatives?|operators?)',
   'occupational (?:health|safety|exposure)',
   'health and safety',
   '(?:worker|operative|site|personnel|crew|staff|employee|operator) safety',
@@ -76,7 +89,7 @@ const GEAR = phraseList(
   'rest breaks?',
   'heat stress',
   'collective protection',
-  'scaffold(?:ing|s)? (?:for|to protect|tag|towers?)',
+  'scaffold(?:ing|s)? (?:for access|to protect)',
 );
 
 const HARNESS = phraseList('harness(?:es)?');
@@ -85,4 +98,4 @@ const PRODUCT =
   /\b(?:fixed|cable|roof|loft|access|manhole|vertical|permanent|rope|jack|tray|hatch|ship|ships|rescue|escape)\s$/i;
 const WORKERS = phraseList(PEOPLE);
 const DANGER =
-  /^(?:[^.;]{0,120})\b(?:from falling|falls?\b|falling|injur(?:y|ies|ed)|protected (?:from|against)|exposure|exposed to|tied off|tie off|clipped on|clip on|safe(?:ly)? (?:working|lifting|access)|burns?|lifting|two[- ]person|lift more|hydrat(?:ed|ion)|sun ?screen|shade)\b/i;
+  /^(?:[^.;]{0,120})\b(?:from falling|falls?\b|falling|injur(?:y|ies|ed)|protected (?:from|against)|exposure|exposed to|tied off|tie off|clipped on|clip on|safe(?:ly)? (?:working|lifting|access)|burns?|impal\w{1,8}|electrocut\w{1,4}|electric shock|shocks?|crush(?:ed|ing)?|drown(?:ing|ed)?|struck by|trapped|entangle\w{1,6}|inhal(?:e|ing|ation)|breath(?:e|ing) in|fumes|under the|stands? under|lean out|climbs?|lifts? more|alone|lifting|two[- ]person|lift more|hydrat(?:ed|ion)|sun ?screen|shade)\b/i;
