@@ -123,7 +123,7 @@ function adjacentBefore(tokens: readonly Token[], first: number): ReadComparator
       if (direct !== undefined) return { comparator: flip(bound), from: direct, to: last };
       const denied = flips(bound, tokens[last]!.low) ? negatedFar(tokens, from) : undefined;
       if (denied === undefined) return { comparator: bound, from, to: last };
-      return { comparator: flip(bound), from: from - denied <= 3 ? denied : from, to: last };
+      return { comparator: flip(bound), from: from - denied <= 2 ? denied : from, to: last };
     }
     if (!FILLERS.has(tokens[last]!.low)) return undefined;
   }
