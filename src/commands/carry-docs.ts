@@ -1,4 +1,4 @@
-import { dirname, join } from 'node:path';
+import { join } from 'node:path';
 import { type CarriedCitation, carryPassages } from '../carryover/passages.ts';
 import type { MarksOf } from '../carryover/resolve.ts';
 import { type ReviewEntry, reviewOf, writeReview } from '../carryover/review.ts';
@@ -11,6 +11,7 @@ import { OUTCOMES, type OutcomeKind } from '../model/citation.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Finding } from '../model/finding.ts';
 import { hashOf, markOf, refuseEditedOutput } from './carry-mark.ts';
+import { writeTogether } from './commit-all.ts';
 import { type PlacedDocument, placeDocuments } from './document-set.ts';
 import type { Files, Ports } from './ports.ts';
 
@@ -80,13 +81,11 @@ export async function carryDocs(
   }
 
   const review = carried.flatMap(c => reviewOf(c.place.name, c.citations, c.record));
-  for (const one of carried) await writeOne(files, one, from, to);
-  await files.makeFolder(options.outDir);
-  await files.write(join(options.outDir, 'review.md'), writeReview(from, to, review));
-  await files.write(
-    join(options.outDir, 'review.json'),
-    `${JSON.stringify({ from, to, citations: review }, null, 2)}\n`,
-  );
+  await writeTogether(files, [
+    ...carried.flatMap(one => outputsOf(one, from, to)),
+    [join(options.outDir, 'review.md'), writeReview(from, to, review)],
+    [join(options.outDir, 'review.json'), `${JSON.stringify({ from, to, citations: review }, null, 2)}\n`],
+  ]);
   const documents = [...carried.map(reportOf), ...leftAlone.map(p => ({ ...untouched(p), leftAlone: true }))];
   return { from, to, documents, review, findings: review.map(findingOf) };
 }
@@ -110,7 +109,8 @@ async function carryOne(
   return { place, input: hashOf(bytes), text, citations, record: reading.record };
 }
 
-async function writeOne(files: Files, one: Carried, from: string, to: string): Promise<void> {
+/** The carried copy and its sidecar, each with its path. */
+function outputsOf(one: Carried, from: string, to: string): [string, string][] {
   const { place, text, citations, record } = one;
   const out =
     record === undefined
@@ -119,11 +119,12 @@ async function writeOne(files: Files, one: Carried, from: string, to: string): P
           citations.flatMap(c => c.edits),
         )
       : text;
-  await files.makeFolder(dirname(place.out));
-  await files.write(place.out, out);
   const counts = { citations: citations.length, ...countsOf(citations) };
   const sidecar = { tool: 'fishplate' as const, from, to, input: one.input, output: hashOf(out), counts };
-  await files.write(sidecarName(place.out), writeSidecar(sidecar));
+  return [
+    [place.out, out],
+    [sidecarName(place.out), writeSidecar(sidecar)],
+  ];
 }
 
 function decode(path: string, bytes: Uint8Array): string {

@@ -10,6 +10,7 @@ import { CatalogError } from '../model/errors.ts';
 import type { Finding } from '../model/finding.ts';
 import { type CsvRecord, readCsv } from '../tables/read-csv.ts';
 import { markOf, refuseEditedOutput } from './carry-mark.ts';
+import { commitAll } from './commit-all.ts';
 import { JobTable } from './job-table.ts';
 import type { Files, PendingFile, Ports } from './ports.ts';
 
@@ -71,6 +72,7 @@ export async function carryJobs(
   const table = new JobTable(carrier, columns, header.cells);
   const hashes = { input: createHash('sha256'), output: createHash('sha256') };
   const pending = await files.create(out);
+  let beside: PendingFile | undefined;
   try {
     const { dialect, batches } = await readCsv(hashing(files.stream(input), hashes.input));
     table.start(dialect);
@@ -84,7 +86,6 @@ export async function carryJobs(
     }
     await write(pending, hashes.output, table.finish());
     const totals = carrier.totals();
-    await pending.commit();
     const counts = { lines: totals.lines, ...totals.outcomes, folded: totals.folded, added: totals.added };
     const sidecar: Sidecar = {
       tool: 'fishplate',
@@ -94,11 +95,14 @@ export async function carryJobs(
       output: hashes.output.digest('hex'),
       counts,
     };
-    await files.write(sidecarName(out), writeSidecar(sidecar));
+    beside = await files.create(sidecarName(out));
+    beside.stream.write(writeSidecar(sidecar));
+    await commitAll([pending, beside]);
     const findings = [...table.findings(input), ...carrier.findings()];
     return { ...edition, leftAlone: false, columns, totals, cases: carrier.cases(), findings };
   } catch (error) {
     await pending.abandon();
+    await beside?.abandon();
     throw error;
   }
 }
@@ -154,5 +158,9 @@ async function* hashing(source: AsyncIterable<Uint8Array>, hash: ReturnType<type
 async function write(pending: PendingFile, hash: ReturnType<typeof createHash>, bytes: Uint8Array): Promise<void> {
   if (bytes.length === 0) return;
   hash.update(bytes);
-  if (!pending.stream.write(bytes)) await once(pending.stream, 'drain');
+  const { stream } = pending;
+  if (stream.write(bytes)) return;
+  // A stream that has failed emits no `drain`; settling says why it failed.
+  if (!stream.errored) await once(stream, 'drain').catch(() => {});
+  if (stream.errored) await pending.settle();
 }

@@ -4,6 +4,7 @@ import { access, lstat, mkdir, open, readFile, realpath, rename, stat, unlink } 
 import { basename, dirname, join, resolve } from 'node:path';
 import { Readable } from 'node:stream';
 import { CatalogError } from '../model/errors.ts';
+import { makeFolders } from '../store/durable-fs.ts';
 import type { Files, PendingFile } from './ports.ts';
 
 /** Larger chunks than node's own 64 KB: a table of a million lines is then read in a few hundred steps. */
@@ -32,7 +33,7 @@ export const realFiles: Files = {
       () => true,
       () => false,
     ),
-  makeFolder: path => saying('write', path, async () => void (await mkdir(path, { recursive: true }))),
+  makeFolder: path => saying('write', path, () => makeFolders({ mkdir }, resolve(path))),
   same: async (a, b) => (await trueName(a)) === (await trueName(b)),
 };
 
@@ -62,18 +63,24 @@ async function create(path: string): Promise<PendingFile> {
     if (!closed) await handle.close();
     closed = true;
   };
+  const settle = async () => {
+    if (closed) return;
+    // Not stream.finished(): it waits for a `close` that a stream on a kept file handle never emits.
+    await new Promise<void>(done => {
+      stream.once('error', () => done());
+      stream.end(() => done());
+    });
+    failure ??= stream.errored;
+    if (failure) throw failure;
+    await handle.sync();
+    await close();
+  };
   return {
     stream,
+    settle: () => saying('write', path, settle),
     commit: () =>
       saying('write', path, async () => {
-        // Not stream.finished(): it waits for a `close` that a stream on a kept file handle never emits.
-        await new Promise<void>(done => {
-          stream.once('error', () => done());
-          stream.end(() => done());
-        });
-        if (failure) throw failure;
-        await handle.sync();
-        await close();
+        await settle();
         await rename(temporary, await throughLink(path));
         await syncFolder(folder);
       }),

@@ -3,7 +3,9 @@ import type { Readable, Writable } from 'node:stream';
 /** A file that appears under its name only when it is whole. */
 export interface PendingFile {
   readonly stream: Writable;
-  /** Ends the stream, syncs and renames into place. */
+  /** Ends the stream and syncs: the bytes are on the disk, and the name is as it was. */
+  settle(): Promise<void>;
+  /** Settles where that is not done yet, and renames into place. */
   commit(): Promise<void>;
   /** Throws away what was written; the name is left as it was. */
   abandon(): Promise<void>;

@@ -53,7 +53,7 @@ async function renameMakingFolder(fs: RawFs, from: string, to: string): Promise<
     await fs.rename(from, to);
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code !== 'ENOENT') throw error;
-    await fs.mkdir(dirname(to), { recursive: true });
+    await makeFolders(fs, dirname(to));
     await fs.rename(from, to);
   }
 }
@@ -63,8 +63,23 @@ async function openMakingFolder(fs: RawFs, path: string) {
     return await fs.open(path, 'wx');
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code !== 'ENOENT') throw error;
-    await fs.mkdir(dirname(path), { recursive: true });
+    await makeFolders(fs, dirname(path));
     return fs.open(path, 'wx');
+  }
+}
+
+/** Makes a folder and those above it. Node's own `recursive` says of a read-only disk that the folder above is missing. */
+export async function makeFolders(fs: Pick<RawFs, 'mkdir'>, path: string): Promise<void> {
+  const make = () =>
+    fs.mkdir(path).catch((error: NodeJS.ErrnoException) => {
+      if (error.code !== 'EEXIST') throw error;
+    });
+  try {
+    await make();
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== 'ENOENT' || dirname(path) === path) throw error;
+    await makeFolders(fs, dirname(path));
+    await make();
   }
 }
 

@@ -1,7 +1,7 @@
 import { hostname } from 'node:os';
 import { dirname, join } from 'node:path';
 import { CatalogError } from '../model/errors.ts';
-import { type RawFs, scratchFolder, writeDurably } from './durable-fs.ts';
+import { makeFolders, type RawFs, scratchFolder, writeDurably } from './durable-fs.ts';
 import { parsePackedRefs, withoutRef } from './packed-refs.ts';
 
 /** What a ref points to now: its loose file, else packed-refs; null where it does not exist. */
@@ -101,7 +101,7 @@ const PAUSE_MS = 50;
 async function takeLock(fs: RawFs, gitdir: string, lock: string, ref: string): Promise<void> {
   const owner = `fishplate ${process.pid} ${hostname()}\n`;
   const mine = join(scratchFolder(gitdir), `lock-${process.pid}-${Math.random().toString(36).slice(2)}`);
-  await fs.mkdir(dirname(lock), { recursive: true });
+  await makeFolders(fs, dirname(lock));
   await writeDurably(fs, gitdir, mine, owner);
   try {
     for (let attempt = 0; ; attempt++) {

@@ -1,6 +1,7 @@
 import * as git from 'isomorphic-git';
 import { CatalogError } from '../model/errors.ts';
 import { gitFs, type RawFs } from './durable-fs.ts';
+import { soundObject } from './sound-object.ts';
 
 /** A bare repository opened for reading and writing objects. Refs are in refs.ts. */
 export interface Repository {
@@ -22,22 +23,31 @@ export interface Person {
 
 const AT_ONCE = 16;
 
-/** Runs work over a list, 16 at a time, results in order. */
+/**
+ * Runs work over a list, 16 at a time, results in order. The first failure is thrown when all lanes are at rest:
+ * Promise.all alone would throw while the others go on writing to the full disk.
+ */
 async function inBatches<T, R>(list: readonly T[], work: (item: T) => Promise<R>): Promise<R[]> {
   const results: R[] = new Array(list.length);
   let next = 0;
+  let failure: { readonly error: unknown } | undefined;
   const lane = async () => {
-    while (next < list.length) {
+    while (!failure && next < list.length) {
       const at = next++;
-      results[at] = await work(list[at]!);
+      try {
+        results[at] = await work(list[at]!);
+      } catch (error) {
+        failure ??= { error };
+      }
     }
   };
   await Promise.all(Array.from({ length: Math.min(AT_ONCE, list.length) }, lane));
+  if (failure) throw failure.error;
   return results;
 }
 
 export async function readText(repo: Repository, oid: string): Promise<string> {
-  const { blob } = await git.readBlob({ ...repo.git, oid });
+  const { blob } = await soundObject(oid, git.readBlob({ ...repo.git, oid }));
   return new TextDecoder('utf-8', { fatal: false }).decode(blob);
 }
 
@@ -50,7 +60,7 @@ export async function listFiles(repo: Repository, tree: string, folder: string):
 }
 
 async function collect(repo: Repository, oid: string, prefix: string, files: Map<string, string>): Promise<void> {
-  const { tree } = await git.readTree({ ...repo.git, oid });
+  const { tree } = await soundObject(oid, git.readTree({ ...repo.git, oid }));
   for (const entry of tree) {
     const path = `${prefix}${entry.path}`;
     if (entry.type === 'tree') await collect(repo, entry.oid, `${path}/`, files);
@@ -66,7 +76,7 @@ export async function readTexts(repo: Repository, files: ReadonlyMap<string, str
 }
 
 export async function treeOf(repo: Repository, commit: string): Promise<string> {
-  return (await git.readCommit({ ...repo.git, oid: commit })).commit.tree;
+  return (await soundObject(commit, git.readCommit({ ...repo.git, oid: commit }))).commit.tree;
 }
 
 /**
@@ -113,7 +123,7 @@ export async function writeTreeFrom(
 export async function fileAt(repo: Repository, tree: string, path: string): Promise<string | null> {
   let oid = tree;
   for (const name of path.split('/').filter(Boolean)) {
-    const found = (await git.readTree({ ...repo.git, oid })).tree.find(e => e.path === name);
+    const found = (await soundObject(oid, git.readTree({ ...repo.git, oid }))).tree.find(e => e.path === name);
     if (!found) return null;
     oid = found.oid;
   }
@@ -122,7 +132,8 @@ export async function fileAt(repo: Repository, tree: string, path: string): Prom
 
 async function writeTree(repo: Repository, base: string | null, changes: readonly Change[]): Promise<string | null> {
   const entries = new Map<string, git.TreeEntry>();
-  if (base) for (const e of (await git.readTree({ ...repo.git, oid: base })).tree) entries.set(e.path, e);
+  if (base)
+    for (const e of (await soundObject(base, git.readTree({ ...repo.git, oid: base }))).tree) entries.set(e.path, e);
   const deeper = new Map<string, Change[]>();
   for (const { path, oid } of changes) {
     const slash = path.indexOf('/');
@@ -180,7 +191,8 @@ export async function writeCommit(
 
 /** Who made a commit, for one that only follows it: the same input then gives the same bytes. */
 export async function authorOf(repo: Repository, commit: string): Promise<Person> {
-  const { name, email, timestamp } = (await git.readCommit({ ...repo.git, oid: commit })).commit.author;
+  const { name, email, timestamp } = (await soundObject(commit, git.readCommit({ ...repo.git, oid: commit }))).commit
+    .author;
   return { name, email, date: new Date(timestamp * 1000) };
 }
 
@@ -202,7 +214,7 @@ export async function writeTagObject(
 
 /** The commit that an annotated tag (or, pushed by hand, a lightweight one) names. */
 export async function commitOfTag(repo: Repository, oid: string): Promise<string> {
-  const object = await git.readObject({ ...repo.git, oid, format: 'parsed' });
+  const object = await soundObject(oid, git.readObject({ ...repo.git, oid, format: 'parsed' }));
   if (object.type === 'commit') return oid;
   if (object.type === 'tag') return commitOfTag(repo, (object.object as git.TagObject).object);
   throw new CatalogError(
@@ -212,7 +224,7 @@ export async function commitOfTag(repo: Repository, oid: string): Promise<string
 }
 
 export async function isAncestor(repo: Repository, ancestor: string, of: string): Promise<boolean> {
-  return ancestor === of || git.isDescendent({ ...repo.git, oid: of, ancestor });
+  return ancestor === of || soundObject(of, git.isDescendent({ ...repo.git, oid: of, ancestor }));
 }
 
 function signature({ name, email, date }: Person) {

@@ -30,6 +30,7 @@ export function memoryFiles(start: Record<string, string | Uint8Array>, chunk = 
       });
       return {
         stream,
+        settle: async () => {},
         commit: async () => void held.set(path, Buffer.concat(pieces)),
         abandon: async () => {},
       };

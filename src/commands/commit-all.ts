@@ -1,0 +1,33 @@
+import { dirname } from 'node:path';
+import type { Files, PendingFile } from './ports.ts';
+
+/**
+ * Puts several files in place together: all bytes are on the disk before the first name changes. Committed one by one, a
+ * disk that fills between a table and its sidecar leaves a new table that its old sidecar takes for edited by hand.
+ */
+export async function commitAll(pending: readonly PendingFile[]): Promise<void> {
+  for (const file of pending) await file.settle();
+  for (const file of pending) await file.commit();
+}
+
+/** Writes texts to their paths, folders made where they lack; where one cannot be written, all stay as they were. */
+export async function writeTogether(
+  files: Files,
+  outputs: readonly (readonly [path: string, text: string])[],
+): Promise<void> {
+  const pending: PendingFile[] = [];
+  try {
+    for (const [path, text] of outputs) {
+      await files.makeFolder(dirname(path));
+      const file = await files.create(path);
+      pending.push(file);
+      file.stream.write(text);
+      // Settled one by one, so that no more than one file is open at a time.
+      await file.settle();
+    }
+    await commitAll(pending);
+  } catch (error) {
+    for (const file of pending) await file.abandon();
+    throw error;
+  }
+}
