@@ -1,18 +1,82 @@
 import type { Command } from 'commander';
 import { checkCatalog } from '../commands/check-catalog.ts';
-import { readingCatalog } from './context.ts';
+import { CatalogError } from '../model/errors.ts';
+import { portsOf, readingCatalog } from './context.ts';
 import { count, printJson, printLines, reportFindings } from './print.ts';
+
+interface CheckOptions {
+  readonly json?: boolean;
+  readonly texts?: string;
+  readonly drafting?: boolean;
+  readonly terms?: string;
+  readonly jobs?: string;
+  readonly out?: string;
+}
 
 export function addCheck(program: Command): void {
   program
     .command('check')
-    .description('Read everything and say what is wrong: files, frozen tables, lineage, losses')
+    .description(
+      'Read everything and say what is wrong: files, frozen tables, lineage, losses; or how texts are written',
+    )
     .argument('[edition]', 'an edition or draft (default: all)')
+    .option('--drafting', 'ask the drafting rules of the texts of that edition or draft')
+    .option('--texts <file>', 'ask the drafting rules of a csv with the columns id and text; no catalog is needed')
+    .option('--terms <file>', 'glossary for the drafting rules: csv with term, deprecated, use')
+    .option('--jobs <file>', 'with --drafting: csv with number and state, to count where a requirement did not apply')
+    .option('--out <file>', 'with --drafting or --texts: a csv with a line for each finding')
     .option('--json', 'as JSON')
-    .action(async (edition: string | undefined, options: { json?: boolean }, command: Command) => {
+    .addHelpText(
+      'after',
+      `
+Examples:
+  fishplate check
+  fishplate check 2030 --drafting --out remarks.csv
+  fishplate check --texts texts.csv --out remarks.csv      id,rule,place,message; place is start-end and the words
+
+What the drafting rules say are notes: they do not change the exit code.`,
+    )
+    .action(async (edition: string | undefined, options: CheckOptions, command: Command) => {
+      if (options.texts !== undefined) return checkTable(options.texts, options, command);
+      if (options.drafting) return checkTextsOf(edition, options, command);
       const { checked, findings } = await checkCatalog(await readingCatalog(command), edition);
       if (options.json) printJson({ checked, findings });
       else printLines([`Checked ${checked.join(', ') || 'an empty catalog'}: ${count(findings.length, 'finding')}.`]);
       reportFindings(findings);
     });
+}
+
+async function checkTable(texts: string, options: CheckOptions, command: Command): Promise<void> {
+  // Loaded here, so that a plain check does not wait for the tables' and the language's code.
+  const { checkTexts, remarksCsv } = await import('../commands/check-texts.ts');
+  const { terms, out, json } = options;
+  const report = await checkTexts(portsOf(command), { texts, ...(terms && { terms }), ...(out && { out }) });
+  if (json) return printJson(report);
+  if (out === undefined) process.stdout.write(remarksCsv(report.remarks));
+  else printLines([told(report), `Written to ${out}.`]);
+}
+
+async function checkTextsOf(edition: string | undefined, options: CheckOptions, command: Command): Promise<void> {
+  if (edition === undefined) {
+    throw new CatalogError('BadArgument', 'Name the draft or edition to read, as in: fishplate check 2030 --drafting.');
+  }
+  const { checkDrafting } = await import('../commands/check-drafting.ts');
+  const { remarksCsv } = await import('../commands/check-texts.ts');
+  const ports = portsOf(command);
+  const { terms, jobs, out } = options;
+  const request = { edition, ...(terms && { terms }), ...(jobs && { jobs }) };
+  const report = await checkDrafting(ports, await readingCatalog(command), request);
+  if (out !== undefined) await ports.files.write(out, remarksCsv(report.remarks));
+  if (options.json) return printJson({ checked: [edition], findings: report.findings });
+  printLines([told(report), ...(out === undefined ? [] : [`Written to ${out}.`])]);
+  if (out === undefined) reportFindings(report.findings);
+}
+
+/** How many findings of each rule, the most first. */
+function told({ texts, remarks }: { texts: number; remarks: readonly { rule: string }[] }): string {
+  const byRule = new Map<string, number>();
+  for (const { rule } of remarks) byRule.set(rule, (byRule.get(rule) ?? 0) + 1);
+  const sorted = [...byRule].sort((a, b) => b[1] - a[1]);
+  const rules = sorted.map(([rule, n]) => `${rule} ${n}`).join(', ');
+  return `${count(texts, 'text')} read, ${count(remarks.length, 'finding')}${rules ? `: ${rules}` : ''}.`;
 }
