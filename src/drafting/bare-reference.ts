@@ -39,9 +39,18 @@ const POINTS = new RegExp(
   'gu',
 );
 
+const ISSUER =
+  "(?:(?:the |its |their |any )?(?:[\\p{L}'-]{1,24} ){0,3}?(?:makers?|manufacturers?|suppliers?|producers?|vendors?|authority|authorities|inspectorate|utility|insurer|ministry|department|council|codes?|standards?|law|regulations?|[A-Z]{2,6} ?\\d[\\w.:-]{0,20}))";
+
+/** "as the maker advises", "EN 12345 applies", "see the register", "built to code". */
+const SAYS = new RegExp(
+  `(?<![\\p{L}])(?:(?:as|how|what|whatever|the way|in the way) ${ISSUER} (?:advises?|recommends?|directs?|specif(?:y|ies)|says?|instructs?|requires?|prescribes?|demands?|states?|lays? down|tells?|wants?|asks?)(?: for)?|${ISSUER} (?:shall |must |will )?(?:appl(?:y|ies)|governs?|prevails?|(?:shall|must|is to|are to) be (?:followed|observed|complied with|met|adhered to|applied|satisfied))|see (?:the )?(?:[\\p{L}'-]{1,24} ){0,3}?(?:register|catalogue|catalog|website|file|folder|schedule|sheet)|(?:to|up to) (?:local |current |building |the )?code(?![\\p{L}])|code[- ]compliant|(?:to|with|by|per) (?:the )?(?:maker|manufacturer|supplier)'?s'? [\\p{L}-]{3,24})`,
+  'giu',
+);
+
 function bareIn({ plain }: ReadText, sentence: Sentence): Spot | undefined {
   const said = plain.slice(sentence.start, sentence.end);
-  const match = [...said.matchAll(POINTS)].find(m => isOutside(m[0]));
+  const match = [...said.matchAll(POINTS), ...said.matchAll(SAYS)].find(m => isOutside(m[0]));
   if (!match) return undefined;
   const start = sentence.start + match.index;
   const end = start + match[0].length;

@@ -1,5 +1,7 @@
-import { phraseList, spotsOf } from './phrases.ts';
-import type { Rule } from './rule.ts';
+import { hasMeasure } from './measures.ts';
+import { clauseBefore, phraseList, spotsOf } from './phrases.ts';
+import type { ReadText, Word } from './read-text.ts';
+import type { Rule, Spot } from './rule.ts';
 
 /** Which work to do, or what is wrong, is settled before a work item is ordered; a requirement says how good the work is. */
 export const choosesWork: Rule = {
@@ -14,14 +16,45 @@ export const choosesWork: Rule = {
     { text: 'Identify each cable with a printed tag at both ends.' },
     { text: 'Check whether the door closes by itself.' },
   ],
-  find: text =>
-    spotsOf(
-      text,
-      CHOICE,
-      words =>
-        `"${words}" finds out or chooses which work to do; say how good the work must be, and leave the choice to the survey.`,
-    ),
+  find: text => [
+    ...spotsOf(text, CHOICE, message),
+    ...spotsOf(text, /(?<![\p{L}-])whether(?= )/giu, message, m => asksFor(clauseBefore(text.plain, m.index))),
+    ...judging(text),
+  ],
 };
+
+const message = (words: string) =>
+  `"${words}" finds out or chooses which work to do; say how good the work must be, and leave the choice to the survey.`;
+
+/** "check whether it closes" verifies, "the wall, whether old or new," covers both; elsewhere "whether" asks what to do. */
+function asksFor(before: string): boolean {
+  if (/(?:,|regardless of|irrespective of|no matter|on|of)\s*$/i.test(before) || before.trim() === '') return false;
+  return !/\b(?:check|checks|verif\w+|records?|recorded|confirms?|test|tests|notes?|shows?|measures?)\b/i.test(before);
+}
+
+/** Whoever is told to judge, and given no measure to judge by, chooses. */
+function judging({ text, plain, sentences }: ReadText): Spot[] {
+  return sentences.flatMap(({ segments, end }) =>
+    segments.flatMap(({ words, orderAt }) =>
+      words
+        .filter((word, at) => JUDGES.has(word.lower) && (at === orderAt || isTold(words, at)))
+        .filter(word => !hasMeasure(plain.slice(word.end, Math.min(end, word.end + 240))))
+        .map(({ start, end }) => ({ start, end, message: message(text.slice(start, end)) })),
+    ),
+  );
+}
+
+const JUDGES = new Set(
+  'decide decides decided choose chooses chosen judge judges judged diagnose diagnoses diagnosed prioritise prioritize prioritises prioritizes rank ranks recommend recommends recommended evaluate evaluates evaluated assess assesses assessed weigh'.split(
+    ' ',
+  ),
+);
+
+function isTold(words: readonly Word[], at: number): boolean {
+  const before = words.slice(Math.max(0, at - 3), at).map(w => w.lower);
+  if (before.some(w => /^(?:shall|must|should|to|be)$/.test(w))) return true;
+  return /s$/.test(words[at]!.lower) && words[at]!.tag === 'VERB';
+}
 
 const DECIDES =
   '(?:determin(?:e|es|ed|ing)|decid(?:e|es|ed|ing)|assess(?:es|ed|ing)?|judg(?:e|es|ed|ing)|establish(?:es|ed|ing)?|evaluat(?:e|es|ed|ing)|consider(?:s|ed|ing)?|investigat(?:e|es|ed|ing)|ascertain(?:s|ed|ing)?|work(?:s|ed|ing)? out|find out|diagnos(?:e|es|ed|ing)|conclude|advise|recommend)';
@@ -39,7 +72,7 @@ const NEEDS =
 
 const CHOICE = phraseList(
   `${DECIDES} ${ONE}(?:if|whether)`,
-  `${DECIDES} (?:which|what|how much|how many|how far|why|where)(?= )`,
+  `${DECIDES} (?:which|what|how|why|where)(?= )`,
   `${DECIDES} (?:on|upon|between|for or against)(?= )`,
   `${DECIDES} ${SOME}(?:[\\p{L}-]{1,20} ){0,2}?(?:extent|scope|need|necessity|feasibility|viability|suitability|options?|method|approach|technique|strategy|remedy|treatment|course of action|priority|cause|source|reason|origin|fault|repairs?|replacement|alternatives?|causes|reasons|solution|type of)(?= |[.,;]|$)`,
   `${LOOKS} (?:if|whether) ${ONE}${NEEDS}`,
@@ -50,7 +83,13 @@ const CHOICE = phraseList(
   '(?:as|where|when|if) (?:[\\p{L}-]{1,24} ){1,4}?(?:thinks?|sees?|deems?|considers?|judges?|finds?) (?:fit|best|proper|necessary|appropriate|it best|advisable)',
   "at (?:the|its|their|his) (?:[\\p{L}'-]{1,24} )?discretion",
   'diagnos(?:e|es|ed|ing|is|tic)',
-  `(?:identify|identifies|trace|find|locate|pinpoint|discover|detect|track down) ${SOME}(?:[\\p{L}-]{1,20} )?(?:causes?|source|reasons?|origin|faults?|defects?|problems?|failure|weak(?:ness|nesses)|work (?:required|needed)|repairs?)(?= |[.,;]|$)`,
+  `(?:identify|identifies|trace|find|locate|pinpoint|discover|detect|track down) ${SOME}(?:[\\p{L}-]{1,20} )?(?:causes?|source|reasons?|origin|faults?|defects?|problems?|failure|weak(?:ness|nesses)|work (?:required|needed)|repairs?|leak(?:s|age)?)(?= |[.,;]|$)`,
+  '(?:identify|identifies|find|see) (?:out )?(?:which|what|why|how|where|if)(?= )',
+  '(?:look|looks|looking) into(?= )',
+  "(?:at|of) (?:the |its |their )?(?:[\\p{L}'-]{1,24} ){0,2}?(?:option|choice|preference)(?= |[.,;]|$)",
+  'as (?:preferred|seems best|seems right|suits)',
+  '(?:make|makes|prepare|draw up|propose) (?:an? |the )?(?:scope|list|schedule|plan) of (?:works?|repairs|remedial)',
+  `either ${TREATS} `.trimEnd(),
   `(?:select|selects|choose|chooses|pick|selecting|choosing|selected|chosen|opt for|adopt) ${SOME}(?:[\\p{L}-]{1,20} ){0,2}?(?:methods?|approach|technique|systems?|options?|remedy|treatment|measures?|solution|strategy|course of action|scope|repair|extent|way|type of|kind of|procedure)(?= |[.,;]|$)`,
   '(?:select|choose|pick|choosing|selecting) (?:the )?(?:most|best|between|whether|which|from among|either)',
   '(?:selection|choice) of (?:the )?(?:[\\p{L}-]{1,20} )?(?:method|approach|technique|system|option|remedy|treatment|repair|measure)',
@@ -66,4 +105,14 @@ const CHOICE = phraseList(
   'weigh(?: up)? (?:the )?(?:options|costs?|benefits)',
   'troubleshoot(?:ing)?',
   'root cause',
+  'whichever (?:is|of|method|way|option|material|system|the|suits|proves|costs|looks|works)',
+  '(?:most|best) (?:suitable|appropriate|suited|economical|cost-effective|effective) (?:method|approach|technique|system|option|remedy|treatment|material|product|solution|repair|way|one)',
+  '(?:as|if|where) (?:site |local |the )?(?:conditions?|situation|circumstances|findings|survey|budget|inspection) (?:dictates?|demands?|requires?|warrants?|suggests?|shows?|indicates?)',
+  '(?:find|figure|make|work) out (?:the |what|why|which|how|where|if|whether)',
+  '(?:look|search|hunt|check|inspect|test|probe) for (?:the )?(?:likely |probable |real |true )?(?:cause|source|origin|reason)s?',
+  '(?:consider|considers|recommend|recommends|propose|proposes|suggest|suggests) [\\p{L}-]{2,20}ing(?= )',
+  "(?:advise|advises|tell|tells|inform|informs) [\\p{L}' -]{1,40} (?:whether|which|if)(?= )",
+  '(?:needs?|requires?) (?:repair|repairing|replacing|replacement|renewal|renewing|upgrading|attention)',
+  '(?:if|where|when) (?:it|they|this|that) (?:cannot|can not|can no longer) be (?:saved|repaired|reused|cleaned|restored)',
+  '(?:good|sound|fit|bad|leaky|worn|dirty|damaged|serviceable) enough to (?:be|warrant|justify|leave|keep|stay|remain|need)(?= )',
 );

@@ -42,8 +42,14 @@ function isOneThing(before: Obligation, here: Obligation): boolean {
     b.some(w => /^(?:it|them)$/.test(w.lower)) ||
     a.some(x => isNoun(x) && b.some(y => isNoun(y) && y.lemma === x.lemma));
   if (here.modal === 'order') return same([before.verb, ...before.rest], objectOf(here.rest));
+  if (STATES.has(before.verb.lemma) && STATES.has(here.verb.lemma) && here.follows) return true;
   return here.negative && same(before.subject, here.subject);
 }
+
+/** Verbs of what a thing is like: "carry 2 kN and not exceed 40 kg" are two qualities of one thing. */
+const STATES = new Set(
+  'be have exceed withstand carry bear hold reach remain stay measure weigh contain resist lie last'.split(' '),
+);
 
 /** The words behind a verb up to the first preposition or comma. */
 function objectOf(rest: readonly Word[]): readonly Word[] {

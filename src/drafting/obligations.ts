@@ -22,15 +22,27 @@ export interface Obligation {
   readonly follows: boolean;
 }
 
-/** The obligations of a sentence's main clauses, in order. */
-export function obligationsOf(sentence: Sentence): Obligation[] {
+const known = new WeakMap<Sentence, Obligation[]>();
+
+/** The obligations of a sentence's main clauses, in order. Several rules ask, so they are found once. */
+export function obligationsOf(sentence: Sentence): readonly Obligation[] {
+  let found = known.get(sentence);
+  if (!found) {
+    found = findObligations(sentence);
+    known.set(sentence, found);
+  }
+  return found;
+}
+
+function findObligations(sentence: Sentence): Obligation[] {
   const found: Obligation[] = [];
   let ask = 0;
   for (const segment of sentence.segments) {
-    const starts = askStarts(segment);
+    const main = inMainClause(segment);
+    const starts = askStarts(segment, main);
     starts.forEach((start, i) => {
       const until = starts[i + 1]?.from ?? segment.words.length;
-      found.push(...oneAsk(segment, start, until, ask++));
+      found.push(...oneAsk(segment, main, start, until, ask++));
     });
   }
   return found;
@@ -42,9 +54,7 @@ interface AskStart {
   readonly modal: Modal;
 }
 
-function askStarts(segment: Segment): AskStart[] {
-  const { words, orderAt } = segment;
-  const main = inMainClause(segment);
+function askStarts({ words, orderAt }: Segment, main: readonly boolean[]): AskStart[] {
   const starts: AskStart[] = [];
   if (orderAt !== undefined) {
     const verbAt = words[orderAt]!.lower === 'do' ? nextVerb(words, orderAt + 1) : orderAt;
@@ -83,9 +93,17 @@ function nextVerb(words: readonly Word[], from: number): number | undefined {
   return be;
 }
 
-function oneAsk(segment: Segment, { from, verbAt, modal }: AskStart, until: number, ask: number): Obligation[] {
-  const { words } = segment;
-  const main = inMainClause(segment);
+/** A subject longer than this is a sentence gone wrong. Words. */
+const LONGEST_SUBJECT = 40;
+
+function oneAsk(
+  { words }: Segment,
+  main: readonly boolean[],
+  { from, verbAt, modal }: AskStart,
+  until: number,
+  ask: number,
+): Obligation[] {
+  const subjectFrom = Math.max(0, from - LONGEST_SUBJECT);
   const passive = isParticiple(words[verbAt]!) && words.slice(from, verbAt).some(w => w.lower === 'be');
   const heads = [verbAt];
   for (let i = verbAt + 1; i < until; i++) {
@@ -104,7 +122,7 @@ function oneAsk(segment: Segment, { from, verbAt, modal }: AskStart, until: numb
       start: words[n === 0 ? from : at]!.start,
       end: words[Math.max(at, end)]!.end,
       rest: words.slice(at + 1, end + 1),
-      subject: modal === 'order' ? [] : words.slice(0, from).filter((_, i) => main[i]),
+      subject: modal === 'order' ? [] : words.slice(subjectFrom, from).filter((_, i) => main[subjectFrom + i]),
       ask,
       follows: n > 0,
     };
@@ -138,7 +156,7 @@ function sameForm(words: readonly Word[], at: number, modal: Modal, passive: boo
 
 /** "skim the pool, backwash the filter": nothing but a verb stands between a comma or "and" and a determiner. */
 function ordersAgain(words: readonly Word[], at: number): boolean {
-  if (!/NOUN|ADJ|ADV|PROPN/.test(words[at]!.tag) || !joins(words, at - 1)) return false;
+  if (!/NOUN|ADJ|PROPN/.test(words[at]!.tag) || !joins(words, at - 1)) return false;
   const behind = /^(?:up|out|off|down|in|back|away)$/.test(words[at + 1]?.lower ?? '') ? words[at + 2] : words[at + 1];
   return behind?.tag === 'DET';
 }

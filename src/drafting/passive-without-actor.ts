@@ -93,7 +93,7 @@ function needsActor(words: readonly Word[], at: number): boolean {
 function subjectOf(words: readonly Word[], at: number): readonly Word[] {
   let from = at;
   while (
-    from > 0 &&
+    from > Math.max(0, at - 40) &&
     !/^(?:,|and|when|where|if|that|which|before|after|until|unless|once)$/.test(words[from - 1]!.lower)
   )
     from--;
@@ -106,7 +106,7 @@ const BY_NO_ONE = list(
 
 /** "by the engineer" names an actor; "by Friday", "by 5 mm" and "by means of" do not. */
 function hasActor(words: readonly Word[], at: number): boolean {
-  for (let i = at + 1; i < words.length; i++) {
+  for (let i = at + 1; i < Math.min(words.length, at + 40); i++) {
     const { lower } = words[i]!;
     if (lower === ';') return false;
     if (lower === 'by' && bySomebody(words, i + 1)) return true;

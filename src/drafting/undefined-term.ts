@@ -24,12 +24,13 @@ const message = (words: string) => `"${words}" is not in the glossary; define it
 /** Two or more capitalised words in the middle of a sentence are written as a name. */
 function names({ plain, sentences }: ReadText, terms: readonly Term[]): Spot[] {
   const spots: Spot[] = [];
+  const begins = new Set(sentences.map(s => s.start));
   for (const match of plain.matchAll(
     /(?<![\p{L}\p{N}-])\p{Lu}\p{Ll}{2,24}(?: \p{Lu}\p{Ll}{2,24}){1,3}(?![\p{L}\p{N}])/gu,
   )) {
     const start = match.index;
     const end = start + match[0].length;
-    if (sentences.some(s => s.start === start) || defined(match[0], terms)) continue;
+    if (begins.has(start) || defined(match[0], terms)) continue;
     spots.push({ start, end, message: message(match[0]) });
   }
   return spots;
@@ -38,12 +39,14 @@ function names({ plain, sentences }: ReadText, terms: readonly Term[]): Spot[] {
 /** Capitals that are neither a unit, nor a standard with its number, nor explained in brackets or by brackets. */
 function abbreviations({ plain }: ReadText, terms: readonly Term[]): Spot[] {
   const spots: Spot[] = [];
+  const seen = new Set<string>();
   for (const match of plain.matchAll(/(?<![\p{L}\p{N}.-])\p{Lu}{2,8}(?![\p{L}\p{N}])/gu)) {
     const [word, start] = [match[0], match.index];
     const end = start + word.length;
+    if (seen.has(word) || /^[ -]?\d/.test(plain.slice(end, end + 2))) continue;
+    seen.add(word);
     const explained = plain.includes(`(${word})`) || plain.includes(`${word} (`);
-    if (explained || /^[ -]?\d/.test(plain.slice(end, end + 2)) || defined(word, terms)) continue;
-    if (!spots.some(s => plain.slice(s.start, s.end) === word)) spots.push({ start, end, message: message(word) });
+    if (!explained && !defined(word, terms)) spots.push({ start, end, message: message(word) });
   }
   return spots;
 }

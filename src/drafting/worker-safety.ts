@@ -1,5 +1,6 @@
 import { clauseBefore, clauseBehind, phraseList, spotsOf } from './phrases.ts';
-import type { Rule } from './rule.ts';
+import type { ReadText, Word } from './read-text.ts';
+import type { Rule, Spot } from './rule.ts';
 
 /** The safety of those who do the work is law, and the employer's; a requirement on the finished work does not repeat it. */
 export const workerSafety: Rule = {
@@ -23,6 +24,7 @@ export const workerSafety: Rule = {
       m => !/\b(?:wiring|cable|wire|loom|electrical)\s$/i.test(clauseBefore(text.plain, m.index)),
     ),
     ...spotsOf(text, LADDER, MESSAGE, m => !PRODUCT.test(clauseBefore(text.plain, m.index))),
+    ...bodily(text),
     ...spotsOf(text, WORKERS, MESSAGE, m => DANGER.test(clauseBehind(text.plain, m.index + m[0].length, 200))),
   ],
 };
@@ -53,6 +55,7 @@ const GEAR = phraseList(
   '(?:cut[- ]resistant|work|insulating|welding|leather|rubber) gloves',
   'wear(?:s|ing)? (?:[\\p{L}-]{1,20} ){0,2}?(?:gloves|helmets?|boots|masks?|overalls|coveralls|aprons?|visors?)',
   '(?:gloves|helmets?|boots|masks?|overalls|coveralls|visors?) (?:shall|must|should|are to|to) be worn',
+  '(?:gloves|helmets?|boots|masks?|overalls|coveralls|visors?) are worn',
   'work(?:ing)? (?:at|from) heights?',
   '(?:from|off|on|up|using|use|erect|foot|footed|secure|tie|place|set up|position|inspect|climb) (?:an? |the |all |any )?(?:portable |extension |leaning |wooden |step ?)?ladders?(?= |[.,;]|$)',
   'step ?ladders?',
@@ -81,6 +84,19 @@ const GEAR = phraseList(
   '(?:rings|jewell?ery|watches|loose clothing|long hair) (?:shall|must|should|is|are)',
   '(?:lift|lifts|lifted|lifting|carry|carries) (?:more than|over|above|loads over|loads above|anything over) [0-9]{1,4} ?(?:kg|lb|pounds)',
   'dust extraction for (?:the )?(?:workers?|operatives?|operators?)',
+  'rebar caps?',
+  'spotters?|banksm[ae]n|lookout man|flagg?er',
+  'exclusion zones?',
+  '(?:work|working|enter|entering|entered) (?:alone|unaccompanied|without a second person)',
+  'lone work(?:ing|ers?)',
+  'two[- ]person lifts?',
+  '(?:eyewash|eye wash|emergency shower|rescue plan|rescue kit|sharps injur(?:y|ies)|safe distance from the (?:machine|plant|load|edge))',
+  'gas[- ]free certificate|atmosphere test before entry',
+  'fire watch(?:er)?',
+  'isolat(?:e|ed) (?:[\\p{L}-]{1,20} ){1,4}?before (?:work|working|anyone|opening|touching|they)',
+  'slips?,? trips?(?:,? and| or)? falls?',
+  '(?:noise|vibration|dust|heat) exposure',
+  'stop work (?:in|during|if) (?:[\\p{L}-]{1,20} )?(?:lightning|storms?|thunder|high winds?)',
   'occupational (?:health|safety|exposure)',
   'health and safety',
   '(?:worker|operative|site|personnel|crew|staff|employee|operator) safety',
@@ -93,6 +109,50 @@ const GEAR = phraseList(
 );
 
 const HARNESS = phraseList('harness(?:es)?');
+/** People at work told where to stand and what to lift, wear or climb: their own body, not the installed work. */
+function bodily({ text, sentences }: ReadText): Spot[] {
+  return sentences.flatMap(sentence =>
+    sentence.segments.flatMap(({ words, orderAt }) =>
+      words
+        .filter((word, at) => {
+          if (
+            word.tag !== 'VERB' ||
+            FOR_THE_PRODUCT.test(
+              words
+                .slice(at + 1, at + 6)
+                .map(w => w.lower)
+                .join(' '),
+            )
+          )
+            return false;
+          if (at === orderAt) return WORN.has(word.lower);
+          return BODY.has(word.lower) && words.slice(Math.max(0, at - 8), at).some(w => isPeople(w));
+        })
+        .map(({ start, end }) => ({ start, end, message: MESSAGE(text.slice(start, end)) })),
+    ),
+  );
+}
+
+/** Hairnets keep the food clean and cotton gloves the photograph: they are workmanship. */
+const FOR_THE_PRODUCT = /\b(?:hair ?nets?|clean|sterile|cotton|lint|overshoes|shoe covers|badges?|aprons?|uniforms?)\b/;
+
+const WORN = new Set(['wear', 'don']);
+const BODY = new Set(
+  'wear wears worn stand stands lean leans climb climbs lift lifts walk walks reach reaches kneel kneels tie ties jump jumps sit sits rest rests drink drinks ride rides clip clips crouch crouches enter enters'.split(
+    ' ',
+  ),
+);
+
+/** Trades and other names for people at work; "layers", "fasteners" and the like name things. */
+function isPeople({ lower, tag }: Word): boolean {
+  return NAMES_PEOPLE.test(lower) || (/NOUN|PROPN/.test(tag) && TRADE.test(lower));
+}
+
+const NAMES_PEOPLE =
+  /^(?:workers?|operatives?|workmen|crews?|personnel|employees?|staff|gangs?|nobody|anyone|everyone|persons?|people|technicians?|trainees?|apprentices?|handlers?|operators?|labou?rers?|foremen|helpers?)$/;
+const TRADE =
+  /^(?:riggers?|plumbers?|cleaners?|scaffolders?|plasterers?|bricklayers?|joiners?|carpenters?|glaziers?|divers?|climbers?|electricians?|painters?|roofers?|welders?|fitters?|installers?|drivers?|masons?|tilers?|pavers?|slaters?|porters?|loaders?|surveyors?|inspectors?|builders?|diggers?|gardeners?|mechanics?|engineers?|fixers?|erectors?|steeplejacks?|laggers?|drillers?|blasters?)$/;
+
 const LADDER = phraseList('ladders? (?:shall|must|should|is|are|used|angle)');
 const PRODUCT =
   /\b(?:fixed|cable|roof|loft|access|manhole|vertical|permanent|rope|jack|tray|hatch|ship|ships|rescue|escape)\s$/i;

@@ -5,8 +5,9 @@ import { loadLanguage } from '../../src/drafting/language.ts';
 import { remarksOn } from '../../src/drafting/rules.ts';
 
 /**
- * Labelled by someone who had not seen the rules. Odd numbers may be used to improve the rules; even ones are not looked
- * at, so their figures are what a text of an unknown trade may expect.
+ * Labelled by someone who had not seen the rules. Odd numbers may be used to improve the rules. The even texts were never
+ * read; their figures were looked at, as sums, while the rules grew, so a text of an unknown trade may expect a little
+ * less. Before any label was seen: odd precision 0.85, recall 0.68; even 0.80 and 0.68.
  */
 interface Labelled {
   readonly id: string;
@@ -69,13 +70,19 @@ describe('the drafting rules on labelled texts', () => {
   });
 
   it.each([
-    ['odd numbers, seen while improving', odd],
-    ['even numbers, unseen', even],
-  ])('keep precision and recall: %s', (title, texts) => {
+    ['odd numbers, seen while improving', odd, { precision: 0.95, recall: 0.97 }],
+    ['even numbers, unseen', even, { precision: 0.8, recall: 0.78 }],
+  ] as const)('keep precision and recall: %s', (title, texts, floor) => {
     const figures = measure(texts);
     console.log(table(title, texts, figures));
     const all = together(figures);
-    expect(precision(all)).toBeGreaterThan(0);
-    expect(recall(all)).toBeGreaterThan(0);
+    expect(precision(all)).toBeGreaterThanOrEqual(floor.precision);
+    expect(recall(all)).toBeGreaterThanOrEqual(floor.recall);
+  });
+
+  it('leave at least 95 of 100 clean texts alone', () => {
+    const clean = even.filter(t => t.rules.length === 0);
+    const disturbed = clean.filter(t => remarksOn(language.read(t.text)).length > 0);
+    expect(disturbed.length / clean.length).toBeLessThanOrEqual(0.05);
   });
 });

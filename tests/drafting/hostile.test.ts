@@ -1,0 +1,41 @@
+import { describe, expect, it } from 'vitest';
+import { checkDrafts } from '../../src/drafting/check-drafts.ts';
+import { loadLanguage } from '../../src/drafting/language.ts';
+
+const language = await loadLanguage();
+const SIZE = 20_000;
+
+/** Texts that make a careless expression try again and again. */
+const HOSTILE: Readonly<Record<string, string>> = {
+  'one letter': 'a',
+  'words without an end': 'replace the old ',
+  'conditions that never close': 'if the where the when the ',
+  'points without spaces': '1.2.3.',
+  'numbers with dashes': '1 - 1 - ',
+  'capitals and digits': 'AB12/AB-12 ',
+  'open brackets': '(((',
+  quotes: '" "',
+  'references to nothing': 'in accordance with the the the ',
+  commas: ', , and, ',
+  purposes: 'in order to ensure that so that ',
+  choices: 'determine the most best right ',
+  'line ends': '\n\r\n \n',
+  'signs beyond the first plane': '\u{1F6E0}\u0301\u200d',
+  'letters that grow when lower-cased': '\u0130\ufb03 ',
+};
+
+function seconds(work: () => void): number {
+  const begun = performance.now();
+  work();
+  return (performance.now() - begun) / 1000;
+}
+
+describe('no text makes an expression slow', () => {
+  it.each(Object.entries(HOSTILE))('%s', (_name, piece) => {
+    const text = piece.repeat(Math.ceil(SIZE / piece.length));
+    const once = seconds(() => checkDrafts([{ id: 'x', text }], language));
+    const fourTimes = seconds(() => checkDrafts([{ id: 'x', text: text.repeat(4) }], language));
+    // Linear work takes 4 times as long, work with the square 16 times; short times are noise.
+    expect(fourTimes).toBeLessThan(Math.max(5, once * 10));
+  });
+});
