@@ -26,29 +26,31 @@ export const CROSSWALK_COLUMNS = [
 
 /** A crosswalk as csv: a line per link; yes, no or the mark's word; an empty side for withdrawn and new. */
 export function writeCrosswalkCsv(lines: readonly CrosswalkLine[]): string {
+  return writeCsv([CROSSWALK_COLUMNS, ...lines.map(crosswalkCells)]);
+}
+
+/** The cells of one line, in the order of CROSSWALK_COLUMNS. */
+export function crosswalkCells(l: CrosswalkLine): string[] {
   const yesNo = (mark: boolean | undefined) => (mark === undefined ? '' : mark ? 'yes' : 'no');
-  return writeCsv([
-    CROSSWALK_COLUMNS,
-    ...lines.map(l => [
-      String(l.row),
-      l.fate,
-      l.from?.id ?? '',
-      l.from?.number ?? '',
-      l.from?.title ?? '',
-      l.fromExtent,
-      l.to?.id ?? '',
-      l.to?.number ?? '',
-      l.to?.title ?? '',
-      l.toExtent,
-      yesNo(l.renumbered),
-      yesNo(l.moved),
-      l.wording,
-      l.duty,
-      l.appliesTo,
-      l.basis,
-      l.confidence === undefined ? '' : String(l.confidence),
-      l.reason,
-      l.note,
-    ]),
-  ]);
+  return [
+    String(l.row),
+    l.fate,
+    l.from?.id ?? '',
+    l.from?.number ?? '',
+    l.from?.title ?? '',
+    l.fromExtent,
+    l.to?.id ?? '',
+    l.to?.number ?? '',
+    l.to?.title ?? '',
+    l.toExtent,
+    yesNo(l.renumbered),
+    yesNo(l.moved),
+    l.wording,
+    l.duty,
+    l.appliesTo,
+    l.basis,
+    l.confidence === undefined ? '' : String(l.confidence),
+    l.reason,
+    l.note,
+  ];
 }

@@ -1,0 +1,59 @@
+import { candidatePairs } from './candidates.ts';
+import { type Evidence, evidenceOf, type WordEvidence, wordEvidence } from './features.ts';
+import type { BareRow } from './bare-row.ts';
+import type { Pairs } from './pairs.ts';
+import { type Sides, sidesOf } from './sides.ts';
+import { scorePairs, type Trees } from './trees.ts';
+
+/** Two editions with the pairs worth looking at and what their words say of them. */
+export interface Prepared {
+  readonly sides: Sides;
+  readonly pairs: Pairs;
+  readonly words: WordEvidence;
+}
+
+/** @param also pairs that must be among them although no word speaks for them */
+export function prepare(
+  from: readonly BareRow[],
+  to: readonly BareRow[],
+  also: readonly (readonly [number, number])[] = [],
+): Prepared {
+  const sides = sidesOf(from, to);
+  const pairs = candidatePairs(sides, also);
+  return { sides, pairs, words: wordEvidence(sides, pairs) };
+}
+
+/** What was learned: one sum of trees for the beliefs that the words alone give rise to, one for all later rounds. */
+export interface Learned {
+  readonly early: Trees;
+  readonly late: Trees;
+}
+
+/** Rounds after the first. Each looks at the outline through the beliefs of the one before; they settle quickly. */
+export const LATE_ROUNDS = 2;
+
+export interface Believed {
+  readonly beliefs: Float32Array;
+  /** The evidence that the last round judged by. */
+  readonly evidence: Evidence;
+}
+
+/**
+ * How likely each pair is a link. Words come first; then parents, siblings, neighbours, numbers and rivals speak, each
+ * through what is believed of the pairs around, until little changes.
+ *
+ * @param settle puts a person's answers back after every round, so that they spread
+ */
+export function believe(
+  { sides, pairs, words }: Prepared,
+  learned: Learned,
+  settle: (beliefs: Float32Array) => Float32Array = beliefs => beliefs,
+): Believed {
+  let evidence = evidenceOf(sides, pairs, words, settle(words.first));
+  let beliefs = settle(scorePairs(learned.early, evidence, pairs.size));
+  for (let round = 0; round < LATE_ROUNDS; round++) {
+    evidence = evidenceOf(sides, pairs, words, beliefs);
+    beliefs = settle(scorePairs(learned.late, evidence, pairs.size));
+  }
+  return { beliefs, evidence };
+}

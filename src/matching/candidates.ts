@@ -1,0 +1,154 @@
+import type { Bag } from './bags.ts';
+import { numberKey } from './number-evidence.ts';
+import { type Pairs, pairsOf } from './pairs.ts';
+import { relatedBag, relatedTerms } from './related.ts';
+import type { Side, Sides } from './sides.ts';
+
+/** Rows looked up by their words for each row, in each direction. */
+const BY_WORDS = 12;
+/** Terms are followed from the rarest on until so many entries were seen: what makes the work sub-quadratic. */
+const MOST_ENTRIES = 6000;
+/** Below two rows that may belong together, so many children are compared crosswise. */
+const MOST_CHILDREN = 40;
+
+/**
+ * The pairs worth looking at: rows that share rare words (looked up from both sides, for a small old row inside a large
+ * new one is only seen from its own side), rows with the same number, and rows whose parents look alike, since a text
+ * that was rewritten in other words keeps its place.
+ */
+export function candidatePairs(sides: Sides, also: readonly (readonly [number, number])[]): Pairs {
+  const { from, to } = sides;
+  const found: Set<number>[] = from.rows.map(() => new Set());
+  const fromOld = nearest(from, to, sides, BY_WORDS);
+  const fromNew = nearest(to, from, sides, BY_WORDS);
+  fromOld.forEach((list, i) => {
+    for (const j of list) found[i]!.add(j);
+  });
+  fromNew.forEach((list, j) => {
+    for (const i of list) found[i]!.add(j);
+  });
+  addSameNumbers(from, to, found);
+  addSameTitles(from, to, found);
+  addBelowParents(from, to, fromOld, fromNew, found);
+  for (const [i, j] of also) found[i]!.add(j);
+  return pairsOf(found, to.rows.length);
+}
+
+/** For each row of one side the rows of the other that share most with it, best first. */
+function nearest(own: Side, other: Side, sides: Sides, most: number): number[][] {
+  const words = entriesOf(other.all, sides.words.size);
+  const related = relatedTerms(sides.words);
+  const letters = entriesOf(other.letters, sides.letters.size);
+  const scores = new Float32Array(other.rows.length);
+  const touched: number[] = [];
+  const follow = (bag: Bag, entries: Entries, weight: number) => {
+    const order = Array.from(bag.ids.keys()).sort((a, b) => entries.count(bag.ids[a]!) - entries.count(bag.ids[b]!));
+    let seen = 0;
+    for (const at of order) {
+      const id = bag.ids[at]!;
+      seen += entries.count(id);
+      if (seen > MOST_ENTRIES) break;
+      const mine = bag.weights[at]! * weight;
+      for (let e = entries.starts[id]!; e < entries.starts[id + 1]!; e++) {
+        const row = entries.rows[e]!;
+        if (scores[row] === 0) touched.push(row);
+        scores[row]! += mine * entries.weights[e]!;
+      }
+    }
+  };
+  return own.rows.map((_, at) => {
+    touched.length = 0;
+    follow(own.all[at]!, words, 1);
+    follow(relatedBag(own.all[at]!, related), words, 0.4);
+    follow(own.letters[at]!, letters, 0.3);
+    touched.sort((a, b) => scores[b]! - scores[a]! || a - b);
+    const best = touched.slice(0, most);
+    for (const row of touched) scores[row] = 0;
+    return best;
+  });
+}
+
+interface Entries {
+  readonly starts: Int32Array;
+  readonly rows: Int32Array;
+  readonly weights: Float32Array;
+  count(term: number): number;
+}
+
+/** For each term the rows that hold it. */
+function entriesOf(bags: readonly Bag[], terms: number): Entries {
+  const starts = new Int32Array(terms + 1);
+  for (const bag of bags) for (const id of bag.ids) starts[id + 1]!++;
+  for (let t = 0; t < terms; t++) starts[t + 1]! += starts[t]!;
+  const next = starts.slice(0, terms);
+  const rows = new Int32Array(starts[terms]!);
+  const weights = new Float32Array(starts[terms]!);
+  bags.forEach((bag, row) => {
+    bag.ids.forEach((id, at) => {
+      const e = next[id]!++;
+      rows[e] = row;
+      weights[e] = bag.weights[at]!;
+    });
+  });
+  return { starts, rows, weights, count: term => starts[term + 1]! - starts[term]! };
+}
+
+function addSameNumbers(from: Side, to: Side, found: Set<number>[]): void {
+  addEqual(from, to, found, (side, at) => numberKey(side.rows[at]!.number));
+}
+
+function addSameTitles(from: Side, to: Side, found: Set<number>[]): void {
+  addEqual(from, to, found, (side, at) => side.foldedTitle[at]!);
+}
+
+/** Rows with an equal key; a key that many rows share (the title "Scope") says too little. */
+function addEqual(from: Side, to: Side, found: Set<number>[], keyOf: (side: Side, at: number) => string): void {
+  const byKey = new Map<string, number[]>();
+  to.rows.forEach((_, j) => {
+    const key = keyOf(to, j);
+    if (key === '') return;
+    const list = byKey.get(key);
+    if (list) list.push(j);
+    else byKey.set(key, [j]);
+  });
+  from.rows.forEach((_, i) => {
+    const list = byKey.get(keyOf(from, i)) ?? [];
+    if (list.length <= 20) for (const j of list) found[i]!.add(j);
+  });
+}
+
+function addBelowParents(
+  from: Side,
+  to: Side,
+  fromOld: readonly (readonly number[])[],
+  fromNew: readonly (readonly number[])[],
+  found: Set<number>[],
+): void {
+  const parents = new Map<number, Set<number>>();
+  const pair = (a: number, b: number) => {
+    const set = parents.get(a);
+    if (set) set.add(b);
+    else parents.set(a, new Set([b]));
+  };
+  fromOld.forEach((list, i) => {
+    if (from.children[i]!.length > 0) for (const j of list.slice(0, 2)) pair(i, j);
+    // Children vote as well: the parents' own titles may have changed.
+    const [best] = list;
+    const up = from.rows[i]!.parent;
+    if (best !== undefined && up >= 0 && to.rows[best]!.parent >= 0) pair(up, to.rows[best]!.parent);
+  });
+  fromNew.forEach((list, j) => {
+    if (to.children[j]!.length > 0) for (const i of list.slice(0, 2)) pair(i, j);
+  });
+  for (const [a, set] of parents) {
+    for (const b of set) {
+      found[a]!.add(b);
+      const [olds, news] = [from.children[a]!, to.children[b]!];
+      if (olds.length * news.length > MOST_CHILDREN * MOST_CHILDREN) continue;
+      for (const i of olds) {
+        found[i]!.add(b);
+        for (const j of news) found[i]!.add(j);
+      }
+    }
+  }
+}
