@@ -35,7 +35,9 @@ export function crosswalkLines(joint: Joint, marks: (link: PairLink) => Marks): 
     if (row.links.length === 0) {
       for (const id of row.from) lines.push(gapLine(row.number, joint.old.get(id)!));
     }
-    const ordered = [...row.links].sort((a, b) => place(joint, a) - place(joint, b));
+    // Over several steps an item may have come in partly on the way: it has sources, and a line "new" would deny them.
+    const told = row.links.filter(l => l.from !== null || joint.fateOfNew(l.to!) === 'new');
+    const ordered = told.sort((a, b) => place(joint, a) - place(joint, b));
     for (const link of ordered) lines.push(linkLine(row.number, joint, link, marks));
   }
   return lines;
