@@ -155,14 +155,13 @@ fault defect
 password passphrase
 `;
 
+const STEMS = new Map<string, string>();
 const MEANINGS = new Map<string, string>();
 for (const line of GROUPS.trim().split('\n')) {
   const [first, ...others] = line.split(' ').map(base);
   // A word keeps the first group that names it; otherwise two groups would flow into one.
   for (const word of [first!, ...others]) if (!MEANINGS.has(word)) MEANINGS.set(word, first!);
 }
-
-const STEMS = new Map<string, string>();
 
 /** The stem of a folded word, with irregular forms and spellings brought together: laid = lay, metres = meter. */
 export function base(word: string): string {
