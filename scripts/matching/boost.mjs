@@ -8,7 +8,13 @@ const MISSING = BINS;
  * columns: Float32Array for each feature; labels 0/1; weights; signs: 1, -1 or 0 for each feature.
  * Gives { base, trees } as src/matching/trees.ts reads them.
  */
-export function fitTrees(columns, labels, weights, signs, { rounds = 120, depth = 5, rate = 0.12, least = 4, ridge = 2 } = {}) {
+export function fitTrees(
+  columns,
+  labels,
+  weights,
+  signs,
+  { rounds = 120, depth = 5, rate = 0.12, least = 4, ridge = 2 } = {},
+) {
   const size = labels.length;
   const cuts = columns.map(column => cutsOf(column));
   const binned = columns.map((column, f) => binsOf(column, cuts[f]));
@@ -73,7 +79,21 @@ export function fitTrees(columns, labels, weights, signs, { rounds = 120, depth 
     tree.missing[node] = best.missingLeft ? 1 : 0;
     const middle = (best.valueLeft + best.valueRight) / 2;
     const sign = signs[best.feature];
-    const bounds = sign === 0 ? [[low, high], [low, high]] : sign > 0 ? [[low, middle], [middle, high]] : [[middle, high], [low, middle]];
+    const bounds =
+      sign === 0
+        ? [
+            [low, high],
+            [low, high],
+          ]
+        : sign > 0
+          ? [
+              [low, middle],
+              [middle, high],
+            ]
+          : [
+              [middle, high],
+              [low, middle],
+            ];
     tree.left[node] = grow(tree, cutBins, l, left - 1, bounds[0]);
     tree.right[node] = grow(tree, cutBins, r, left - 1, bounds[1]);
     return node;

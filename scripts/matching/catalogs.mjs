@@ -23,7 +23,12 @@ function readPair(folder) {
   const [from, to] = ['old', 'new'].map(side => rowsOf(csv(join(folder, `${side}.csv`))));
   const truth = new Map();
   for (const { old_number, new_number } of csv(join(folder, 'truth.csv'))) {
-    if (old_number) link(truth, from.findIndex(r => r.number === old_number), to.findIndex(r => r.number === new_number));
+    if (old_number)
+      link(
+        truth,
+        from.findIndex(r => r.number === old_number),
+        to.findIndex(r => r.number === new_number),
+      );
   }
   return { from, to, truth };
 }
@@ -55,7 +60,14 @@ function ecma262() {
   };
   const [old, next] = [clauses('ecma262-2022'), clauses('ecma262-2025c')];
   const table = list =>
-    rowsOf(list.map(c => ({ number: c.number, level: '', parent: c.number.split('.').slice(0, -1).join('.'), title: c.title })));
+    rowsOf(
+      list.map(c => ({
+        number: c.number,
+        level: '',
+        parent: c.number.split('.').slice(0, -1).join('.'),
+        title: c.title,
+      })),
+    );
   const respelt = id => id.replace(/@@(\w+)/g, '%symbol.$1%').toLowerCase();
   const at = new Map(next.map((c, i) => [respelt(c.id), i]));
   const truth = new Map();
@@ -74,7 +86,10 @@ function eslint() {
     if (!existsSync(join(at, 'package'))) {
       mkdirSync(at, { recursive: true });
       try {
-        execFileSync('npm', ['pack', '-s', `eslint@${version}`, '--pack-destination', at], { stdio: 'pipe', shell: process.platform === 'win32' });
+        execFileSync('npm', ['pack', '-s', `eslint@${version}`, '--pack-destination', at], {
+          stdio: 'pipe',
+          shell: process.platform === 'win32',
+        });
         execFileSync('tar', ['xzf', join(at, `eslint-${version}.tgz`), '-C', at]);
       } catch {
         return undefined;
@@ -87,7 +102,14 @@ function eslint() {
   const read = (at, pattern) =>
     readdirSync(join(at, 'lib', 'rules'))
       .filter(f => f.endsWith('.js'))
-      .map(f => ({ rule: f.slice(0, -3), text: pattern.exec(readFileSync(join(at, 'lib', 'rules', f), 'utf8'))?.[1]?.replace(/\s*\n\s*\*\s*/g, ' ').trim() ?? '' }))
+      .map(f => ({
+        rule: f.slice(0, -3),
+        text:
+          pattern
+            .exec(readFileSync(join(at, 'lib', 'rules', f), 'utf8'))?.[1]
+            ?.replace(/\s*\n\s*\*\s*/g, ' ')
+            .trim() ?? '',
+      }))
       .filter(r => r.text !== '');
   const old = read(older, /@fileoverview\s+([\s\S]*?)(?=\n\s*\*\s*@|\*\/)/);
   const next = read(newer, /description:\s*"((?:[^"\\]|\\.)*)"/);
@@ -97,19 +119,27 @@ function eslint() {
   old.forEach(({ rule }, i) => {
     for (const heir of at.has(rule) ? [rule] : (rules[rule] ?? [''])) link(truth, i, at.get(heir) ?? -1);
   });
-  const table = list => list.map(({ text }, i) => ({ number: String(i + 1), level: '', parent: -1, title: '', text, table: 0 }));
+  const table = list =>
+    list.map(({ text }, i) => ({ number: String(i + 1), level: '', parent: -1, title: '', text, table: 0 }));
   // Both lists are in the order of the hidden names; numbers in that order would give them away.
   const shuffled = shuffle(next.length, 7);
   const to = shuffled.map((i, n) => ({ ...table(next)[i], number: String(n + 1) }));
   const place = new Map(shuffled.map((i, n) => [i, n]));
-  for (const [i, heirs] of truth) truth.set(i, heirs.map(j => place.get(j)));
+  for (const [i, heirs] of truth)
+    truth.set(
+      i,
+      heirs.map(j => place.get(j)),
+    );
   return { name: 'eslint', group: 'eslint', from: table(old), to, truth };
 }
 
 /** The demo catalog (invented): 2014 → 2018 from three tables, 2018 → 2024; its lineage is the truth. */
 function demo() {
   const at = (...parts) => join(root, 'catalog', ...parts);
-  const tables = folder => readdirSync(folder).filter(f => f.endsWith('.csv')).sort();
+  const tables = folder =>
+    readdirSync(folder)
+      .filter(f => f.endsWith('.csv'))
+      .sort();
   const read = year => {
     const rows = [];
     const records = [];
@@ -125,7 +155,9 @@ function demo() {
     const [old, next] = [editions[from], editions[to]];
     const types = { houses: ['house'], rows: ['terrace', 'court'], streets: ['street'] };
     const findOld = (number, type) =>
-      old.records.findIndex(r => r.number === number && (!type || !types[r.file] || types[r.file].includes(type) || r.file === type));
+      old.records.findIndex(
+        r => r.number === number && (!type || !types[r.file] || types[r.file].includes(type) || r.file === type),
+      );
     const truth = new Map();
     next.records.forEach((r, j) => {
       if (r.was) link(truth, findOld(r.was), j);
@@ -175,7 +207,9 @@ export function harder(pair) {
     const random = randomFrom(13);
     const segments = rows.map(r => r.number.length);
     const groups = new Map();
-    rows.forEach((_, i) => random() < share && groups.set(segments[i], [...(groups.get(segments[i]) ?? []), i]));
+    rows.forEach((_, i) => {
+      if (random() < share) groups.set(segments[i], [...(groups.get(segments[i]) ?? []), i]);
+    });
     const numbers = rows.map(r => r.number);
     for (const list of groups.values()) {
       const mixed = list.map(i => i).sort((a, b) => order[a] - order[b]);
@@ -204,7 +238,17 @@ export function harder(pair) {
   return [
     { name: `${pair.name} renumbered`, group, from, to: renumbered(to), truth },
     { name: `${pair.name} reworded`, group, from, to: renumbered(reworded(to, 0.35, 5)), truth },
-    ...(texts ? [{ name: `${pair.name} untitled`, group, from: untitled(from), to: untitled(renumbered(reworded(to, 0.15, 6))), truth }] : []),
+    ...(texts
+      ? [
+          {
+            name: `${pair.name} untitled`,
+            group,
+            from: untitled(from),
+            to: untitled(renumbered(reworded(to, 0.15, 6))),
+            truth,
+          },
+        ]
+      : []),
     { name: `${pair.name} retold`, group, from, to: reworded(to, 0.55, 3), truth },
     { name: `${pair.name} half`, group, from, to: renumbered(reworded(to, 0.45, 4), 0.4), truth },
     { name: `${pair.name} flat`, group, from: flat(from), to: flat(reworded(to, 0.2, 9)), truth },

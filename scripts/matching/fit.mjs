@@ -1,13 +1,14 @@
 // Fits the matcher on all catalogs and writes src/matching/learned.ts. Takes some minutes; the same catalogs give the
 // same file. Needs a built dist/, which itself needs some learned.ts: the one that lies there.
-import { writeFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { allCatalogs, harder } from './catalogs.mjs';
-import { fit, withEvidence } from './fitting.mjs';
+import { fitLearned, withEvidence } from './fitting.mjs';
 
 const base = allCatalogs();
 const catalogs = [...base, ...base.flatMap(harder)].map(withEvidence);
-const learned = fit(catalogs);
+const learned = fitLearned(catalogs);
+const calibration = calibrate(unseen());
 const short = trees => ({
   base: round(trees.base),
   trees: trees.trees.map(t => ({ ...t, threshold: t.threshold.map(round), value: t.value.map(round) })),
@@ -19,7 +20,44 @@ const source = `// Written by scripts/matching/fit.mjs on: ${names},
 import type { Learned } from './believe.ts';
 
 export const LEARNED = JSON.parse(
-  '${JSON.stringify({ early: short(learned.early), late: short(learned.late) })}',
+  '${JSON.stringify({ early: short(learned.early), late: short(learned.late), calibration })}',
 ) as Learned;
 `;
+/** What judge.mjs believed of catalogs that its trees had not seen; every catalog weighs the same. */
+function unseen() {
+  const folder = join(import.meta.dirname, '..', '..', '.cache', 'matching', 'unseen');
+  if (!existsSync(folder)) throw new Error('run judge.mjs first: calibration needs beliefs of unseen catalogs');
+  return readdirSync(folder).flatMap(file => {
+    const rows = JSON.parse(readFileSync(join(folder, file), 'utf8')).filter(([belief]) => belief > 0.02);
+    return rows.map(([belief, label]) => ({ x: logit(belief), label, weight: 1000 / rows.length }));
+  });
+}
+
+/** Slope and shift of the greatest likelihood, by Newton's method. */
+function calibrate(rows) {
+  let [slope, shift] = [1, 0];
+  for (let step = 0; step < 30; step++) {
+    const sums = { g0: 0, g1: 0, h00: 1e-6, h01: 0, h11: 1e-6 };
+    for (const { x, label, weight } of rows) {
+      const p = 1 / (1 + Math.exp(-(slope * x + shift)));
+      const h = weight * p * (1 - p);
+      sums.g0 += weight * (label - p);
+      sums.g1 += weight * (label - p) * x;
+      sums.h00 += h;
+      sums.h01 += h * x;
+      sums.h11 += h * x * x;
+    }
+    const { g0, g1, h00, h01, h11 } = sums;
+    const d = h00 * h11 - h01 * h01;
+    shift += (h11 * g0 - h01 * g1) / d;
+    slope += (h00 * g1 - h01 * g0) / d;
+  }
+  return { slope: round(slope), shift: round(shift) };
+}
+
+function logit(p) {
+  const q = Math.min(1 - 1e-5, Math.max(1e-5, p));
+  return Math.log(q / (1 - q));
+}
+
 writeFileSync(join(import.meta.dirname, '..', '..', 'src', 'matching', 'learned.ts'), source);

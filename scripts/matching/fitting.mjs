@@ -1,8 +1,8 @@
 // Fitting both sums of trees on some catalogs. Beliefs that the later one is fitted on come from early trees that did
 // not see the catalog in question: in-sample beliefs are sharper than any that it will meet.
-import { FEATURES } from '../../dist/matching/features.js';
-import { evidenceOf } from '../../dist/matching/features.js';
+
 import { prepare } from '../../dist/matching/believe.js';
+import { evidenceOf, FEATURES } from '../../dist/matching/features.js';
 import { scorePairs } from '../../dist/matching/trees.js';
 import { fitTrees } from './boost.mjs';
 import { randomFrom } from './catalogs.mjs';
@@ -52,7 +52,7 @@ function fitOn(catalogs, evidences, options) {
   const labels = new Uint8Array(size);
   const weights = new Float64Array(size);
   const perGroup = new Map();
-  catalogs.forEach(c => perGroup.set(c.group, (perGroup.get(c.group) ?? 0) + 1));
+  for (const c of catalogs) perGroup.set(c.group, (perGroup.get(c.group) ?? 0) + 1);
   let r = 0;
   catalogs.forEach((c, k) => {
     const links = c.labels.reduce((a, b) => a + b, 0);
@@ -67,21 +67,35 @@ function fitOn(catalogs, evidences, options) {
       r++;
     }
   });
-  return fitTrees(columns, labels, weights, FEATURES.map(([, sign]) => sign), options);
+  return fitTrees(
+    columns,
+    labels,
+    weights,
+    FEATURES.map(([, sign]) => sign),
+    options,
+  );
 }
 
 const EARLY = { rounds: 40, depth: 4, rate: 0.22 };
 const LATE = { rounds: 90, depth: 5, rate: 0.13 };
 
-export function fit(catalogs) {
-  const early = fitOn(catalogs, catalogs.map(c => c.first), EARLY);
+export function fitLearned(catalogs) {
+  const early = fitOn(
+    catalogs,
+    catalogs.map(c => c.first),
+    EARLY,
+  );
   const groups = [...new Set(catalogs.map(c => c.group))];
   const folds = 3;
   const evidences = catalogs.map(() => undefined);
   for (let fold = 0; fold < folds; fold++) {
     const out = c => groups.indexOf(c.group) % folds === fold;
     const others = catalogs.filter(c => !out(c));
-    const trees = fitOn(others, others.map(c => c.first), EARLY);
+    const trees = fitOn(
+      others,
+      others.map(c => c.first),
+      EARLY,
+    );
     catalogs.forEach((c, k) => {
       if (!out(c)) return;
       const { sides, pairs, words } = c.prepared;

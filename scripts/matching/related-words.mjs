@@ -39,7 +39,13 @@ for (const [stem, a] of list) {
     if (dot >= LEAST) near.push([other, dot]);
   }
   near.sort((x, y) => y[1] - x[1] || (x[0] < y[0] ? -1 : 1));
-  if (near.length > 0) lines.push(`${stem} ${near.slice(0, MOST).map(([o, c]) => `${o}${Math.min(9, Math.floor(c * 10))}`).join(' ')}`);
+  if (near.length > 0)
+    lines.push(
+      `${stem} ${near
+        .slice(0, MOST)
+        .map(([o, c]) => `${o}${Math.min(9, Math.floor(c * 10))}`)
+        .join(' ')}`,
+    );
 }
 function unit(vector) {
   const length = Math.hypot(...vector);

@@ -20,8 +20,15 @@ export function addMatch(program: Command): void {
     .description('The crosswalk of two editions that are tables without ids: which row became which, how sure, and why')
     .argument('<tables...>', 'the old table and the new one; of several old ones, the new one comes last')
     .option('--out <file>', 'write the crosswalk here (csv, or json by its ending)')
-    .option('--answers <file...>', 'an earlier output with answers filled in: they stand, and the rest is improved by them')
-    .option('--columns <role=header,...>', 'headers that are spelt otherwise, e.g. number=Ref,text=Wording', toldColumns)
+    .option(
+      '--answers <file...>',
+      'an earlier output with answers filled in: they stand, and the rest is improved by them',
+    )
+    .option(
+      '--columns <role=header,...>',
+      'headers that are spelt otherwise, e.g. number=Ref,text=Wording',
+      toldColumns,
+    )
     .option('--explain <number>', 'show what the links of an old number are made of, and the runners-up')
     .option('--json', 'report as JSON')
     .addHelpText(

@@ -20,6 +20,8 @@ export interface BareEdition {
   readonly rows: readonly BareRow[];
   /** By position: the id that the table itself gives, if any. */
   readonly ids: readonly string[];
+  /** As the tables spell them. */
+  readonly headers: readonly string[];
   readonly findings: readonly Finding[];
 }
 
@@ -32,8 +34,9 @@ export async function readBareEdition(
   files: readonly string[],
   columns: ReadonlyMap<string, string>,
 ): Promise<BareEdition> {
-  const tables: Table[] = [];
-  for (const file of files) tables.push(renamed(readTable(file, await ports.files.read(file)), columns));
+  const asTheyStand: Table[] = [];
+  for (const file of files) asTheyStand.push(readTable(file, await ports.files.read(file)));
+  const tables = asTheyStand.map(table => renamed(table, columns));
   const placed = placeRows(tables, new Map());
   const rows = withLostRows(tables, placed.rows);
   if (rows.length === 0) {
@@ -67,6 +70,7 @@ export async function readBareEdition(
       table: files.indexOf(row.row.file),
     })),
     ids: rows.map(row => row.id ?? ''),
+    headers: [...new Set(asTheyStand.flatMap(table => table.columns))],
     findings: [
       ...placed.findings.map(f => (f.rule === 'row-not-placed' ? usedAtTheTop(f) : f)),
       ...spreadsheetDamage(rows.map(row => ({ number: row.number, ...row.row }))),
@@ -74,18 +78,12 @@ export async function readBareEdition(
   };
 }
 
-/** Headers that the user names outright win over those that are found by name. */
+/** Headers that the user names outright win over those that are found by name; a table need not have all of them. */
 function renamed(table: Table, told: ReadonlyMap<string, string>): Table {
   if (told.size === 0) return table;
-  const ours = new Map([...told].map(([role, header]) => [header, role]));
-  for (const header of ours.keys()) {
-    if (table.columns.includes(header)) continue;
-    throw new CatalogError(
-      'BadArgument',
-      `${table.file} has no column ${header}; its columns are ${table.columns.join(', ')}.`,
-    );
-  }
-  const name = (column: string) => ours.get(column) ?? (told.has(column) ? `${column} (not used)` : column);
+  const ours = new Map([...told].filter(([, header]) => table.columns.includes(header)).map(([r, h]) => [h, r]));
+  const roles = new Set(ours.values());
+  const name = (column: string) => ours.get(column) ?? (roles.has(column) ? `${column} (not used)` : column);
   return {
     ...table,
     columns: table.columns.map(name),

@@ -38,6 +38,14 @@ export async function matchTables(ports: Ports, request: MatchRequest): Promise<
   const columns = request.columns ?? new Map<string, string>();
   const from = await readBareEdition(ports, request.from, columns);
   const to = await readBareEdition(ports, request.to, columns);
+  const headers = [...from.headers, ...to.headers];
+  for (const header of columns.values()) {
+    if (headers.includes(header)) continue;
+    throw new CatalogError(
+      'BadArgument',
+      `No table has a column ${header}; the columns are ${[...new Set(headers)].join(', ')}.`,
+    );
+  }
   const read = await readAnswers(ports, request.answers ?? [], from.rows, to.rows);
   ports.progress(`Matching ${from.rows.length} with ${to.rows.length} rows`);
   const matching = matchRows(from.rows, to.rows, LEARNED, read.answers);
@@ -55,12 +63,7 @@ export async function matchTables(ports: Ports, request: MatchRequest): Promise<
   };
 }
 
-function matchLines(
-  from: BareEdition,
-  to: BareEdition,
-  matching: Matching,
-  answers: readonly Answer[],
-): MatchLine[] {
+function matchLines(from: BareEdition, to: BareEdition, matching: Matching, answers: readonly Answer[]): MatchLine[] {
   const gone = new Map(answers.flatMap(a => (a.kind === 'withdrawn' ? [[a.from, a.because] as const] : [])));
   const byLink = new Map<string, MatchedLink>();
   const key = (a: string | null | undefined, b: string | null | undefined) => `${a ?? ''}>${b ?? ''}`;

@@ -34,7 +34,9 @@ export async function readAnswers(
       const code = cell(row, 'pair') ?? '';
       const ends = endsOf(code, old(cell(row, 'from_number')), next(cell(row, 'to_number')), from, to);
       if (!ends) {
-        wrong(`The answer for ${code || 'a pair without a code'} fits no pair of these tables; ask again, a text or a place has changed.`);
+        wrong(
+          `The answer for ${code || 'a pair without a code'} fits no pair of these tables; ask again, a text or a place has changed.`,
+        );
         continue;
       }
       const [i, j] = ends;
@@ -85,5 +87,11 @@ function byNumber(rows: readonly BareRow[]): (number: string | undefined) => rea
 }
 
 function finding(table: Table, row: TableRow, message: string): Finding {
-  return { rule: 'answer', severity: 'warning', subject: table.file, message, place: { file: table.file, line: row.line } };
+  return {
+    rule: 'answer',
+    severity: 'warning',
+    subject: table.file,
+    message,
+    place: { file: table.file, line: row.line },
+  };
 }

@@ -13,7 +13,10 @@ export type Answer =
  */
 export function pairCode(from: BareRow | undefined, fromAt: number, to: BareRow | undefined, toAt: number): string {
   const side = (row: BareRow | undefined, at: number) => (row ? [at, row.number, row.title, row.text] : []);
-  return `p${hash53(JSON.stringify([side(from, fromAt), side(to, toAt)])).toString(16).padStart(14, '0').slice(-12)}`;
+  return `p${hash53(JSON.stringify([side(from, fromAt), side(to, toAt)]))
+    .toString(16)
+    .padStart(14, '0')
+    .slice(-12)}`;
 }
 
 /** A 53-bit mixing of two 32-bit multiplicative hashes. Codes are compared within one table, so that is plenty. */

@@ -31,7 +31,13 @@ export function vocabularyOf(texts: Iterable<readonly string[]>): Vocabulary {
     }
   }
   const rarity = Float32Array.from(counts, count => Math.log(1 + total / count));
-  return { size: counts.length, rarity, texts: total, idOf: term => ids.get(term), bag: terms => bagOf(terms, ids, rarity) };
+  return {
+    size: counts.length,
+    rarity,
+    texts: total,
+    idOf: term => ids.get(term),
+    bag: terms => bagOf(terms, ids, rarity),
+  };
 }
 
 const NONE: Bag = { ids: new Int32Array(0), weights: new Float32Array(0), mass: 0 };

@@ -1,6 +1,6 @@
+import type { BareRow } from './bare-row.ts';
 import { candidatePairs } from './candidates.ts';
 import { type Evidence, evidenceOf, type WordEvidence, wordEvidence } from './features.ts';
-import type { BareRow } from './bare-row.ts';
 import type { Pairs } from './pairs.ts';
 import { type Sides, sidesOf } from './sides.ts';
 import { scorePairs, type Trees } from './trees.ts';
@@ -27,6 +27,11 @@ export function prepare(
 export interface Learned {
   readonly early: Trees;
   readonly late: Trees;
+  /**
+   * Straightens the log-odds of the last round (Platt 1999): `slope × log-odds + shift`. Fitted on catalogs that the
+   * trees had not seen, on all of them together; trees are surer of themselves than strange catalogs allow.
+   */
+  readonly calibration: { readonly slope: number; readonly shift: number };
 }
 
 /** Rounds after the first. Each looks at the outline through the beliefs of the one before; they settle quickly. */
@@ -36,6 +41,12 @@ export interface Believed {
   readonly beliefs: Float32Array;
   /** The evidence that the last round judged by. */
   readonly evidence: Evidence;
+}
+
+/** A belief of the last round as a probability that may be shown. */
+export function calibrated(belief: number, { slope, shift }: Learned['calibration']): number {
+  if (belief === 0 || belief === 1) return belief;
+  return 1 / (1 + Math.exp(-(slope * Math.log(belief / (1 - belief)) + shift)));
 }
 
 /**

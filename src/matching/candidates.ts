@@ -5,7 +5,7 @@ import { relatedBag, relatedTerms } from './related.ts';
 import type { Side, Sides } from './sides.ts';
 
 /** Rows looked up by their words for each row, in each direction. */
-const BY_WORDS = 12;
+const BY_WORDS = 15;
 /** Terms are followed from the rarest on until so many entries were seen: what makes the work sub-quadratic. */
 const MOST_ENTRIES = 6000;
 /** Below two rows that may belong together, so many children are compared crosswise. */

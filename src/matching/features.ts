@@ -3,8 +3,8 @@ import { type Bag, gainOf, overlapOf } from './bags.ts';
 import { lexiconOf } from './lexicon.ts';
 import { numberEvidence } from './number-evidence.ts';
 import type { Pairs } from './pairs.ts';
-import type { Sides } from './sides.ts';
 import { relatedShares } from './related.ts';
+import type { Sides } from './sides.ts';
 import { surroundingsOf } from './structure.ts';
 
 /**
@@ -154,7 +154,11 @@ function rankings(pairs: Pairs, likeness: Float32Array, f: Record<Feature, Float
   };
   for (let i = 0; i + 1 < pairs.starts.length; i++) {
     const [start, end] = [pairs.starts[i]!, pairs.starts[i + 1]!];
-    rank(Array.from({ length: end - start }, (_, at) => start + at), f.rankForOld, f.leadForOld);
+    rank(
+      Array.from({ length: end - start }, (_, at) => start + at),
+      f.rankForOld,
+      f.leadForOld,
+    );
   }
   for (const list of pairs.ofNew) rank([...list], f.rankForNew, f.leadForNew);
 }

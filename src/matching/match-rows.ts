@@ -1,6 +1,6 @@
 import type { Answer } from './answers.ts';
 import type { BareRow } from './bare-row.ts';
-import { type Believed, believe, type Learned, type Prepared, prepare } from './believe.ts';
+import { type Believed, believe, calibrated, type Learned, type Prepared, prepare } from './believe.ts';
 import { FEATURES, type Reason } from './features.ts';
 import { partsOf } from './trees.ts';
 
@@ -61,10 +61,11 @@ export function matchRows(
   const prepared = prepare(from, to, answeredPairs(answers));
   const told = new Map<string, Answer>(answers.map(a => [answerKey(a), a]));
   const settled = settledBeliefs(prepared, answers);
-  const believed = believe(prepared, learned, beliefs => {
-    for (const [p, belief] of settled) beliefs[p] = belief;
-    return beliefs;
+  const { beliefs, evidence } = believe(prepared, learned, round => {
+    for (const [p, belief] of settled) round[p] = belief;
+    return round;
   });
+  const believed = { beliefs: beliefs.map(belief => calibrated(belief, learned.calibration)), evidence };
   const explain = (i: number, j: number) => {
     const p = prepared.pairs.find(i, j);
     return p < 0 ? undefined : candidate(prepared, believed, learned, p);
@@ -91,7 +92,8 @@ function answeredPairs(answers: readonly Answer[]): [number, number][] {
 function settledBeliefs({ pairs }: Prepared, answers: readonly Answer[]): Map<number, number> {
   const settled = new Map<number, number>();
   for (const a of answers) {
-    if (a.kind === 'withdrawn') for (let p = pairs.starts[a.from]!; p < pairs.starts[a.from + 1]!; p++) settled.set(p, 0);
+    if (a.kind === 'withdrawn')
+      for (let p = pairs.starts[a.from]!; p < pairs.starts[a.from + 1]!; p++) settled.set(p, 0);
     else if (a.kind === 'new') for (const p of pairs.ofNew[a.to]!) settled.set(p, 0);
   }
   for (const a of answers) {
@@ -102,7 +104,11 @@ function settledBeliefs({ pairs }: Prepared, answers: readonly Answer[]): Map<nu
   return settled;
 }
 
-function chosenLinks({ sides, pairs }: Prepared, { beliefs }: Believed, told: ReadonlyMap<string, Answer>): MatchedLink[] {
+function chosenLinks(
+  { sides, pairs }: Prepared,
+  { beliefs }: Believed,
+  told: ReadonlyMap<string, Answer>,
+): MatchedLink[] {
   const links: MatchedLink[] = [];
   const reached = new Uint8Array(sides.to.rows.length);
   const none = new Float64Array(sides.to.rows.length).fill(1);
@@ -128,17 +134,18 @@ function chosenLinks({ sides, pairs }: Prepared, { beliefs }: Believed, told: Re
 }
 
 function candidate({ pairs }: Prepared, { beliefs, evidence }: Believed, learned: Learned, p: number): Candidate {
+  const { slope, shift } = learned.calibration;
   const { base, parts } = partsOf(learned.late, evidence, p);
   const sums = new Map<Reason, number>();
   for (const [name, , reason] of FEATURES) {
     const value = parts.get(name);
-    if (value !== undefined) sums.set(reason, (sums.get(reason) ?? 0) + value);
+    if (value !== undefined) sums.set(reason, (sums.get(reason) ?? 0) + slope * value);
   }
   return {
     from: pairs.from[p]!,
     to: pairs.to[p]!,
     confidence: beliefs[p]!,
-    base,
+    base: slope * base + shift,
     parts: [...sums]
       .map(([reason, value]) => ({ reason, value }))
       .sort((a, b) => Math.abs(b.value) - Math.abs(a.value) || (a.reason < b.reason ? -1 : 1)),

@@ -46,19 +46,47 @@ export function numberEvidence(from: Side, to: Side, pairs: Pairs, beliefs: Floa
   }
   const chance = chanceAgreements(old, next);
   const worth = Float64Array.from(seen, (count, a) =>
-    Math.log(((count + PRIOR * chance[a]!) / (believed + PRIOR)) / Math.max(chance[a]!, 1e-7)),
+    Math.log((count + PRIOR * chance[a]!) / (believed + PRIOR) / Math.max(chance[a]!, 1e-7)),
   );
   const trust = Float64Array.from(met, (count, a) => Math.log((seen[a]! + 0.5) / (count - seen[a]! + 0.5)));
+  trust[0] = trustInEqual(pairs, agreements, beliefs);
   return {
     worth: Float32Array.from(agreements, a => Math.max(-4, Math.min(8, worth[a]!))),
     trust: Float32Array.from(agreements, a => trust[a]!),
   };
 }
 
+/**
+ * How often an equal number was right where the words alone settle it: the log-odds over old rows that have one likely
+ * heir and could also have gone to the row of their own number. Rows whose words say little must not count as refusals.
+ */
+function trustInEqual(pairs: Pairs, agreements: Int8Array, beliefs: Float32Array): number {
+  let right = 0.5;
+  let wrong = 0.5;
+  for (let i = 0; i + 1 < pairs.starts.length; i++) {
+    let best = 0;
+    let equal = 0;
+    let found = false;
+    for (let p = pairs.starts[i]!; p < pairs.starts[i + 1]!; p++) {
+      best = Math.max(best, beliefs[p]!);
+      if (agreements[p] !== 0) continue;
+      found = true;
+      equal = Math.max(equal, beliefs[p]!);
+    }
+    if (!found || best < SETTLED) continue;
+    // A group and its only member have one title: words cannot tell them apart, and that is no refusal either.
+    if (equal > best - 0.05) right++;
+    else wrong++;
+  }
+  return Math.log(right / wrong);
+}
+
+const SETTLED = 0.75;
+
 export interface NumberEvidence {
   readonly worth: Float32Array;
   /**
-   * The log-odds that a pair looked at with this agreement is believed. Worth alone misleads where most equal numbers
+   * The log-odds that a pair with this agreement is a link. Worth alone misleads where most equal numbers
    * were re-used: the few that were kept are still far more than chance would give.
    */
   readonly trust: Float32Array;

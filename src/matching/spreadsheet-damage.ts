@@ -7,7 +7,8 @@ interface NumberedRow {
 }
 
 /** A spreadsheet's own way of writing a date: 4-May, 2005-04-05, 04/05/2005, 38477. */
-const DATE = /^(?:\d{1,2}[-. ]\p{L}{3,9}|\p{L}{3,9}[-. ]\d{1,4}|\d{4}-\d{2}-\d{2}(?:[ T].*)?|\d{1,2}\/\d{1,2}\/\d{2,4})$/u;
+const DATE =
+  /^(?:\d{1,2}[-. ]\p{L}{3,9}|\p{L}{3,9}[-. ]\d{1,4}|\d{4}-\d{2}-\d{2}(?:[ T].*)?|\d{1,2}\/\d{1,2}\/\d{2,4})$/u;
 
 /**
  * Numbers that look like what a spreadsheet makes of them: dates, and numbers that stand twice where the row between
@@ -27,7 +28,11 @@ export function spreadsheetDamage(rows: readonly NumberedRow[]): Finding[] {
     if (row.number === '') continue;
     if (DATE.test(row.number)) {
       findings.push(
-        finding('number-is-date', row, `${row.number} looks like a date; if a spreadsheet made it one, export the column as text.`),
+        finding(
+          'number-is-date',
+          row,
+          `${row.number} looks like a date; if a spreadsheet made it one, export the column as text.`,
+        ),
       );
     }
     const key = `${row.file}\n${row.number}`;

@@ -27,12 +27,32 @@ export function surroundingsOf({ from, to }: Sides, pairs: Pairs, beliefs: Float
     const p = pairs.find(i, j);
     return p < 0 ? 0 : beliefs[p]!;
   };
-  const flows = flowBetween(pairs, beliefs, i => from.rows[i]!.parent, j => to.rows[j]!.parent);
-  const partFlows = flowBetween(pairs, beliefs, i => from.part[i]!, j => to.part[j]!);
+  const flows = flowBetween(
+    pairs,
+    beliefs,
+    i => from.rows[i]!.parent,
+    j => to.rows[j]!.parent,
+  );
+  const partFlows = flowBetween(
+    pairs,
+    beliefs,
+    i => from.part[i]!,
+    j => to.part[j]!,
+  );
   const partSizes = sizesOf(from);
   // Flow from the children of an old row to one new row, and from one old row to the children of a new one.
-  const gathered = flowBetween(pairs, beliefs, i => from.rows[i]!.parent, j => j);
-  const scattered = flowBetween(pairs, beliefs, i => i, j => to.rows[j]!.parent);
+  const gathered = flowBetween(
+    pairs,
+    beliefs,
+    i => from.rows[i]!.parent,
+    j => j,
+  );
+  const scattered = flowBetween(
+    pairs,
+    beliefs,
+    i => i,
+    j => to.rows[j]!.parent,
+  );
   const field = () => new Float32Array(pairs.size).fill(Number.NaN);
   const s = {
     parents: field(),
@@ -72,10 +92,7 @@ export function surroundingsOf({ from, to }: Sides, pairs: Pairs, beliefs: Float
     s.parts[p] = partFlows(from.part[i]!, to.part[j]!) / partSizes[from.part[i]!]!;
     const [mine, other] = [from.children[i]!.length, to.children[j]!.length];
     if (mine > 0 && other > 0) s.children[p] = flows(i, j) / Math.max(mine, Math.min(other, 2 * mine));
-    s.neighbours[p] = meanOf(
-      belief(from.before[i]!, to.before[j]!),
-      belief(from.after[i]!, to.after[j]!),
-    );
+    s.neighbours[p] = meanOf(belief(from.before[i]!, to.before[j]!), belief(from.after[i]!, to.after[j]!));
   }
   return s;
 }

@@ -41,7 +41,11 @@ export function scorePairs({ base, trees }: Trees, evidence: Evidence, size: num
  * The log-odds of one pair as a sum of parts, one for each feature: what every question on the way changed in the mean
  * (Saabas 2014). They add up to the log-odds exactly, less `base`.
  */
-export function partsOf({ base, trees }: Trees, evidence: Evidence, pair: number): { base: number; parts: Map<Feature, number> } {
+export function partsOf(
+  { base, trees }: Trees,
+  evidence: Evidence,
+  pair: number,
+): { base: number; parts: Map<Feature, number> } {
   const parts = new Map<Feature, number>();
   let start = base;
   for (const tree of trees) {

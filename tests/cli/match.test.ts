@@ -1,0 +1,141 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { parse } from 'csv-parse/sync';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { fishplate } from './run-cli.ts';
+
+const OLD = `Ref,parent,Heading,Wording
+1,,Gutters,
+1.1,1,Brackets,The gutter shall be fixed with brackets at 600 mm centres.
+1.2,1,Downpipes,Downpipes shall be clipped to the wall at every joint.
+2,,Conduct,
+2.1,2,Greeting,The inspector shall be greeted politely on arrival.
+`;
+const NEW = `number,parent,title,text
+1,,Roof drainage,
+1.1,1,Pipe clips,Clip downpipes to the wall at each joint.
+1.2,1,Gutter brackets,Fix gutters with brackets at centres of 600 mm.
+`;
+const HEADERS = ['--columns', 'number=Ref,title=Heading,text=Wording'];
+
+interface Line {
+  readonly from_number: string;
+  readonly to_number: string;
+  readonly band: string;
+  readonly why: string;
+  readonly pair: string;
+  readonly confidence: string;
+  readonly basis: string;
+}
+
+describe('match', () => {
+  let dir = '';
+  beforeAll(() => {
+    dir = mkdtempSync(join(tmpdir(), 'fishplate-match-'));
+    writeFileSync(
+      join(dir, 'old.csv'),
+      OLD.replace('Ref', 'number').replace('Heading', 'title').replace('Wording', 'text'),
+    );
+    writeFileSync(join(dir, 'other-headers.csv'), OLD);
+    writeFileSync(join(dir, 'new.csv'), NEW);
+    writeFileSync(join(dir, 'empty.csv'), '');
+    writeFileSync(join(dir, 'damaged.csv'), 'number,parent,title\n3.9,9,Ninth\n3.1,,Tenth\n3.1,,First\n4-May,,Date\n');
+  });
+  afterAll(() => rmSync(dir, { recursive: true, force: true }));
+
+  const lines = (file: string) => parse(readFileSync(join(dir, file), 'utf8'), { columns: true }) as Line[];
+
+  it('links rows by what they say, and never by the number that was used again', () => {
+    const { status, stdout } = fishplate(dir, 'match', 'old.csv', 'new.csv', '--out', 'out.csv');
+    expect([status, stdout]).toEqual([0, expect.stringContaining('should be looked at')]);
+    const links = lines('out.csv').map(l => `${l.from_number}>${l.to_number}`);
+    expect(links).toEqual(expect.arrayContaining(['1.1>1.2', '1.2>1.1', '2.1>']));
+    expect(links).not.toContain('1.1>1.1');
+  });
+
+  it('gives the same bytes again', () => {
+    fishplate(dir, 'match', 'old.csv', 'new.csv', '--out', 'again.csv');
+    expect(readFileSync(join(dir, 'again.csv'))).toEqual(readFileSync(join(dir, 'out.csv')));
+  });
+
+  it('takes answers back from its own output, and they stand', () => {
+    const filled = readFileSync(join(dir, 'out.csv'), 'utf8')
+      .split('\r\n')
+      .map(line => (/,2\.1,/.test(line) ? line.replace(/,,,$/, ',,1.1,the office says so') : line))
+      .join('\r\n');
+    writeFileSync(join(dir, 'filled.csv'), filled);
+    const { status } = fishplate(
+      dir,
+      'match',
+      'old.csv',
+      'new.csv',
+      '--answers',
+      'filled.csv',
+      '--out',
+      'answered.csv',
+    );
+    expect(status).toBe(0);
+    const link = lines('answered.csv').find(l => l.from_number === '2.1');
+    expect(link).toMatchObject({ to_number: '1.1', basis: 'confirmed', band: 'accept', confidence: '1' });
+    expect(link?.why).toContain('the office says so');
+  });
+
+  it('does not take an answer whose text has changed since', () => {
+    writeFileSync(join(dir, 'changed.csv'), NEW.replace('each joint', 'each second joint'));
+    writeFileSync(
+      join(dir, 'stale.csv'),
+      readFileSync(join(dir, 'out.csv'), 'utf8').replace(/(?<=\r\n[^\r]*,1\.2,[^\r]*),,,\r\n/, ',yes,,\r\n'),
+    );
+    const { status, stderr } = fishplate(
+      dir,
+      'match',
+      'old.csv',
+      'changed.csv',
+      '--answers',
+      'stale.csv',
+      '--out',
+      'x.csv',
+    );
+    expect([status, stderr]).toEqual([1, expect.stringContaining('fits no pair of these tables')]);
+  });
+
+  it('explains a link by a sum, with the runners-up', () => {
+    const { stdout } = fishplate(dir, 'match', 'old.csv', 'new.csv', '--explain', '1.1');
+    expect(stdout).toMatch(/→ +\d+\.\d % {2}1\.2 Gutter brackets\n.*\(log-odds\)/);
+  });
+
+  it('reads headers that are told outright', () => {
+    fishplate(dir, 'match', 'other-headers.csv', 'new.csv', ...HEADERS, '--out', 'told.csv');
+    expect(readFileSync(join(dir, 'told.csv'))).toEqual(readFileSync(join(dir, 'out.csv')));
+  });
+
+  it('reports what a spreadsheet did to numbers, and a parent that is missing, and works', () => {
+    const { status, stderr } = fishplate(dir, 'match', 'damaged.csv', 'new.csv', '--out', 'damaged-out.csv');
+    expect(status).toBe(1);
+    expect(stderr).toContain('may have cut 3.10');
+    expect(stderr).toContain('4-May looks like a date');
+    expect(stderr).toContain('its parent 9 is in none of the tables');
+    expect(lines('damaged-out.csv').map(l => l.from_number)).toEqual(expect.arrayContaining(['3.9', '3.1', '4-May']));
+  });
+
+  it.each([
+    ['an empty table', ['match', 'empty.csv', 'new.csv'], /empty\.csv is empty/],
+    ['one table', ['match', 'old.csv'], /fishplate match OLD\.csv NEW\.csv/],
+    [
+      'a header that is not there',
+      ['match', 'old.csv', 'new.csv', '--columns', 'number=Nr'],
+      /has a column Nr; the columns are/,
+    ],
+    ['a number that is not there', ['match', 'old.csv', 'new.csv', '--explain', '9.9'], /have no number 9\.9/],
+    [
+      'an output that is an input',
+      ['match', 'old.csv', 'new.csv', '--out', 'new.csv'],
+      /new\.csv is an input; name another file/,
+    ],
+  ])('refuses %s with one sentence and writes nothing', (_, args, sentence) => {
+    const { status, stderr } = fishplate(dir, ...args);
+    expect([status, stderr]).toEqual([2, expect.stringMatching(sentence)]);
+    expect(readFileSync(join(dir, 'new.csv'), 'utf8')).toBe(NEW);
+  });
+});
