@@ -7,6 +7,7 @@ const COMMANDS: readonly (readonly [names: readonly string[], load: () => Promis
   [['check'], async () => (await import('./check.ts')).addCheck],
   [['crosswalk'], async () => (await import('./crosswalk.ts')).addCrosswalk],
   [['match'], async () => (await import('./match.ts')).addMatch],
+  [['compare'], async () => (await import('./compare.ts')).addCompare],
   [['trace'], async () => (await import('./trace.ts')).addTrace],
   [['carry'], async () => (await import('./carry.ts')).addCarry],
   [['search'], async () => (await import('./search.ts')).addSearch],

@@ -1,0 +1,53 @@
+import type { Quantity } from './quantities.ts';
+import { type Reading, readText, said } from './reading.ts';
+
+/** Something that an old text says and none of its heirs does, in the old text's words. */
+export interface Lost {
+  readonly kind: 'quantity' | 'condition' | 'exception' | 'thing' | 'reference';
+  readonly text: string;
+  readonly start: number;
+  readonly end: number;
+}
+
+/** What of a text none of its heirs states any more: quantities, conditions, exceptions, things and references. */
+export function lostFrom(from: string, heirs: readonly string[]): Lost[] {
+  return lostOf(
+    readText(from),
+    heirs.map(text => readText(text)),
+  );
+}
+
+/** The same, of texts already read. */
+export function lostOf(from: Reading, heirs: readonly Reading[]): Lost[] {
+  const found: Lost[] = [];
+  for (const quantity of from.quantities) {
+    if (heirs.some(heir => heir.quantities.some(q => sameValue(q, quantity)))) continue;
+    found.push({ kind: 'quantity', text: quantity.text, start: quantity.start, end: quantity.end });
+  }
+  const keys = new Set(heirs.flatMap(heir => heir.references.map(r => r.key)));
+  for (const reference of from.references) {
+    if (keys.has(reference.key)) continue;
+    const [start, end] = [from.tokens[reference.first]!.start, from.tokens[reference.next - 1]!.end];
+    found.push({ kind: 'reference', text: from.text.slice(start, end), start, end });
+  }
+  const stated = new Set(heirs.flatMap(heir => heir.meanings.filter(Boolean)));
+  for (const segment of from.segments) {
+    if (segment.kind !== 'condition' && segment.kind !== 'exception') continue;
+    const words = from.meanings.slice(segment.first, segment.next).filter(Boolean);
+    if (words.length === 0 || words.some(w => stated.has(w))) continue;
+    const start = from.tokens[segment.first]!.start;
+    const text = said(from, segment);
+    found.push({ kind: segment.kind, text, start, end: start + text.length });
+  }
+  return found.sort((a, b) => a.start - b.start);
+}
+
+/** Whether two quantities allow the same values, however they are written. */
+export function sameValue(a: Quantity, b: Quantity): boolean {
+  return a.dimension === b.dimension && near(a.low, b.low) && near(a.high, b.high);
+}
+
+function near(a: number, b: number): boolean {
+  if (a === b) return true;
+  return Number.isFinite(a) && Number.isFinite(b) && Math.abs(a - b) <= 1e-4 * Math.max(Math.abs(a), Math.abs(b));
+}
