@@ -1,5 +1,5 @@
-import type { Quantity } from './quantities.ts';
 import { type Reading, readText, said } from './reading.ts';
+import { sameValue } from './same-value.ts';
 
 /** Something that an old text says and none of its heirs does, in the old text's words. */
 export interface Lost {
@@ -40,14 +40,4 @@ export function lostOf(from: Reading, heirs: readonly Reading[]): Lost[] {
     found.push({ kind: segment.kind, text, start, end: start + text.length });
   }
   return found.sort((a, b) => a.start - b.start);
-}
-
-/** Whether two quantities allow the same values, however they are written. */
-export function sameValue(a: Quantity, b: Quantity): boolean {
-  return a.dimension === b.dimension && near(a.low, b.low) && near(a.high, b.high);
-}
-
-function near(a: number, b: number): boolean {
-  if (a === b) return true;
-  return Number.isFinite(a) && Number.isFinite(b) && Math.abs(a - b) <= 1e-4 * Math.max(Math.abs(a), Math.abs(b));
 }

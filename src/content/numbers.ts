@@ -131,7 +131,10 @@ function wordsAt(tokens: readonly Token[], at: number): ReadNumber | undefined {
   }
   if (value === undefined) {
     // half · half a · a dozen; a third or a quarter alone may be an ordinal or a part of the year.
-    if (low(at) === 'half') return { value: 0.5, next: at + 1, inWords: true, fraction: true };
+    if (low(at) === 'half') {
+      const measured = low(at + 1) === 'a' || low(at + 1) === 'an' ? 2 : 1;
+      return { value: 0.5, next: at + measured, inWords: true, fraction: true };
+    }
     if ((low(at) === 'a' || low(at) === 'an') && low(at + 1) === 'dozen')
       return { value: 12, next: at + 2, inWords: true, fraction: false };
     if (low(at) === 'a' && (low(at + 1) === 'half' || (PARTS.has(low(at + 1)) && low(at + 2) === 'of')))

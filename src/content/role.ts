@@ -1,0 +1,63 @@
+import type { Clause, Reading } from './reading.ts';
+
+/**
+ * What a place in a text is for. `scope`: it says which things the duty is about (before the modal verb, behind "all" or
+ * "any"); `duty`: what is to be done. The others are those of a segment.
+ */
+export type Role = 'duty' | 'scope' | 'condition' | 'exception' | 'timing' | 'soft' | 'purpose';
+
+/** How a clause binds: a duty, a ban, or a permission (freedom from a duty included). */
+export type Binding = 'duty' | 'ban' | 'permission';
+
+const ACCEPTING = new Set(
+  'accept accepts accepted acceptable tolerate tolerated tolerates allow allowed allows permit permitted permits exempt'.split(
+    ' ',
+  ),
+);
+const REJECTING = new Set(
+  'reject rejected rejects refuse refused refuses discard discarded scrap scrapped prohibit prohibited forbid forbidden ban banned'.split(
+    ' ',
+  ),
+);
+
+export function clauseAt(reading: Reading, at: number): Clause | undefined {
+  return reading.clauses.find(c => at >= c.first && at < c.next) ?? reading.clauses.at(-1);
+}
+
+export function bindingOf(reading: Reading, clause: Clause | undefined): Binding {
+  if (!clause) return 'duty';
+  const { kind } = clause.force;
+  if (kind === 'may' || kind === 'exempt') return 'permission';
+  const lows = clause.main.map(at => reading.tokens[at]!.low);
+  if (clause.force.negated) return isBound(reading, clause) ? 'duty' : 'ban';
+  if (lows.some(w => ACCEPTING.has(w))) return 'permission';
+  return lows.some(w => REJECTING.has(w)) ? 'ban' : 'duty';
+}
+
+/** "shall not be less than" denies no deed but sets a bound. */
+export function isBound(reading: Reading, clause: Clause): boolean {
+  const { tokens, quantities } = reading;
+  return (
+    quantities.some(
+      q => q.first >= clause.first && q.first < clause.next && q.comparator !== 'exact' && q.kind !== 'interval',
+    ) && clause.main.some(at => /^(than|exceed|exceeds|exceeding|within)$/.test(tokens[at]!.low))
+  );
+}
+
+export function roleAt(reading: Reading, at: number): Role {
+  const segment = reading.segments.find(s => at >= s.first && at < s.next);
+  if (segment) return segment.kind;
+  const clause = clauseAt(reading, at);
+  if (!clause) return 'duty';
+  if (clause.force.imperative) return 'duty';
+  return at < predicateOf(reading, clause) ? 'scope' : 'duty';
+}
+
+/** The modal, or in a statement without one the first verb that is no participle of the subject. */
+function predicateOf({ tags, tokens }: Reading, clause: Clause): number {
+  if (clause.force.at !== undefined) return clause.force.at;
+  const verb = clause.main.find(
+    (at, i) => i > 0 && (tags[at] === 'AUX' || (tags[at] === 'VERB' && !/(?:ing|ed)$/.test(tokens[at]!.low))),
+  );
+  return verb ?? clause.first;
+}
