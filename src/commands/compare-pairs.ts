@@ -1,4 +1,5 @@
-import { type Comparison, compareTexts, tellEvidence } from '../content/compare-texts.ts';
+import { type Comparison, compareTexts } from '../content/compare-texts.ts';
+import { tellEvidence } from '../content/evidence.ts';
 import type { Duty, Wording } from '../model/crosswalk.ts';
 import { CatalogError } from '../model/errors.ts';
 import { readTable } from '../tables/read-table.ts';

@@ -1,16 +1,13 @@
 import type { Duty, Wording } from '../model/crosswalk.ts';
+import { type Atom, alignAtoms, atomsOf } from './atoms.ts';
 import { wordingOfTexts } from './edited.ts';
-import { type Lost, lostOf, sameValue } from './lost.ts';
-import { readText } from './reading.ts';
-
-/** One thing that makes a duty stricter or relaxes it, with the words of both texts; `` where a text has none. */
-export interface Evidence {
-  readonly direction: Duty;
-  readonly from: string;
-  readonly to: string;
-  /** What it is: "minimum raised". */
-  readonly what: string;
-}
+import { dutyOfEvidence, type Evidence } from './evidence.ts';
+import { forceEvidence } from './force-evidence.ts';
+import { type Lost, lostOf } from './lost.ts';
+import { type Reading, readText } from './reading.ts';
+import { rewrittenEvidence } from './rewritten.ts';
+import { segmentEvidence, segmentsOnlyIn } from './segment-evidence.ts';
+import { measureEvidence, wordEvidence } from './word-evidence.ts';
 
 /** What changed between two texts. */
 export interface Comparison {
@@ -25,29 +22,36 @@ export function compareTexts(from: string, to: string): Comparison {
   const wording = wordingOfTexts(from, to);
   if (wording !== 'substantive') return { wording, duty: 'same', lost: [], evidence: [] };
   const [a, b] = [readText(from), readText(to)];
-  const evidence: Evidence[] = [];
-  for (const [at, quantity] of a.quantities.entries()) {
-    const other = b.quantities[at];
-    if (!other || a.quantities.length !== b.quantities.length || other.dimension !== quantity.dimension) continue;
-    if (sameValue(quantity, other)) continue;
-    const narrower = other.low >= quantity.low && other.high <= quantity.high;
-    const wider = other.low <= quantity.low && other.high >= quantity.high;
-    const direction = narrower ? 'stricter' : wider ? 'relaxed' : 'unclear';
-    evidence.push({ direction, from: quantity.text, to: other.text, what: 'value changed' });
+  return { wording, ...dutyBetween(a, b), lost: lostOf(a, [b]) };
+}
+
+function dutyBetween(from: Reading, to: Reading): { duty: Duty; evidence: Evidence[] } {
+  const [a, b] = [atomsOf(from), atomsOf(to)];
+  const { pairs, hunks } = alignAtoms(a, b);
+  const rewritten = isRewritten(a, b, pairs.length);
+  const evidence = [...forceEvidence(from, to, rewritten), ...segmentEvidence(from, to)];
+  if (rewritten) evidence.push(...rewrittenEvidence(from, to, a, b, evidence.length > 0));
+  else {
+    const told = { from: segmentsOnlyIn(from, to), to: segmentsOnlyIn(to, from) };
+    evidence.push(...measureEvidence(from, to, pairs), ...wordEvidence(from, to, hunks, told));
   }
-  return { wording, duty: dutyOf(evidence), lost: lostOf(a, [b]), evidence };
+  return { duty: dutyOfEvidence(evidence) ?? 'same', evidence };
 }
 
-/** The duty that single pieces of evidence add up to; without any it is unclear. */
-function dutyOf(evidence: readonly Evidence[]): Duty {
-  const has = (duty: Duty) => evidence.some(e => e.direction === duty);
-  if (evidence.length === 0 || has('unclear')) return 'unclear';
-  if (has('mixed') || (has('stricter') && has('relaxed'))) return 'mixed';
-  return has('stricter') ? 'stricter' : has('relaxed') ? 'relaxed' : 'same';
-}
-
-/** `minimum raised: "at least 100 mm" → "at least 150 mm"` */
-export function tellEvidence({ what, from, to }: Evidence): string {
-  if (from === '') return `${what}: "${to}"`;
-  return to === '' ? `${what}: "${from}"` : `${what}: "${from}" → "${to}"`;
+/**
+ * Whether a text was written anew rather than edited: much of it stands in another order, or little of it stands at all.
+ * Then a word that is gone may be said in other words, and differences of single words prove little.
+ */
+function isRewritten(a: readonly Atom[], b: readonly Atom[], inOrder: number): boolean {
+  const left = new Map<string, number>();
+  for (const { key } of b) left.set(key, (left.get(key) ?? 0) + 1);
+  let common = 0;
+  for (const { key } of a) {
+    const n = left.get(key) ?? 0;
+    if (n === 0) continue;
+    common++;
+    left.set(key, n - 1);
+  }
+  const shorter = Math.min(a.length, b.length);
+  return inOrder < 0.75 * common || inOrder < 0.5 * shorter;
 }

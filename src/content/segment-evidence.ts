@@ -1,0 +1,64 @@
+import type { Duty } from '../model/crosswalk.ts';
+import { type Evidence, opposite } from './evidence.ts';
+import { type Reading, said } from './reading.ts';
+import { bindingOf, clauseAt } from './role.ts';
+import type { Segment } from './segments.ts';
+
+/** Segments of the first text that the second one does not repeat: few of their words stand anywhere in it. */
+export function segmentsOnlyIn(reading: Reading, other: Reading): Segment[] {
+  const stated = new Set(other.meanings.filter(Boolean));
+  return reading.segments.filter(segment => {
+    const inner = reading.quantities.filter(q => q.first >= segment.first && q.first < segment.next);
+    if (inner.some(q => other.quantities.some(o => o.dimension === q.dimension))) return false;
+    const own = reading.meanings.slice(segment.first, segment.next).filter(Boolean);
+    const known = own.filter(w => stated.has(w)).length;
+    if (own.length === 0) return inner.length > 0 || segment.kind === 'soft';
+    return known / own.length < 0.5 && !other.segments.some(s => s.kind === segment.kind && known > 0 && s !== segment);
+  });
+}
+
+const ADDED: Readonly<Record<Segment['kind'], Duty | undefined>> = {
+  condition: 'relaxed',
+  exception: 'relaxed',
+  soft: 'relaxed',
+  timing: 'stricter',
+  purpose: undefined,
+};
+
+/** Conditions, exceptions and timings that came or went. */
+export function segmentEvidence(from: Reading, to: Reading): Evidence[] {
+  const gone = segmentsOnlyIn(from, to).flatMap(segment => {
+    const direction = effect(from, segment);
+    const what = `${segment.kind === 'soft' ? 'leave to judgement' : segment.kind} dropped`;
+    return direction ? [{ direction: opposite(direction), what, from: said(from, segment), to: '' }] : [];
+  });
+  const come = segmentsOnlyIn(to, from).flatMap(segment => {
+    const direction = effect(to, segment);
+    const what = `${segment.kind === 'soft' ? 'leave to judgement' : segment.kind} added`;
+    return direction ? [{ direction, what, from: '', to: said(to, segment) }] : [];
+  });
+  if (gone.length > 0 && come.length > 0) {
+    // One condition in place of another: neither narrower nor wider by its grammar.
+    return [
+      {
+        direction: 'unclear',
+        what: 'condition replaced',
+        from: gone.map(e => e.from).join(' … '),
+        to: come.map(e => e.to).join(' … '),
+      },
+    ];
+  }
+  return [...gone, ...come];
+}
+
+function effect(reading: Reading, segment: Segment): Duty | undefined {
+  const direction = ADDED[segment.kind];
+  if (!direction) return undefined;
+  const binding = bindingOf(reading, clauseAt(reading, segment.first));
+  if (segment.kind === 'timing') {
+    // "not until the concrete is hard": a ban that ends.
+    return binding === 'ban' ? 'relaxed' : 'stricter';
+  }
+  if (binding === 'permission') return opposite(direction);
+  return segment.only ? 'unclear' : direction;
+}

@@ -1,0 +1,210 @@
+import type { Duty } from '../model/crosswalk.ts';
+import type { Atom, Hunk } from './atoms.ts';
+import { type Evidence, opposite } from './evidence.ts';
+import { measureDirection } from './measure-direction.ts';
+import { type Reading, said } from './reading.ts';
+import { bindingOf, clauseAt, roleAt } from './role.ts';
+import { sameValue } from './same-value.ts';
+import type { Segment } from './segments.ts';
+
+/** How many of the things a word takes in. */
+const REACH: Readonly<Record<string, number>> = {
+  one: 1,
+  single: 1,
+  either: 1,
+  both: 2,
+  all: 3,
+  each: 3,
+  every: 3,
+  any: 3,
+};
+
+/**
+ * What words left out, put in or exchanged do to a duty. What merely moved is taken out first; segments that are told of
+ * as wholes are not told of again.
+ */
+export function wordEvidence(
+  from: Reading,
+  to: Reading,
+  hunks: readonly Hunk[],
+  told: { readonly from: readonly Segment[]; readonly to: readonly Segment[] },
+): Evidence[] {
+  return withoutMoved(hunks, told).flatMap(hunk => ofHunk(from, to, hunk));
+}
+
+function withoutMoved(hunks: readonly Hunk[], told: { from: readonly Segment[]; to: readonly Segment[] }): Hunk[] {
+  const inside = (segments: readonly Segment[]) => (atom: Atom) =>
+    !segments.some(s => atom.first >= s.first && atom.first < s.next);
+  const bare = hunks.map(h => ({ out: h.out.filter(inside(told.from)), in: h.in.filter(inside(told.to)) }));
+  const moved = new Set<Atom>();
+  const came = bare.flatMap(h => h.in);
+  for (const atom of bare.flatMap(h => h.out)) {
+    if (atom.kind !== 'word' && atom.kind !== 'quantity') continue;
+    const other = came.find(
+      c => !moved.has(c) && c.key === atom.key && (!atom.quantity || sameValue(atom.quantity, c.quantity!)),
+    );
+    if (other) moved.add(atom).add(other);
+  }
+  return bare.map(h => ({ out: h.out.filter(a => !moved.has(a)), in: h.in.filter(a => !moved.has(a)) }));
+}
+
+function ofHunk(from: Reading, to: Reading, hunk: Hunk): Evidence[] {
+  const found: Evidence[] = [];
+  let [out, come] = [[...hunk.out], [...hunk.in]];
+  for (const atom of out.filter(a => a.quantity)) {
+    const other = come.find(c => c.key === atom.key);
+    if (!other) continue;
+    found.push(measured(from, to, atom, other));
+    out = out.filter(a => a !== atom);
+    come = come.filter(c => c !== other);
+  }
+  const reach = reachChanged(from, to, out, come);
+  if (reach) return [...found, reach];
+  const words = { from: phrase(from, out), to: phrase(to, come) };
+  const [lost, won] = [out.filter(counts), come.filter(counts)];
+  if (lost.length === 0 && won.length === 0) {
+    const joint = jointChanged(out, come);
+    if (joint) {
+      const at = come.find(a => a.kind === 'joint')!.first;
+      const loosens = bindingOf(to, clauseAt(to, at)) === 'ban' || roleAt(to, at) !== 'duty' ? opposite(joint) : joint;
+      found.push({ direction: loosens, what: 'joint of a list changed', ...words });
+    }
+    return found;
+  }
+  if (won.length > 0 && (lost.length === 0 || isAny(from, out))) {
+    found.push({ ...addition(to, come, won), from: lost.length > 0 ? words.from : '', to: words.to });
+  } else if (won.length === 0) {
+    const { direction, what } = addition(from, out, lost);
+    found.push({ direction: opposite(direction), what: what.replace('added', 'dropped'), from: words.from, to: '' });
+  } else {
+    found.push({
+      direction: inList(from, out) && inList(to, come) ? 'mixed' : 'unclear',
+      what: 'words replaced',
+      ...words,
+    });
+  }
+  return found;
+}
+
+function measured(from: Reading, to: Reading, a: Atom, b: Atom): Evidence {
+  const direction = measureDirection(from, a.quantity!, to, b.quantity!);
+  return { direction, what: 'value changed', from: a.quantity!.text, to: b.quantity!.text };
+}
+
+/** Evidence of quantities that stand in the same place with other values. */
+export function measureEvidence(from: Reading, to: Reading, pairs: readonly (readonly [Atom, Atom])[]): Evidence[] {
+  return pairs
+    .filter(([a, b]) => a.quantity && b.quantity && !sameValue(a.quantity, b.quantity))
+    .map(([a, b]) => measured(from, to, a, b));
+}
+
+const counts = (atom: Atom) => atom.kind === 'word' || atom.kind === 'quantity' || atom.key === 'onli';
+
+function reachChanged(from: Reading, to: Reading, out: readonly Atom[], come: readonly Atom[]): Evidence | undefined {
+  const reachIn = (reading: Reading, atoms: readonly Atom[]) => {
+    const lows = atoms.flatMap(a => reading.tokens.slice(a.first, a.next).map(t => t.low));
+    const known = lows.filter(low => Object.hasOwn(REACH, low));
+    return known.length === 1 && lows.length <= 2 ? REACH[known[0]!] : undefined;
+  };
+  const [before, after] = [reachIn(from, out), reachIn(to, come)];
+  if (before === undefined || after === undefined || before === after) return undefined;
+  const direction: Duty = after > before ? 'stricter' : 'relaxed';
+  const permits = bindingOf(to, clauseAt(to, come[0]!.first)) === 'permission';
+  return {
+    direction: permits ? opposite(direction) : direction,
+    what: 'reach changed',
+    from: phrase(from, out),
+    to: phrase(to, come),
+  };
+}
+
+function jointChanged(out: readonly Atom[], come: readonly Atom[]): Duty | undefined {
+  const [before, after] = [out, come].map(atoms => atoms.find(a => a.kind === 'joint')?.key);
+  if (!before || !after || before === after) return undefined;
+  return after === 'or' ? 'relaxed' : 'stricter';
+}
+
+const lowAt = (reading: Reading, at: number) => reading.tokens[at]?.low ?? '';
+
+function isAny(reading: Reading, out: readonly Atom[]): boolean {
+  return out.some(a => lowAt(reading, a.first - 1) === 'any' || lowAt(reading, a.first) === 'any') && out.length <= 3;
+}
+
+/** Whether the words stand beside "and" or "or". */
+function jointBeside(reading: Reading, atoms: readonly Atom[]): 'and' | 'or' | undefined {
+  const own = atoms.find(a => a.kind === 'joint');
+  if (own) return own.key as 'and' | 'or';
+  const [first, last] = [atoms[0]!.first, atoms.at(-1)!.next];
+  for (const at of [first - 1, first - 2, last, last + 1]) {
+    const low = lowAt(reading, at);
+    if (low === 'and' || low === 'or') return low;
+    if (low === 'nor') return 'or';
+  }
+  return undefined;
+}
+
+const inList = (reading: Reading, atoms: readonly Atom[]) =>
+  atoms.length > 0 && jointBeside(reading, atoms) !== undefined && atoms.filter(counts).length <= 3;
+
+/** Verbs whose object is what to use, not what there is: a word more before it asks for more. */
+const USING =
+  /^(use|install|fit|provide|apply|make|build|fix|fasten|supply|wear|mount|lay|put|place|set|have|has|get|gets|with|of|by|from|in)$/;
+const QUANTIFIERS = /^(all|any|every|each|both|no|the)$/;
+
+/** What words put into a text do; words left out do the opposite. */
+function addition(reading: Reading, atoms: readonly Atom[], words: readonly Atom[]): { direction: Duty; what: string } {
+  const at = words[0]!.first;
+  const binding = bindingOf(reading, clauseAt(reading, at));
+  const role = roleAt(reading, at);
+  if (role === 'purpose') return { direction: 'unclear', what: 'purpose added' };
+  if (words.every(w => w.key === 'onli')) return { direction: 'stricter', what: 'limit to "only" added' };
+  const joint = jointBeside(reading, atoms);
+  if (joint === 'or') {
+    const widens = role === 'scope' || role === 'condition' || binding === 'ban' || anyBefore(reading, at);
+    if (binding === 'permission') return { direction: 'relaxed', what: 'permission for more added' };
+    return widens
+      ? { direction: role === 'exception' ? 'relaxed' : 'stricter', what: 'case added' }
+      : { direction: 'relaxed', what: 'alternative added' };
+  }
+  if (joint === 'and') {
+    if (role === 'condition')
+      return { direction: binding === 'permission' ? 'stricter' : 'relaxed', what: 'condition added' };
+    if (role === 'exception') return { direction: 'relaxed', what: 'exception added' };
+    return binding === 'permission'
+      ? { direction: 'relaxed', what: 'permission for more added' }
+      : { direction: 'stricter', what: 'demand added' };
+  }
+  const narrows =
+    role === 'scope' || role === 'condition' || binding === 'ban' || (role === 'duty' && narrowsObject(reading, atoms));
+  if (binding === 'permission') return { direction: 'stricter', what: 'limit of a permission added' };
+  if (role === 'exception') return { direction: 'stricter', what: 'limit of an exception added' };
+  return narrows
+    ? { direction: 'relaxed', what: 'limit of the scope added' }
+    : { direction: 'stricter', what: 'demand added' };
+}
+
+function anyBefore(reading: Reading, at: number): boolean {
+  for (let i = at - 1; i >= Math.max(0, at - 8); i--) {
+    const low = lowAt(reading, i);
+    if (low === 'any' || low === 'every' || low === 'all') return true;
+    if (low === ',' || low === '.') return false;
+  }
+  return false;
+}
+
+/** A modifier put before a noun that says which of the things there are: "replace all aluminium wiring". */
+function narrowsObject(reading: Reading, atoms: readonly Atom[]): boolean {
+  const [first, last] = [atoms[0]!.first, atoms.at(-1)!.next];
+  const tag = reading.tags[last];
+  if (tag !== 'NOUN' && tag !== 'PROPN' && tag !== 'ADJ') return false;
+  let at = first - 1;
+  while (at >= 0 && (reading.tags[at] === 'ADJ' || reading.tags[at] === 'NUM')) at--;
+  const before = lowAt(reading, at);
+  if (QUANTIFIERS.test(before)) return before !== 'the' || !USING.test(lowAt(reading, at - 1));
+  return reading.tags[at] === 'VERB' && !USING.test(before);
+}
+
+function phrase(reading: Reading, atoms: readonly Atom[]): string {
+  if (atoms.length === 0) return '';
+  return said(reading, { first: atoms[0]!.first, next: atoms.at(-1)!.next });
+}
