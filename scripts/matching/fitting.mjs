@@ -3,7 +3,7 @@
 
 import { prepare } from '../../dist/matching/believe.js';
 import { evidenceOf, FEATURES } from '../../dist/matching/features.js';
-import { scorePairs } from '../../dist/matching/trees.js';
+import { START, scorePairs } from '../../dist/matching/trees.js';
 import { fitTrees } from './boost.mjs';
 import { randomFrom } from './catalogs.mjs';
 
@@ -57,7 +57,9 @@ function fitOn(catalogs, evidences, options) {
   catalogs.forEach((c, k) => {
     const links = c.labels.reduce((a, b) => a + b, 0);
     // Every catalog weighs the same however large it is, but a small one may not count each of its links tenfold.
-    const weight = Math.min(3, 500 / links) / Math.sqrt(perGroup.get(c.group) / 4);
+    // The pair as it is counts for more than what was made of it.
+    const plain = c.plain ? 2.5 : 1;
+    const weight = (plain * Math.min(3, 500 / links)) / Math.sqrt(perGroup.get(c.group) / 4);
     for (const [p, times] of rows[k]) {
       FEATURES.forEach(([name], f) => {
         columns[f][r] = evidences[k][name][p];
@@ -72,6 +74,7 @@ function fitOn(catalogs, evidences, options) {
     labels,
     weights,
     FEATURES.map(([, sign]) => sign),
+    columns[FEATURES.findIndex(([name]) => name === START)],
     options,
   );
 }

@@ -53,6 +53,7 @@ export function numberEvidence(from: Side, to: Side, pairs: Pairs, beliefs: Floa
   return {
     worth: Float32Array.from(agreements, a => Math.max(-4, Math.min(8, worth[a]!))),
     trust: Float32Array.from(agreements, a => trust[a]!),
+    elsewhere: equalElsewhere(pairs, agreements, trust[0]!),
   };
 }
 
@@ -90,6 +91,21 @@ export interface NumberEvidence {
    * were re-used: the few that were kept are still far more than chance would give.
    */
   readonly trust: Float32Array;
+  /** What an equal number is trusted with, where either row has it with another row than this; NaN where none has. */
+  readonly elsewhere: Float32Array;
+}
+
+function equalElsewhere(pairs: Pairs, agreements: Int8Array, trust: number): Float32Array {
+  const olds = new Uint8Array(pairs.starts.length);
+  const news = new Uint8Array(pairs.ofNew.length);
+  for (let p = 0; p < pairs.size; p++) {
+    if (agreements[p] !== 0) continue;
+    olds[pairs.from[p]!] = 1;
+    news[pairs.to[p]!] = 1;
+  }
+  return Float32Array.from(agreements, (agreement, p) =>
+    agreement !== 0 && (olds[pairs.from[p]!] || news[pairs.to[p]!]) ? trust : Number.NaN,
+  );
 }
 
 /** Pairs that are taken to agree by chance before anything was seen, so that few rows prove little. */
