@@ -1,7 +1,7 @@
 import { type Command, InvalidArgumentError } from 'commander';
 import type { MatchReport } from '../commands/match-tables.ts';
 import { CatalogError } from '../model/errors.ts';
-import { portsOf } from './context.ts';
+import { portsOf, readingCatalog, writingCatalog } from './context.ts';
 import { count, printJson, printLines, reportFindings } from './print.ts';
 
 interface MatchOptions {
@@ -9,6 +9,7 @@ interface MatchOptions {
   readonly answers?: string[];
   readonly columns?: ReadonlyMap<string, string>;
   readonly explain?: string;
+  readonly record?: boolean;
   readonly json?: boolean;
 }
 
@@ -18,7 +19,10 @@ export function addMatch(program: Command): void {
   program
     .command('match')
     .description('The crosswalk of two editions that are tables without ids: which row became which, how sure, and why')
-    .argument('<tables...>', 'the old table and the new one; of several old ones, the new one comes last')
+    .argument(
+      '<tables...>',
+      'the old table and the new one (of several, the new one comes last); with --catalog two editions',
+    )
     .option('--out <file>', 'write the crosswalk here (csv, or json by its ending)')
     .option(
       '--answers <file...>',
@@ -30,6 +34,7 @@ export function addMatch(program: Command): void {
       toldColumns,
     )
     .option('--explain <number>', 'show what the links of an old number are made of, and the runners-up')
+    .option('--record', 'with --catalog: write what can be accepted as lineage of the newer edition, as an erratum')
     .option('--json', 'report as JSON')
     .addHelpText(
       'after',
@@ -38,6 +43,7 @@ Examples:
   fishplate match 2018.csv 2024.csv --out crosswalk.csv
   fishplate match houses.csv rows.csv streets.csv 2018.csv --out crosswalk.csv
   fishplate match 2018.csv 2024.csv --explain 4.2.3
+  fishplate match 2018 2024 --catalog works.git --record
   fishplate match 2018.csv 2024.csv --answers crosswalk.csv --out crosswalk-2.csv
 
 To answer, fill in the last columns of the crosswalk in a spreadsheet: answer = yes, no, withdrawn or new; or the right
@@ -55,12 +61,27 @@ number under instead; and why under because. Lines with the band "look" are the 
           throw new CatalogError('OutputIsInput', `${options.out} is an input; name another file with --out.`);
         }
       }
-      const report = await matchTables(ports, {
-        from: tables.slice(0, -1),
-        to: tables.slice(-1),
-        ...(options.columns ? { columns: options.columns } : {}),
-        ...(options.answers ? { answers: options.answers } : {}),
-      });
+      const inCatalog = command.optsWithGlobals<{ catalog?: string }>().catalog !== undefined;
+      const report = inCatalog
+        ? await editionsOfCatalog(command, tables, options)
+        : await matchTables(ports, {
+            from: tables.slice(0, -1),
+            to: tables.slice(-1),
+            ...(options.columns ? { columns: options.columns } : {}),
+            ...(options.answers ? { answers: options.answers } : {}),
+          });
+      if (options.record) {
+        if (!inCatalog) {
+          throw new CatalogError(
+            'BadArgument',
+            'Lineage is recorded in a catalog; name it: fishplate match 2018 2024 --record --catalog DIR',
+          );
+        }
+        const { recordMatches } = await import('../commands/match-editions.ts');
+        const erratum = await recordMatches(ports, await writingCatalog(command), report, tables[1]!);
+        printLines([`Erratum ${erratum.name}: ${count(erratum.added, 'record')} added.`]);
+        return;
+      }
       if (options.explain !== undefined) {
         const rows = oldRowsWithNumber(report, options.explain);
         if (options.json) printJson(rows.map(i => report.matching.runnersUp(i, RUNNERS_UP)));
@@ -77,6 +98,18 @@ number under instead; and why under because. Lines with the band "look" are the 
       }
       reportFindings(report.findings);
     });
+}
+
+async function editionsOfCatalog(command: Command, names: readonly string[], options: MatchOptions) {
+  const [from, to, ...more] = names;
+  if (more.length > 0 || options.columns) {
+    throw new CatalogError(
+      'BadArgument',
+      'With --catalog, name two editions of it: fishplate match 2018 2024 --catalog DIR',
+    );
+  }
+  const { matchEditions } = await import('../commands/match-editions.ts');
+  return matchEditions(portsOf(command), await readingCatalog(command), from!, to!, options.answers ?? []);
 }
 
 function summary({ lines, bands, answered, from, to }: MatchReport, out: string): string[] {

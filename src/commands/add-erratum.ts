@@ -1,6 +1,7 @@
 import { checkLineage } from '../crosswalk/check-lineage.ts';
 import { lineageFromTables } from '../editing/lineage-rows.ts';
 import type { LineageRecord } from '../model/crosswalk.ts';
+import type { EditionIndex } from '../model/edition.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Finding } from '../model/finding.ts';
 import { placesOf } from '../model/places.ts';
@@ -27,7 +28,23 @@ export interface ErratumReport {
 
 /** Corrects or adds lineage of a published edition as its next erratum; nothing else of the edition changes. */
 export async function addErratum(ports: Ports, catalog: Catalog, request: ErratumRequest): Promise<ErratumReport> {
-  const at = await locate(catalog, request.edition);
+  const step = await readStepTo(catalog, request.edition);
+  const [old, next] = [step.older, step.newer].map(e => placesOf(e.settings, e.entries));
+  const tables = [];
+  for (const file of request.lineage) tables.push(readTable(file, await ports.files.read(file)));
+  const read = lineageFromTables(tables, old!, next!);
+  return writeErratum(ports, catalog, step, read.records, read.findings, request.note);
+}
+
+/** A published edition and the one that it replaces. */
+export interface PublishedStep {
+  readonly name: string;
+  readonly older: EditionIndex;
+  readonly newer: EditionIndex;
+}
+
+export async function readStepTo(catalog: Catalog, edition: string): Promise<PublishedStep> {
+  const at = await locate(catalog, edition);
   const newer = await readIndex(catalog, at.name);
   if (newer.header.replaces === null) {
     throw new CatalogError(
@@ -35,15 +52,22 @@ export async function addErratum(ports: Ports, catalog: Catalog, request: Erratu
       `Edition ${at.name} replaces no other, so it has no lineage to correct; name a later edition.`,
     );
   }
-  const older = await readIndex(catalog, newer.header.replaces);
-  const [old, next] = [placesOf(older.settings, older.entries), placesOf(newer.settings, newer.entries)];
-  const tables = [];
-  for (const file of request.lineage) tables.push(readTable(file, await ports.files.read(file)));
-  const read = lineageFromTables(tables, old, next);
+  return { name: at.name, older: await readIndex(catalog, newer.header.replaces), newer };
+}
+
+/** Writes records in the place of those of the same old items. Nothing is written if one of them cannot be used. */
+export async function writeErratum(
+  ports: Ports,
+  catalog: Catalog,
+  { name, older, newer }: PublishedStep,
+  records: readonly LineageRecord[],
+  findings: readonly Finding[],
+  note?: string,
+): Promise<ErratumReport> {
   const ids = (list: readonly { id: string }[]) => new Set(list.map(e => e.id));
   const wrong = [
-    ...read.findings.filter(f => f.severity === 'error'),
-    ...checkLineage(read.records, ids(older.entries), ids(newer.entries), await readDecisions(catalog, at.name)),
+    ...findings.filter(f => f.severity === 'error'),
+    ...checkLineage(records, ids(older.entries), ids(newer.entries), await readDecisions(catalog, name)),
   ];
   if (wrong.length > 0) {
     throw new CatalogError(
@@ -54,17 +78,18 @@ export async function addErratum(ports: Ports, catalog: Catalog, request: Erratu
     );
   }
   const key = (r: LineageRecord) => r.from ?? `new ${r.heirs[0]?.to}`;
-  const named = new Set(read.records.map(key));
-  const before = await readLineage(catalog, at.name);
+  const named = new Set(records.map(key));
+  const before = await readLineage(catalog, name);
   const kept = before.filter(r => !named.has(key(r)));
+  const old = placesOf(older.settings, older.entries);
   const number = await publishErratum(
     catalog,
-    at.name,
-    [...kept, ...read.records],
+    name,
+    [...kept, ...records],
     id => fileHolding(old, older.settings, id),
     person(ports),
-    request.note ?? `Erratum of edition ${at.name}: lineage of ${read.records.length} items`,
+    note ?? `Erratum of edition ${name}: lineage of ${records.length} items`,
   );
   const replaced = before.length - kept.length;
-  return { name: `${at.name}.${number}`, replaced, added: read.records.length - replaced, findings: read.findings };
+  return { name: `${name}.${number}`, replaced, added: records.length - replaced, findings };
 }

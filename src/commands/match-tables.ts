@@ -46,10 +46,23 @@ export async function matchTables(ports: Ports, request: MatchRequest): Promise<
       `No table has a column ${header}; the columns are ${[...new Set(headers)].join(', ')}.`,
     );
   }
-  const read = await readAnswers(ports, request.answers ?? [], from.rows, to.rows);
+  return matchBareEditions(ports, from, to, request.answers ?? []);
+}
+
+/** @param known links that need no guessing: equal ids, declared lineage */
+export async function matchBareEditions(
+  ports: Ports,
+  from: BareEdition,
+  to: BareEdition,
+  answerFiles: readonly string[],
+  known: readonly Answer[] = [],
+): Promise<MatchReport> {
+  const read = await readAnswers(ports, answerFiles, from.rows, to.rows);
+  // A person's answer stands above what the catalog says already.
+  const answers = [...known, ...read.answers];
   ports.progress(`Matching ${from.rows.length} with ${to.rows.length} rows`);
-  const matching = matchRows(from.rows, to.rows, LEARNED, read.answers);
-  const lines = matchLines(from, to, matching, read.answers);
+  const matching = matchRows(from.rows, to.rows, LEARNED, answers);
+  const lines = matchLines(from, to, matching, answers);
   const bands = { accept: 0, look: 0 };
   for (const { band } of matching.links) bands[band]++;
   return {

@@ -119,7 +119,31 @@ describe('match', () => {
     expect(lines('damaged-out.csv').map(l => l.from_number)).toEqual(expect.arrayContaining(['3.9', '3.1', '4-May']));
   });
 
+  it('records what can be accepted as lineage of a catalog, under a name, and leaves the rest unaccounted', () => {
+    const at = ['--catalog', 'works.git'];
+    fishplate(dir, 'import', 'old.csv', '--edition', '2018', ...at);
+    fishplate(dir, 'import', 'new.csv', '--edition', '2024', ...at);
+    const { links } = JSON.parse(fishplate(dir, 'match', '2018', '2024', '--json', ...at).stdout).lines.reduce(
+      (sum: { links: number }, l: { band: string; from?: object; to?: object }) => ({
+        links: sum.links + (l.band === 'accept' && l.from && l.to ? 1 : 0),
+      }),
+      { links: 0 },
+    );
+    expect(links).toBeGreaterThan(0);
+    const { status, stdout } = fishplate(dir, 'match', '2018', '2024', '--record', ...at, '--author', 'A. Steward');
+    expect([status, stdout]).toEqual([0, expect.stringMatching(/^Erratum 2024\.1: \d+ records? added/)]);
+    fishplate(dir, 'crosswalk', '2018', '2024', '--out', 'recorded.csv', ...at);
+    const recorded = lines('recorded.csv').filter(l => l.basis === 'inferred');
+    expect(recorded.length).toBe(links);
+    expect(lines('recorded.csv').some(l => l.from_number === '2.1' && l.to_number !== '')).toBe(false);
+  });
+
   it.each([
+    [
+      'lineage without a catalog',
+      ['match', 'old.csv', 'new.csv', '--record'],
+      /name it: fishplate match 2018 2024 --record/,
+    ],
     ['an empty table', ['match', 'empty.csv', 'new.csv'], /empty\.csv is empty/],
     ['one table', ['match', 'old.csv'], /fishplate match OLD\.csv NEW\.csv/],
     [

@@ -1,0 +1,113 @@
+import type { Answer } from '../matching/answers.ts';
+import type { LineageRecord } from '../model/crosswalk.ts';
+import type { Edition } from '../model/edition.ts';
+import { CatalogError } from '../model/errors.ts';
+import type { Item } from '../model/item.ts';
+import type { Catalog } from '../store/open.ts';
+import { indexOf, readEdition, readLineage } from '../store/read.ts';
+import { type ErratumReport, readStepTo, writeErratum } from './add-erratum.ts';
+import type { BareEdition } from './bare-edition.ts';
+import { type MatchReport, matchBareEditions } from './match-tables.ts';
+import { type Ports, person } from './ports.ts';
+
+/** Matches two editions of a catalog. Equal ids and declared lineage stand; only what they leave open is guessed. */
+export async function matchEditions(
+  ports: Ports,
+  catalog: Catalog,
+  fromName: string,
+  toName: string,
+  answerFiles: readonly string[],
+): Promise<MatchReport> {
+  const [older, newer] = [await readEdition(catalog, fromName), await readEdition(catalog, toName)];
+  const [from, to] = [bareEditionOf(older), bareEditionOf(newer)];
+  const records = newer.header.replaces === older.header.name ? await readLineage(catalog, toName) : [];
+  return matchBareEditions(ports, from, to, answerFiles, declared(from, to, records));
+}
+
+/**
+ * Writes the links of the band accept as lineage of the newer edition, as an erratum under the name of whoever runs it:
+ * for old items that have neither an heir nor a record, and for no others. A withdrawal is written only where a person
+ * answered it; that nothing was found proves none.
+ */
+export async function recordMatches(
+  ports: Ports,
+  catalog: Catalog,
+  report: MatchReport,
+  toName: string,
+): Promise<ErratumReport> {
+  const step = await readStepTo(catalog, toName);
+  if (step.older.header.name !== report.from.index.header.name) {
+    throw new CatalogError(
+      'BadArgument',
+      `Lineage is kept for one step only; match ${step.older.header.name} with ${step.name}, which replaces it.`,
+    );
+  }
+  const known = new Set((await readLineage(catalog, toName)).map(r => r.from));
+  const newer = new Set(report.to.ids);
+  const { name, date } = person(ports);
+  const records: LineageRecord[] = [];
+  report.from.ids.forEach((id, at) => {
+    if (known.has(id) || newer.has(id)) return;
+    const links = report.matching.links.filter(l => l.from === at && l.band === 'accept');
+    const heirs = links.flatMap(l => (l.to === null ? [] : [report.to.ids[l.to]!]));
+    const told = links.find(l => l.answered !== undefined);
+    const gone = heirs.length === 0 && told !== undefined;
+    if (heirs.length === 0 && !gone) return;
+    const least = Math.min(...links.map(l => l.confidence));
+    records.push({
+      from: id,
+      heirs: heirs.map(to => ({ to, fromExtent: 'unknown', toExtent: 'unknown' })),
+      ...(gone ? { reason: told.answered || 'withdrawn' } : {}),
+      ...(gone ? {} : { note: told?.answered || `Found by matching, ${Math.floor(least * 100)} % sure.` }),
+      by: name,
+      date: date.toISOString().slice(0, 10),
+      basis: told ? 'confirmed' : 'inferred',
+    });
+  });
+  if (records.length === 0) {
+    throw new CatalogError(
+      'BadArgument',
+      `Nothing is to be recorded: every item of ${step.older.header.name} has its heirs or its record, or no link that can be accepted; answer the others with --answers.`,
+    );
+  }
+  return writeErratum(ports, catalog, step, records, [], `Lineage of ${records.length} items, found by matching`);
+}
+
+function bareEditionOf(edition: Edition): BareEdition {
+  const at = new Map(edition.items.map((item, position) => [item.id, position]));
+  const items = edition.items.map((item, position): Item => {
+    const parent = item.parent === null ? null : String(at.get(item.parent)!);
+    const { alsoAt: _, ...rest } = item;
+    return { ...rest, id: String(position), parent };
+  });
+  return {
+    index: indexOf({ ...edition, items }),
+    items: new Map(items.map(item => [item.id, item])),
+    rows: edition.items.map(item => ({
+      number: item.number,
+      level: String(item.level),
+      parent: item.parent === null ? -1 : at.get(item.parent)!,
+      title: item.title,
+      text: [item.text, item.purpose, item.outcome].filter(Boolean).join('\n'),
+      table: 0,
+    })),
+    ids: edition.items.map(item => item.id),
+    headers: [],
+    findings: [],
+  };
+}
+
+function declared(from: BareEdition, to: BareEdition, records: readonly LineageRecord[]): Answer[] {
+  const news = new Map(to.ids.map((id, at) => [id, at]));
+  const byFrom = new Map(records.map(r => [r.from, r]));
+  return from.ids.flatMap((id, at): Answer[] => {
+    const record = byFrom.get(id);
+    const own = record?.notSame ? undefined : news.get(id);
+    const heirs = new Set((record?.heirs ?? []).map(h => news.get(h.to)));
+    heirs.add(own);
+    heirs.delete(undefined);
+    const because = 'declared in the catalog';
+    if (heirs.size > 0) return [...heirs].map(j => ({ kind: 'yes', from: at, to: j!, because }));
+    return record?.reason === undefined ? [] : [{ kind: 'withdrawn', from: at, because: record.reason }];
+  });
+}
