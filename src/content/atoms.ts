@@ -1,3 +1,4 @@
+import { isForceWord } from './force.ts';
 import { base } from './meaning.ts';
 import type { Quantity } from './quantities.ts';
 import type { Reading } from './reading.ts';
@@ -17,6 +18,8 @@ const SILENT = new Set(
   `a an the is are be been being was were am shall must should may can will not no nor to of that this these those it its
 they them their such there has have had do does also so as please need needs required ought`.split(/\s+/),
 );
+/** 50 mm deep = a depth of 50 mm = 50 mm */
+const SIZES = new Set('depth width length height thickness breadth big'.split(' ').map(base));
 const JOINTS = new Set(['and', 'or']);
 
 /** Articles, forms of "be" and modal verbs are left out: the force of a clause is read from its grammar. */
@@ -32,7 +35,8 @@ export function atomsOf({ tokens, quantities, meanings }: Reading): Atom[] {
     }
     const { kind, low } = tokens[at]!;
     const said = meanings[at]!;
-    if (kind !== 'mark' && (said !== '' || !(SILENT.has(low) || low.endsWith("n't")))) {
+    const size = SIZES.has(said) && atoms.at(-1)?.quantity !== undefined && atoms.at(-1)!.next === at;
+    if (kind !== 'mark' && !isForceWord(low) && !size && (said !== '' || !(SILENT.has(low) || low.endsWith("n't")))) {
       const role = JOINTS.has(low) ? 'joint' : said === '' ? 'relation' : 'word';
       atoms.push({ key: said === '' ? base(low) : said, kind: role, first: at, next: at + 1 });
     }

@@ -107,7 +107,12 @@ for (const [phrase, comparator] of BEFORE) {
  * @param next the token behind the value and its unit
  */
 export function comparatorOf(tokens: readonly Token[], first: number, next: number): ReadComparator {
-  return adjacentBefore(tokens, first) ?? behind(tokens, next) ?? farBefore(tokens, first) ?? { comparator: 'exact' };
+  return (
+    adjacentBefore(tokens, first) ??
+    behind(tokens, next) ??
+    farBehind(tokens, next) ??
+    farBefore(tokens, first) ?? { comparator: 'exact' }
+  );
 }
 
 function adjacentBefore(tokens: readonly Token[], first: number): ReadComparator | undefined {
@@ -140,6 +145,9 @@ function phraseEndingAt(tokens: readonly Token[], last: number): { comparator: C
   if (low(last) !== 'than') return undefined;
   if (MORE.has(low(last - 1))) return { comparator: 'over', from: last - 1 };
   if (LESS.has(low(last - 1))) return { comparator: 'under', from: last - 1 };
+  // Any other comparative (louder, brighter, rougher) asks for more of what it names.
+  if (/^\p{L}{3,}er$/u.test(low(last - 1)) && !/^(other|rather|either|whether)$/.test(low(last - 1)))
+    return { comparator: 'over', from: last - 1 };
   return undefined;
 }
 
@@ -168,6 +176,8 @@ function negatedFar(tokens: readonly Token[], from: number): number | undefined 
   return undefined;
 }
 
+const SMALLEST = new Set('shortest lowest smallest earliest narrowest thinnest shallowest lightest slowest'.split(' '));
+
 /** 50 mm or more · 3 m apart at most · 20 mm minimum · 5 days or longer. */
 function behind(tokens: readonly Token[], next: number): ReadComparator | undefined {
   for (let at = next; at < next + 4 && at < tokens.length; at++) {
@@ -188,10 +198,25 @@ function behind(tokens: readonly Token[], next: number): ReadComparator | undefi
         ? undefined
         : { comparator: 'max', from: at, to: at };
     if (low === 'at' && after === 'least') return { comparator: 'min', from: at, to: at + 1 };
+    if (low === 'at' && after === 'the' && third.endsWith('est'))
+      return { comparator: SMALLEST.has(third) ? 'min' : 'max', from: at, to: at + 2 };
     if (low === 'at' && (after === 'most' || (after === 'the' && third === 'most')))
       return { comparator: 'max', from: at, to: at + 1 };
     if (tokens[at]!.kind !== 'word' && low !== '(') return undefined;
     if (BARRIERS.has(low) && low !== '(') return undefined;
+  }
+  return undefined;
+}
+
+/** "150 mm at each end, as a minimum": said at the end of the clause, behind a comma. */
+function farBehind(tokens: readonly Token[], next: number): ReadComparator | undefined {
+  for (let at = next; at < next + 12 && at < tokens.length; at++) {
+    const [low, second, third] = [tokens[at]!.low, tokens[at + 1]?.low, tokens[at + 2]?.low];
+    if (low === '.' || low === ';' || tokens[at]!.kind === 'number') return undefined;
+    if ((low !== 'as' && low !== 'at') || tokens[at - 1]!.low !== ',') continue;
+    const last = second === 'a' || second === 'the' ? third : second;
+    if (last === 'minimum' || last === 'least') return { comparator: 'min' };
+    if (last === 'maximum' || last === 'most') return { comparator: 'max' };
   }
   return undefined;
 }

@@ -1,5 +1,5 @@
 import type { Duty, Wording } from '../model/crosswalk.ts';
-import { type Atom, alignAtoms, atomsOf } from './atoms.ts';
+import { type Atom, alignAtoms, atomsOf, type Hunk } from './atoms.ts';
 import { wordingOfTexts } from './edited.ts';
 import { dutyOfEvidence, type Evidence } from './evidence.ts';
 import { forceEvidence } from './force-evidence.ts';
@@ -7,7 +7,7 @@ import { type Lost, lostOf } from './lost.ts';
 import { type Reading, readText } from './reading.ts';
 import { rewrittenEvidence } from './rewritten.ts';
 import { segmentEvidence, segmentsOnlyIn } from './segment-evidence.ts';
-import { measureEvidence, wordEvidence } from './word-evidence.ts';
+import { measureEvidence, withoutMoved, wordEvidence } from './word-evidence.ts';
 
 /** What changed between two texts. */
 export interface Comparison {
@@ -28,14 +28,25 @@ export function compareTexts(from: string, to: string): Comparison {
 function dutyBetween(from: Reading, to: Reading): { duty: Duty; evidence: Evidence[] } {
   const [a, b] = [atomsOf(from), atomsOf(to)];
   const { pairs, hunks } = alignAtoms(a, b);
-  const rewritten = isRewritten(a, b, pairs.length);
-  const evidence = [...forceEvidence(from, to, rewritten), ...segmentEvidence(from, to)];
-  if (rewritten) evidence.push(...rewrittenEvidence(from, to, a, b, evidence.length > 0));
-  else {
-    const told = { from: segmentsOnlyIn(from, to), to: segmentsOnlyIn(to, from) };
-    evidence.push(...measureEvidence(from, to, pairs), ...wordEvidence(from, to, hunks, told));
-  }
+  const told = { from: segmentsOnlyIn(from, to), to: segmentsOnlyIn(to, from) };
+  const changed = withoutMoved(hunks, told);
+  const rewritten = isRewritten(a, b, pairs.length) || isPatchwork(changed);
+  const evidence = rewritten
+    ? rewrittenEvidence(from, to, a, b)
+    : [
+        ...forceEvidence(from, to, false),
+        ...segmentEvidence(from, to),
+        ...measureEvidence(from, to, pairs),
+        ...wordEvidence(from, to, changed),
+      ];
   return { duty: dutyOfEvidence(evidence) ?? 'same', evidence };
+}
+
+/** Words exchanged in three places and more, in a text that has not many more places: no single edit, another wording. */
+function isPatchwork(hunks: readonly Hunk[]): boolean {
+  const worded = hunks.filter(h => [...h.out, ...h.in].some(x => x.kind === 'word'));
+  const [out, come] = [worded.flatMap(h => h.out), worded.flatMap(h => h.in)];
+  return worded.length >= 3 && out.some(x => x.kind === 'word') && come.some(x => x.kind === 'word');
 }
 
 /**
@@ -53,5 +64,5 @@ function isRewritten(a: readonly Atom[], b: readonly Atom[], inOrder: number): b
     left.set(key, n - 1);
   }
   const shorter = Math.min(a.length, b.length);
-  return inOrder < 0.75 * common || inOrder < 0.5 * shorter;
+  return (inOrder <= 0.75 * common && common > 2) || inOrder < 0.5 * shorter;
 }

@@ -47,7 +47,7 @@ function writtenWords(text: string): Written {
       words.push(`#${Math.round(number.value * 1e9) / 1e9}`);
       at = number.next;
       const unit = unitAt(tokens, at);
-      if (unit && wordsBetween(tokens, at, unit.next) === 1) {
+      if (unit && (wordsBetween(tokens, at, unit.next) === 1 || /^(°|deg|degrees?|per)$/.test(tokens[at]!.low))) {
         words.push(`#${unit.unit.name}`);
         at = unit.next;
       }
@@ -57,7 +57,8 @@ function writtenWords(text: string): Written {
       for (const word of writtenOut(token.low)) words.push(spelled(word));
     } else if (isHyphen(tokens, at)) {
       // fire-stopping = firestopping: nothing
-    } else if (PARTING.has(token.low) || token.low === "'") part();
+    } else if (token.low === '&') words.push('and');
+    else if (PARTING.has(token.low) || token.low === "'") part();
     else words.push(token.low);
     at++;
   }
@@ -86,6 +87,7 @@ export function sameQuantities(a: readonly Quantity[], b: readonly Quantity[]): 
   return left.every((k, i) => k === right[i]);
 }
 
+const VERBAL = new Set('shall must should may can will is are be need needs has have'.split(' '));
 const ARTICLES = new Set('the a an its their his her'.split(' '));
 
 /** "bolts, washers and nuts" for "nuts, washers and bolts"; steps of work ("clean, prime and paint") keep their order. */
@@ -96,8 +98,10 @@ function reordered(a: readonly string[], b: readonly string[]): boolean {
   while (tail < a.length - head && tail < b.length - head && a.at(-1 - tail) === b.at(-1 - tail)) tail++;
   const [left, right] = [a, b].map(words => listItems(words.slice(head, words.length - tail)));
   if (left!.items.length < 2 || left!.joints !== right!.joints) return false;
-  // Words that begin the text are what is to be done, and what is done first matters.
-  if (head === 0) return false;
+  // Deeds keep their order, since what is done first matters: an imperative, or what follows a modal verb.
+  const [before, behind] = [a[head - 1] ?? '', a[a.length - tail] ?? ''];
+  if (head === 0 && !VERBAL.has(behind)) return false;
+  if (VERBAL.has(before) || before === 'to' || before === 'not') return false;
   return left!.items.toSorted().join('|') === right!.items.toSorted().join('|') && !/\bthen\b/.test(a.join(' '));
 }
 

@@ -47,9 +47,9 @@ export function forceEvidence(from: Reading, to: Reading, rewritten: boolean): E
       continue;
     }
     const allowed = (kind: keyof typeof STRENGTH) => kind === 'may' || kind === 'exempt';
+    if (rewritten && denials(noY ? from : to, noY ? a : b) > 0) continue;
     if (noY && allowed(x.kind)) found.push({ direction: 'stricter', what: 'permission became a ban', ...words });
     else if (noX && allowed(y.kind)) found.push({ direction: 'relaxed', what: 'ban became a permission', ...words });
-    else if (rewritten && denials(noY ? from : to, noY ? a : b) > 0) continue;
     else found.push({ direction: 'unclear', what: 'denied in one text only', ...words });
   }
   return found;

@@ -44,6 +44,9 @@ const STATED: Readonly<Record<string, Force['kind']>> = {
   exempt: 'exempt',
   exempted: 'exempt',
 };
+/** Words of force, which say how a clause binds and not what it is about. */
+export const isForceWord = (word: string) => Object.hasOwn(STATED, word);
+
 const DENYING = new Set(['prohibited', 'forbidden', 'banned', 'unacceptable']);
 
 /**
@@ -59,7 +62,8 @@ export function forceOf(tokens: readonly Token[], tags: readonly Tag[], clause: 
     const kind =
       Object.hasOwn(MODAL, word) && !(word === 'can' && tags[clause[i]!] === 'NOUN') ? MODAL[word] : undefined;
     if (kind) return modalForce(low, clause, i, kind, subjectDenied && low(0) !== 'under');
-    if (word === 'need' && low(i + 1) === 'not') return { kind: 'exempt', negated: false, at: clause[i]! };
+    if (/^needs?$/.test(word) && (low(i + 1) === 'not' || low(i + 1) === 'no'))
+      return { kind: 'exempt', negated: false, at: clause[i]! };
     if (/^(has|have|had|need|needs|is|are)$/.test(word) && low(i + 1) === 'to' && tags[clause[i + 2] ?? -1] !== 'DET')
       return { kind: 'must', negated: false, at: clause[i]! };
     if ((word === 'do' || word === 'does') && low(i + 1) === 'not') {

@@ -31,7 +31,7 @@ export function intervalAt(tokens: readonly Token[], at: number): ReadValue | un
   if (period) return interval(period[0], UNIT_SPELLINGS.get(period[1])!, at + 1);
   const often = Object.hasOwn(TIMES, low) ? { value: TIMES[low]!, next: at + 1 } : timesAt(tokens, at);
   if (often) return oftenAt(tokens, often);
-  if (low !== 'every') return undefined;
+  if (low !== 'every' && (low !== 'each' || tokens[at + 1]?.low === 'one')) return undefined;
   if (tokens[at + 1]?.low === 'other') return undefined;
   return everyAt(tokens, at);
 }
@@ -61,6 +61,7 @@ function oftenAt(tokens: readonly Token[], often: { value: number; next: number 
 }
 
 function everyAt(tokens: readonly Token[], at: number): ReadValue | undefined {
+  if (tokens[at + 1]?.low === 'quarter') return interval(3, UNIT_SPELLINGS.get('month')!, at + 2);
   const number = numberAt(tokens, at + 1);
   const unit = unitAt(tokens, number?.next ?? at + 1);
   if (!unit) return undefined;

@@ -1,6 +1,6 @@
 import { type Comparator, comparatorOf } from './comparators.ts';
 import { intervalAt } from './intervals.ts';
-import { isNoQuantity, namesCount } from './not-quantities.ts';
+import { isNoQuantity, NAMING, namesCount } from './not-quantities.ts';
 import { numberAt, type ReadNumber } from './numbers.ts';
 import { ratingAt } from './ratings.ts';
 import { unitAt } from './read-unit.ts';
@@ -51,7 +51,12 @@ const RATIO: Unit = { name: 'ratio', dimension: '', factor: 1, offset: 0 };
 export function quantitiesOf(text: string, tokens: readonly Token[] = tokensOf(text)): Quantity[] {
   const found: Quantity[] = [];
   for (let at = 0; at < tokens.length; ) {
-    const value = intervalAt(tokens, at) ?? ratingAt(tokens, at) ?? toleranceAt(tokens, at) ?? valueAt(tokens, at);
+    const value =
+      intervalAt(tokens, at) ??
+      oneTimeAt(tokens, at) ??
+      ratingAt(tokens, at) ??
+      toleranceAt(tokens, at) ??
+      valueAt(tokens, at);
     if (!value) {
       at++;
       continue;
@@ -94,6 +99,19 @@ function boundBy(text: string, tokens: readonly Token[], value: ReadValue, first
     spanFirst,
     spanNext,
   };
+}
+
+const LASTING = new Set(['for', 'within', 'after', 'least', 'most', 'than', 'over', 'under', 'about', 'of']);
+
+/** "for a week", "within an hour", "half the time of a day" is none: one of a unit of time behind a word of duration. */
+function oneTimeAt(tokens: readonly Token[], at: number): ReadValue | undefined {
+  const low = tokens[at]!.low;
+  if ((low !== 'a' && low !== 'an') || !LASTING.has(tokens[at - 1]?.low ?? '')) return undefined;
+  if (tokens[at + 1]?.kind !== 'word' || tokens[at + 1]!.text.length < 3) return undefined;
+  const unit = unitAt(tokens, at + 1);
+  if (unit?.unit.dimension !== 'second1' || tokens[unit.next]?.low === "'") return undefined;
+  const size = unit.unit.factor;
+  return { kind: 'value', low: size, high: size, unit: unit.unit, next: unit.next };
 }
 
 /** ± 3 mm · +/- 2 % · plus or minus 5 °C · +5/-0 mm. */
@@ -152,7 +170,10 @@ function valueAt(tokens: readonly Token[], at: number): ReadValue | undefined {
     (deviation?.unit.dimension ? { unit: deviation.unit, next: number.next } : undefined);
   const range = rangeAt(tokens, at, number, own?.unit, own?.next ?? number.next);
   if (range) return range;
-  const listed = own ?? unitOfList(tokens, number.next);
+  const before = tokens[at - 1];
+  if (own?.unit.name === 'inch' && tokens[number.next]?.low === 'in' && NAMING.has(before?.low ?? '')) return undefined; // code 5 in
+  const isName = tokens[at]!.glued && before?.kind === 'word'; // IP44 and 600 mm
+  const listed = own ?? (isName ? undefined : unitOfList(tokens, number.next));
   if (!listed) {
     if (number.fraction) {
       return { kind: 'ratio', low: number.value, high: number.value, unit: RATIO, next: number.next };
@@ -169,7 +190,7 @@ function valueAt(tokens: readonly Token[], at: number): ReadValue | undefined {
     value += smaller.value;
     next = smaller.next;
   }
-  const tolerance = toleranceAt(tokens, next);
+  const tolerance = toleranceAt(tokens, tokens[next]?.low === ',' ? next + 1 : next);
   if (
     tolerance &&
     (tolerance.unit.dimension === unit.dimension || tolerance.unit.dimension === '' || tolerance.unit.name === 'count')
@@ -199,6 +220,13 @@ function signed(tokens: readonly Token[], at: number, value: number): number {
 function ratioAt(tokens: readonly Token[], number: ReadNumber): ReadValue | undefined {
   const colon = tokens[number.next];
   const second = tokens[number.next + 1];
+  // one weld in twenty
+  if (number.value === 1 && colon?.kind === 'word' && second?.low === 'in') {
+    const whole = numberAt(tokens, number.next + 2);
+    if (whole && whole.value > 2 && !whole.fraction && !unitAt(tokens, whole.next)) {
+      return { kind: 'ratio', low: 1 / whole.value, high: 1 / whole.value, unit: RATIO, next: whole.next };
+    }
+  }
   const asColon = colon?.low === ':' && second?.kind === 'number' && second.glued === colon.glued;
   const asIn = colon?.low === 'in' && second?.kind === 'number' && number.value === 1 && !number.inWords;
   if (!asColon && !asIn) return undefined;

@@ -26,7 +26,12 @@ export function unitAt(tokens: readonly Token[], at: number): ReadUnit | undefin
   let { unit, next } = first;
   for (;;) {
     const sign = tokens[next]?.low;
-    if (sign === '/' || sign === 'per' || (sign === 'a' && unit.dimension === '') || sign === '·') {
+    if (
+      sign === '/' ||
+      sign === 'per' ||
+      (sign === 'a' && (unit.dimension === '' || Object.hasOwn(WORDED_POWERS, tokens[next + 1]?.low ?? ''))) ||
+      sign === '·'
+    ) {
       const more = factorAt(tokens, next + 1);
       // "6 in / 150 mm" has a number behind the stroke and so never comes here.
       if (!more || (sign === '·' && !tokens[next]!.glued)) break;

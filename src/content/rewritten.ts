@@ -1,27 +1,36 @@
 import type { Atom } from './atoms.ts';
 import type { Evidence } from './evidence.ts';
+import { forceEvidence } from './force-evidence.ts';
 import { measureDirection } from './measure-direction.ts';
 import { type Reading, said } from './reading.ts';
 import { sameValue } from './same-value.ts';
+import { segmentEvidence } from './segment-evidence.ts';
 
 /** Least share of the words of both texts that must be accounted for before a rewritten text is held to ask the same. */
-const ENOUGH = 0.7;
+const ENOUGH = 0.6;
 
-/** What a text written anew asks more or less: its quantities against the old ones, then words without a counterpart. */
-export function rewrittenEvidence(
-  from: Reading,
-  to: Reading,
-  a: readonly Atom[],
-  b: readonly Atom[],
-  decided: boolean,
-): Evidence[] {
-  const evidence = quantitiesAgainst(from, to);
-  if (decided || evidence.length > 0) return evidence;
+/**
+ * What a text written anew asks more or less. Single words prove little here, since they may be said in other words;
+ * so a direction is given only where one of the texts has nothing left that could say it.
+ */
+export function rewrittenEvidence(from: Reading, to: Reading, a: readonly Atom[], b: readonly Atom[]): Evidence[] {
   const [gone, come] = [only(a, b), only(b, a)];
+  const measured = quantitiesAgainst(from, to);
+  const evidence = [
+    ...forceEvidence(from, to, true),
+    ...segmentEvidence(from, to).map((e): Evidence => {
+      const other = e.from === '' ? gone : come;
+      return other.length > 1 ? { ...e, direction: 'unclear' } : e;
+    }),
+    ...measured,
+  ];
+  if (evidence.length > 0) return evidence;
+  const unsaid = { from: tell(from, gone), to: tell(to, come) };
+  const [lost, won] = [gone.filter(x => isThing(from, x)), come.filter(x => isThing(to, x))];
   const all = words(a).length + words(b).length;
   const share = 1 - (gone.length + come.length) / Math.max(1, all);
-  if (share >= ENOUGH) return [];
-  return [{ direction: 'unclear', what: 'rewritten in other words', from: tell(from, gone), to: tell(to, come) }];
+  if (lost.length === 0 && won.length === 0 && share >= ENOUGH) return [];
+  return [{ direction: 'unclear', what: 'rewritten in other words', ...unsaid }];
 }
 
 function quantitiesAgainst(from: Reading, to: Reading): Evidence[] {
@@ -38,17 +47,32 @@ function quantitiesAgainst(from: Reading, to: Reading): Evidence[] {
     if (other) {
       const direction = measureDirection(from, quantity, to, other);
       found.push({ direction, what: 'value changed', from: quantity.text, to: other.text });
-    } else found.push({ direction: 'unclear', what: 'value dropped', from: quantity.text, to: '' });
+    } else if (!isOne(quantity)) {
+      found.push({ direction: 'unclear', what: 'value dropped', from: quantity.text, to: '' });
+    }
   }
-  for (const other of left) found.push({ direction: 'unclear', what: 'value added', from: '', to: other.text });
+  for (const other of left.filter(q => !isOne(q))) {
+    found.push({ direction: 'unclear', what: 'value added', from: '', to: other.text });
+  }
   return found;
 }
+
+/** "one strand" and "a strand" count the same. */
+const isOne = (q: { dimension: string; low: number; high: number }) =>
+  q.dimension === 'count' && q.low === 1 && q.high === 1;
 
 const words = (atoms: readonly Atom[]) => atoms.filter(a => a.kind === 'word');
 
 function only(atoms: readonly Atom[], others: readonly Atom[]): Atom[] {
   const known = new Set(others.map(o => o.key));
   return words(atoms).filter(a => !known.has(a.key));
+}
+
+/** A noun or adjective: a thing or what it is like. Verbs and adverbs are exchanged freely when a text is written anew. */
+function isThing({ tags, clauses }: Reading, atom: Atom): boolean {
+  const tag = tags[atom.first];
+  const commanded = clauses.some(c => c.force.imperative && c.first === atom.first);
+  return !commanded && (tag === 'NOUN' || tag === 'PROPN' || tag === 'ADJ');
 }
 
 const tell = (reading: Reading, atoms: readonly Atom[]) => [...new Set(atoms.map(a => said(reading, a)))].join(', ');

@@ -30,8 +30,10 @@ export function bindingOf(reading: Reading, clause: Clause | undefined): Binding
   if (kind === 'may' || kind === 'exempt') return 'permission';
   const lows = clause.main.map(at => reading.tokens[at]!.low);
   if (clause.force.negated) return isBound(reading, clause) ? 'duty' : 'ban';
-  if (lows.some(w => ACCEPTING.has(w))) return 'permission';
-  return lows.some(w => REJECTING.has(w)) ? 'ban' : 'duty';
+  const does = (set: ReadonlySet<string>) =>
+    clause.main.some((at, i) => set.has(lows[i]!) && reading.tags[at] !== 'NOUN');
+  if (does(ACCEPTING)) return 'permission';
+  return does(REJECTING) ? 'ban' : 'duty';
 }
 
 /** "shall not be less than" denies no deed but sets a bound. */
@@ -60,4 +62,23 @@ function predicateOf({ tags, tokens }: Reading, clause: Clause): number {
     (at, i) => i > 0 && (tags[at] === 'AUX' || (tags[at] === 'VERB' && !/(?:ing|ed)$/.test(tokens[at]!.low))),
   );
   return verb ?? clause.first;
+}
+
+/** Verbs whose object is what to use or bring about, not what is there already: a word more about it asks for more. */
+const USING = new Set(
+  `use uses used install installed fit fitted provide provided apply applied make made build built supply supplied wear worn
+lay laid put place placed have has get gets give gives keep kept maintain maintained hold set mount mounted leave left
+need needs require requires consist erect choose select buy write include carry be`.split(/\s+/),
+);
+
+/** Whether the last verb before a place is one whose object is to be used or brought about. */
+export function usesObject(reading: Reading, at: number): boolean {
+  const clause = clauseAt(reading, at);
+  for (let i = at - 1; i >= (clause?.first ?? 0); i--) {
+    const [tag, low] = [reading.tags[i], reading.tokens[i]!.low];
+    if (low === 'with' || low === 'by' || low === 'using') return true;
+    if (USING.has(low)) return true;
+    if (tag === 'VERB' || (i === clause?.first && clause.force.imperative)) return false;
+  }
+  return false;
 }

@@ -101,10 +101,14 @@ export function segmentsOf(tokens: readonly Token[], tags: readonly Tag[], sente
   const found: Segment[] = [];
   for (let at = sentence.first; at < sentence.next; ) {
     const opened = openerAt(tokens, tags, at, sentence);
-    if (!opened) {
+    const behind = opened ? undefined : exceptedAt(tokens, at, sentence);
+    if (behind !== undefined) {
+      found.push({ kind: 'exception', first: at, next: behind, opener: 0, only: false });
+      at = behind;
+    } else if (!opened) {
       at++;
-      continue;
     }
+    if (!opened) continue;
     const next = endOf(tokens, tags, at, opened.length, sentence);
     const body = tokens.slice(at + opened.length, next);
     const soft = opened.kind === 'condition' && body.length <= 4 && body.some(t => SOFT.has(t.low));
@@ -121,6 +125,16 @@ export function segmentsOf(tokens: readonly Token[], tags: readonly Tag[], sente
   return found;
 }
 
+/** "…, small parts excepted": from behind the comma to the word itself. */
+function exceptedAt(tokens: readonly Token[], at: number, { next }: Stretch): number | undefined {
+  if (tokens[at - 1]?.low !== ',') return undefined;
+  for (let i = at + 1; i < Math.min(next, at + 12); i++) {
+    if (/^(excepted|excluded|exempted|aside)$/.test(tokens[i]!.low)) return i + 1;
+    if (tokens[i]!.kind !== 'word' && tokens[i]!.low !== '-') return undefined;
+  }
+  return undefined;
+}
+
 function openerAt(tokens: readonly Token[], tags: readonly Tag[], at: number, sentence: Stretch) {
   const low = tokens[at]!.low;
   for (const { words, kind } of BY_FIRST.get(low) ?? []) {
@@ -128,6 +142,12 @@ function openerAt(tokens: readonly Token[], tags: readonly Tag[], at: number, se
     if (!words.every((word, i) => tokens[at + i]?.low === word)) continue;
     // "immediately before", "the day after" and "once a year" stay what they are; a clause or noun has to follow.
     if (low === 'once' && /^(a|an|per|every|each|in)$/.test(tokens[at + 1]?.low ?? '')) continue;
+    // "the point where it enters" tells of a place, not of a case.
+    if (
+      low === 'where' &&
+      /^(points?|places?|spots?|locations?|positions?|areas?|sides?|parts?)$/.test(tokens[at - 1]?.low ?? '')
+    )
+      continue;
     if (low === 'upon' && tags[at - 1] === 'VERB') continue;
     return { kind, length: words.length };
   }

@@ -37,6 +37,14 @@ export function spelled(word: string): string {
   if (pair) return pair;
   const our = /^(\p{L}{2,})our(s|ed|ing|ings|less|ful|able|ably|ably|hood|hoods|ite|er|ers)?$/u.exec(word);
   if (our && !NO_OUR.has(`${our[1]}our`)) return `${our[1]}or${our[2] ?? ''}`;
+  const yse = /^(\p{L}{2,}ly)s(e|es|ed|er|ers|ing)$/u.exec(word);
+  if (yse) return `${yse[1]}z${yse[2]}`;
+  const re = /^(\p{L}{2,}[bt])re(s|d)?$/u.exec(word);
+  if (re && !word.startsWith('timbre')) return `${re[1]}er${re[2] === 'd' ? 'ed' : (re[2] ?? '')}`;
+  // travelled, but not filled: only behind another syllable.
+  const doubled = /^(\p{L}*[aeiou][^aeiou]{1,3}[aeu]l)l(ed|ing|er|ers)$/u.exec(word);
+  if (doubled) return `${doubled[1]}${doubled[2]}`;
+  if (/ae(?!r)/.test(word) && word.length > 5) return spelled(word.replace(/ae(?!r)/g, 'e'));
   const ise = /^(\p{L}{3,}i)s(e|es|ed|ing|er|ers|ation|ations|able)$/u.exec(word);
   if (ise && !NO_ISE.has(`${ise[1]}se`) && !/(?:[aeo]i)$/.test(ise[1]!)) return `${ise[1]}z${ise[2]}`;
   return word;

@@ -3,7 +3,7 @@ import type { Atom, Hunk } from './atoms.ts';
 import { type Evidence, opposite } from './evidence.ts';
 import { measureDirection } from './measure-direction.ts';
 import { type Reading, said } from './reading.ts';
-import { bindingOf, clauseAt, roleAt } from './role.ts';
+import { bindingOf, clauseAt, roleAt, usesObject } from './role.ts';
 import { sameValue } from './same-value.ts';
 import type { Segment } from './segments.ts';
 
@@ -19,20 +19,16 @@ const REACH: Readonly<Record<string, number>> = {
   any: 3,
 };
 
-/**
- * What words left out, put in or exchanged do to a duty. What merely moved is taken out first; segments that are told of
- * as wholes are not told of again.
- */
-export function wordEvidence(
-  from: Reading,
-  to: Reading,
-  hunks: readonly Hunk[],
-  told: { readonly from: readonly Segment[]; readonly to: readonly Segment[] },
-): Evidence[] {
-  return withoutMoved(hunks, told).flatMap(hunk => ofHunk(from, to, hunk));
+/** What words left out, put in or exchanged do to a duty. */
+export function wordEvidence(from: Reading, to: Reading, hunks: readonly Hunk[]): Evidence[] {
+  return hunks.flatMap(hunk => ofHunk(from, to, hunk));
 }
 
-function withoutMoved(hunks: readonly Hunk[], told: { from: readonly Segment[]; to: readonly Segment[] }): Hunk[] {
+/** The hunks without what merely moved, and without segments that are told of as wholes. */
+export function withoutMoved(
+  hunks: readonly Hunk[],
+  told: { from: readonly Segment[]; to: readonly Segment[] },
+): Hunk[] {
   const inside = (segments: readonly Segment[]) => (atom: Atom) =>
     !segments.some(s => atom.first >= s.first && atom.first < s.next);
   const bare = hunks.map(h => ({ out: h.out.filter(inside(told.from)), in: h.in.filter(inside(told.to)) }));
@@ -93,9 +89,12 @@ function measured(from: Reading, to: Reading, a: Atom, b: Atom): Evidence {
 
 /** Evidence of quantities that stand in the same place with other values. */
 export function measureEvidence(from: Reading, to: Reading, pairs: readonly (readonly [Atom, Atom])[]): Evidence[] {
-  return pairs
-    .filter(([a, b]) => a.quantity && b.quantity && !sameValue(a.quantity, b.quantity))
-    .map(([a, b]) => measured(from, to, a, b));
+  const changed = pairs.filter(([a, b]) => a.quantity && b.quantity && !sameValue(a.quantity, b.quantity));
+  const evidence = changed.map(([a, b]) => measured(from, to, a, b));
+  // Values that changed places: one is more and the other less than it was.
+  const swapped =
+    changed.length > 1 && changed.every(([a]) => changed.some(([, b]) => sameValue(a.quantity!, b.quantity!)));
+  return swapped ? evidence.map(e => ({ ...e, direction: 'mixed' })) : evidence;
 }
 
 const counts = (atom: Atom) => atom.kind === 'word' || atom.kind === 'quantity' || atom.key === 'onli';
@@ -140,16 +139,18 @@ function jointBeside(reading: Reading, atoms: readonly Atom[]): 'and' | 'or' | u
     if (low === 'and' || low === 'or') return low;
     if (low === 'nor') return 'or';
   }
+  if (lowAt(reading, first - 1) !== ',' && lowAt(reading, last) !== ',') return undefined;
+  // In the middle of "A, B, C or D" the joint stands farther on.
+  for (let at = last; at < last + 16; at++) {
+    const low = lowAt(reading, at);
+    if (low === 'and' || low === 'or') return low;
+    if (low === '.' || low === ';' || low === '') return undefined;
+  }
   return undefined;
 }
 
 const inList = (reading: Reading, atoms: readonly Atom[]) =>
   atoms.length > 0 && jointBeside(reading, atoms) !== undefined && atoms.filter(counts).length <= 3;
-
-/** Verbs whose object is what to use, not what there is: a word more before it asks for more. */
-const USING =
-  /^(use|install|fit|provide|apply|make|build|fix|fasten|supply|wear|mount|lay|put|place|set|have|has|get|gets|with|of|by|from|in)$/;
-const QUANTIFIERS = /^(all|any|every|each|both|no|the)$/;
 
 /** What words put into a text do; words left out do the opposite. */
 function addition(reading: Reading, atoms: readonly Atom[], words: readonly Atom[]): { direction: Duty; what: string } {
@@ -192,16 +193,23 @@ function anyBefore(reading: Reading, at: number): boolean {
   return false;
 }
 
-/** A modifier put before a noun that says which of the things there are: "replace all aluminium wiring". */
+const LOCATING =
+  /^(of|in|on|at|near|inside|outside|under|above|below|between|behind|within|from|to|that|which|who|whose)$/;
+
+/** Whether words say which of the things there are, or how and with what: "all aluminium wiring" against "in writing". */
 function narrowsObject(reading: Reading, atoms: readonly Atom[]): boolean {
   const [first, last] = [atoms[0]!.first, atoms.at(-1)!.next];
-  const tag = reading.tags[last];
-  if (tag !== 'NOUN' && tag !== 'PROPN' && tag !== 'ADJ') return false;
-  let at = first - 1;
-  while (at >= 0 && (reading.tags[at] === 'ADJ' || reading.tags[at] === 'NUM')) at--;
-  const before = lowAt(reading, at);
-  if (QUANTIFIERS.test(before)) return before !== 'the' || !USING.test(lowAt(reading, at - 1));
-  return reading.tags[at] === 'VERB' && !USING.test(before);
+  if (usesObject(reading, first)) return false;
+  const isNoun = (at: number) => /^(NOUN|PROPN|ADJ)$/.test(reading.tags[at] ?? '');
+  if (isNoun(last) || (lowAt(reading, last) === '-' && isNoun(last + 1))) return true;
+  // Behind a noun: "doors in the corridor" tells which doors, "notify in writing" tells how.
+  const lead = [lowAt(reading, first), lowAt(reading, first - 1), lowAt(reading, first - 2)].find(w =>
+    LOCATING.test(w),
+  );
+  if (lead === undefined) return false;
+  if (/^(that|which|who|whose|of)$/.test(lead)) return true;
+  const inner = reading.tokens.slice(first - 1, last).map(t => t.low);
+  return inner.some(w => /^(the|a|an|all|any|every|each|its|their)$/.test(w)) && !inner.includes('writing');
 }
 
 function phrase(reading: Reading, atoms: readonly Atom[]): string {
