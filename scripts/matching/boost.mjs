@@ -13,25 +13,19 @@ export function fitTrees(
   labels,
   weights,
   signs,
-  starts,
   { rounds = 120, depth = 5, rate = 0.12, least = 4, ridge = 2 } = {},
 ) {
   const size = labels.length;
   const cuts = columns.map(column => cutsOf(column));
   const binned = columns.map((column, f) => binsOf(column, cuts[f]));
-  // The constant that fits best on top of the starts, by Newton's method.
-  let base = 0;
-  for (let step = 0; step < 20; step++) {
-    let g = 0;
-    let h = 1e-9;
-    for (let r = 0; r < size; r++) {
-      const p = 1 / (1 + Math.exp(-(base + starts[r])));
-      g += weights[r] * (labels[r] - p);
-      h += weights[r] * p * (1 - p);
-    }
-    base += Math.max(-2, Math.min(2, g / h));
+  let positive = 0;
+  let all = 0;
+  for (let r = 0; r < size; r++) {
+    positive += labels[r] * weights[r];
+    all += weights[r];
   }
-  const scores = Float64Array.from(starts, start => base + start);
+  const base = Math.log(positive / (all - positive));
+  const scores = new Float64Array(size).fill(base);
   const gradient = new Float64Array(size);
   const hessian = new Float64Array(size);
   const trees = [];

@@ -3,7 +3,7 @@
 
 import { prepare } from '../../dist/matching/believe.js';
 import { evidenceOf, FEATURES } from '../../dist/matching/features.js';
-import { START, scorePairs } from '../../dist/matching/trees.js';
+import { scorePairs } from '../../dist/matching/trees.js';
 import { fitTrees } from './boost.mjs';
 import { randomFrom } from './catalogs.mjs';
 
@@ -74,7 +74,6 @@ function fitOn(catalogs, evidences, options) {
     labels,
     weights,
     FEATURES.map(([, sign]) => sign),
-    columns[FEATURES.findIndex(([name]) => name === START)],
     options,
   );
 }

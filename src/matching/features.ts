@@ -37,7 +37,7 @@ export const FEATURES = [
   ['length', 0, 'length'],
   ['mass', 0, 'length'],
   ['number', 1, 'number'],
-  ['numberTrust', 0, 'number'],
+  ['numberTrust', 1, 'number'],
   ['numberElsewhere', -1, 'number'],
   ['parents', 1, 'parents'],
   ['siblingsGo', 1, 'siblings'],

@@ -21,19 +21,12 @@ export interface Tree {
   readonly value: readonly number[];
 }
 
-/**
- * The evidence that is log-odds already: what the printed numbers say in these two editions. The trees begin there and
- * move away from it; were it one question among others, they would ask it only of rows like those they were fitted on.
- */
-export const START = 'numberTrust' satisfies Feature;
-
 /** The probability of each pair. */
 export function scorePairs({ base, trees }: Trees, evidence: Evidence, size: number): Float32Array {
   const columns = FEATURES.map(([name]) => evidence[name]);
-  const start = evidence[START];
   const probabilities = new Float32Array(size);
   for (let p = 0; p < size; p++) {
-    let sum = base + start[p]!;
+    let sum = base;
     for (const tree of trees) {
       let at = 0;
       while (tree.feature[at]! >= 0) at = next(tree, at, columns[tree.feature[at]!]![p]!);
@@ -53,7 +46,7 @@ export function partsOf(
   evidence: Evidence,
   pair: number,
 ): { base: number; parts: Map<Feature, number> } {
-  const parts = new Map<Feature, number>([[START, evidence[START][pair]!]]);
+  const parts = new Map<Feature, number>();
   let start = base;
   for (const tree of trees) {
     start += tree.value[0]!;
