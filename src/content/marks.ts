@@ -2,6 +2,7 @@ import type { Joint } from '../crosswalk/joint.ts';
 import type { AppliesTo, Duty, Link, Marks } from '../model/crosswalk.ts';
 import type { Entry } from '../model/edition.ts';
 import type { Item, ItemId, TypeId } from '../model/item.ts';
+import { dutyAlong } from './duty-along.ts';
 import { compareWording } from './wording.ts';
 
 /** Where the words of the items come from; only those whose content hash differs are ever asked for. */
@@ -25,18 +26,31 @@ export function marksOf(joint: Joint, link: PairLink, texts: Texts): Marks {
   const after = joint.new.types(link.to);
   const wording = from.hash === to.hash ? 'same' : wordingOf(texts.from(link.from), texts.to(link.to));
   const appliesTo = compareTypes(before, after);
-  const duty: Duty = wording === 'substantive' || appliesTo !== 'same' ? 'unclear' : 'same';
+  const dutyFor = (type: TypeId | undefined): Duty =>
+    wording === 'substantive' ? dutyAlong(joint, link, type, texts) : 'same';
+  const dutyByType = before.map(type => ({ type, duty: after.includes(type) ? dutyFor(type) : ('ends' as const) }));
   return {
     renumbered: from.number !== to.number,
     moved: hasMoved(joint, link),
     wording,
-    duty,
+    duty:
+      before.length === 0
+        ? dutyFor(undefined)
+        : gravest(
+            dutyByType.map(d => d.duty),
+            appliesTo,
+          ),
     appliesTo,
-    dutyByType: before.map(type => ({
-      type,
-      duty: !after.includes(type) ? 'ends' : wording === 'substantive' ? 'unclear' : 'same',
-    })),
+    dutyByType,
   };
+}
+
+/** One word for all types. Where they differ, or where types came or went, no single word is true but `unclear` or `mixed`. */
+function gravest(duties: readonly (Duty | 'ends')[], appliesTo: AppliesTo): Duty {
+  const going = new Set(duties.filter(d => d !== 'ends'));
+  if (appliesTo !== 'same' || going.has('unclear') || going.size === 0) return 'unclear';
+  if (going.has('mixed') || (going.has('stricter') && going.has('relaxed'))) return 'mixed';
+  return going.has('stricter') ? 'stricter' : going.has('relaxed') ? 'relaxed' : 'same';
 }
 
 function wordingOf(from: Item | undefined, to: Item | undefined) {

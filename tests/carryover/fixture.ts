@@ -115,7 +115,7 @@ const NEW: readonly Line[] = [
   ['strap', '3.1.4', 'Strap', 'Strap the butt to the wall.'],
   ['labelN', '3.1.5', 'Label', 'Label the tap: no drinking water.', ['terrace']],
   ['w42', '3.2', 'Overflow', undefined, ['house', 'terrace']],
-  ['cap', '3.2.1', 'Capacity of the overflow', 'Carry the whole inflow.'],
+  ['cap', '3.2.1', 'Capacity of the overflow', 'Carry the whole inflow without splashing.'],
   ['pipeH', '3.2.2', 'Overflow pipe', 'Lead the overflow away from walls.'],
   ['screenH', '3.2.3', 'Overflow screen', 'Fit a screen.'],
   ['w43', '3.3', 'Cisterns', undefined, ['court']],

@@ -1,0 +1,85 @@
+import type { Joint } from '../crosswalk/joint.ts';
+import type { Duty } from '../model/crosswalk.ts';
+import type { Item, ItemContent, ItemId, TypeId } from '../model/item.ts';
+import { words } from '../text/words.ts';
+import { compareTexts } from './compare-texts.ts';
+import { isEmptyWord } from './empty-words.ts';
+import type { PairLink, Texts } from './marks.ts';
+import { meaning } from './meaning.ts';
+
+/**
+ * What a link asks more or less of an installation type. All old items that share heirs with this one for the type stand
+ * against all those heirs: one part of a split alone would seem to relax, one source of a merge alone to tighten.
+ */
+export function dutyAlong(joint: Joint, link: PairLink, type: TypeId | undefined, texts: Texts): Duty {
+  const [olds, news] = together(joint, link, type);
+  const from = olds.map(id => texts.from(id) ?? twin(joint, id, texts));
+  const to = news.map(id => texts.to(id) ?? oldTwin(joint, id, texts));
+  if (from.some(i => !i) || to.some(i => !i)) return 'unclear';
+  return dutyOfItems(from as Item[], to as Item[]);
+}
+
+/** The old items and heirs that links of one type join to this link, in the order in which they were found. */
+function together(joint: Joint, link: PairLink, type: TypeId | undefined): [ItemId[], ItemId[]] {
+  const [olds, news] = [new Set([link.from]), new Set([link.to])];
+  const holdsOld = (id: ItemId) => type === undefined || joint.old.types(id).includes(type);
+  const holdsNew = (id: ItemId) => type === undefined || joint.new.types(id).includes(type);
+  for (let size = 0; size < olds.size + news.size; ) {
+    size = olds.size + news.size;
+    for (const id of olds) for (const { to } of joint.leaving(id)) if (to !== null && holdsNew(to)) news.add(to);
+    for (const id of news)
+      for (const { from } of joint.arriving(id)) if (from !== null && holdsOld(from)) olds.add(from);
+  }
+  return [[...olds], [...news]];
+}
+
+/** Items of equal content are not read; the other end of the link says the same. */
+function twin(joint: Joint, id: ItemId, texts: Texts): Item | undefined {
+  const hash = joint.old.get(id)?.hash;
+  const same = joint.leaving(id).find(l => l.to !== null && joint.new.get(l.to)?.hash === hash);
+  return same?.to ? texts.to(same.to) : undefined;
+}
+
+function oldTwin(joint: Joint, id: ItemId, texts: Texts): Item | undefined {
+  const hash = joint.new.get(id)?.hash;
+  const same = joint.arriving(id).find(l => l.from !== null && joint.old.get(l.from)?.hash === hash);
+  return same?.from ? texts.from(same.from) : undefined;
+}
+
+/** What items ask by their texts; by their titles only where they have no texts. */
+export function dutyOfItems(from: readonly ItemContent[], to: readonly ItemContent[]): Duty {
+  // When and how it is verified, and what it refers to, can tighten or loosen in ways that no sentence shows.
+  const besides = (items: readonly ItemContent[]) =>
+    items
+      .map(i => folded([i.verified ?? [], i.references ?? []]))
+      .filter(Boolean)
+      .sort()
+      .join('|');
+  if (besides(from) !== besides(to)) return 'unclear';
+  const asks = (items: readonly ItemContent[]) =>
+    items
+      .flatMap(i => [i.text, i.outcome, i.caution])
+      .filter(Boolean)
+      .join('\n');
+  const [before, after] = [asks(from), asks(to)];
+  if (before === '' && after === '') {
+    const titles = (items: readonly ItemContent[]) => items.map(i => i.title).join('\n');
+    return compareTexts(titles(from), titles(to)).duty;
+  }
+  if (before === '' || after === '') return 'unclear';
+  const { duty } = compareTexts(before, after);
+  // The same sentence under a title that names something else is about something else.
+  return duty === 'same' && named(from) !== named(to) ? 'unclear' : duty;
+}
+
+/** The words of titles that say something, in no order. */
+function named(items: readonly ItemContent[]): string {
+  const all = items.flatMap(i => words(i.title)).filter(w => !isEmptyWord(w));
+  return [...new Set(all.map(meaning))].sort().join(' ');
+}
+
+function folded(value: unknown): string {
+  if (typeof value === 'string') return words(value).join(' ');
+  if (typeof value !== 'object' || value === null) return '';
+  return Object.values(value).map(folded).join(' ').trim();
+}
