@@ -36,30 +36,32 @@ const PARTS = new Map([
   ['tenth', 1 / 10],
   ['tenths', 1 / 10],
 ]);
-const GLYPHS: Readonly<Record<string, number>> = {
-  '½': 1 / 2,
-  '⅓': 1 / 3,
-  '⅔': 2 / 3,
-  '¼': 1 / 4,
-  '¾': 3 / 4,
-  '⅕': 1 / 5,
-  '⅖': 2 / 5,
-  '⅗': 3 / 5,
-  '⅘': 4 / 5,
-  '⅙': 1 / 6,
-  '⅚': 5 / 6,
-  '⅛': 1 / 8,
-  '⅜': 3 / 8,
-  '⅝': 5 / 8,
-  '⅞': 7 / 8,
-};
+const GLYPHS = new Map(
+  Object.entries({
+    '½': 1 / 2,
+    '⅓': 1 / 3,
+    '⅔': 2 / 3,
+    '¼': 1 / 4,
+    '¾': 3 / 4,
+    '⅕': 1 / 5,
+    '⅖': 2 / 5,
+    '⅗': 3 / 5,
+    '⅘': 4 / 5,
+    '⅙': 1 / 6,
+    '⅚': 5 / 6,
+    '⅛': 1 / 8,
+    '⅜': 3 / 8,
+    '⅝': 5 / 8,
+    '⅞': 7 / 8,
+  }),
+);
 
 /** The number that begins at a token: 1,000 · 2,5 · 1 000 · 1/2 · 1-1/2 · 1½ · twenty-four · one and a half · two thirds. */
 export function numberAt(tokens: readonly Token[], at: number): ReadNumber | undefined {
   const token = tokens[at];
   if (token?.kind === 'number') return digitsAt(tokens, at);
-  if (token && GLYPHS[token.text] !== undefined) {
-    return { value: GLYPHS[token.text]!, next: at + 1, inWords: false, fraction: true };
+  if (token && GLYPHS.has(token.text)) {
+    return { value: GLYPHS.get(token.text)!, next: at + 1, inWords: false, fraction: true };
   }
   return token?.kind === 'word' ? wordsAt(tokens, at) : undefined;
 }
@@ -73,7 +75,7 @@ function digitsAt(tokens: readonly Token[], at: number): ReadNumber | undefined 
   let rest = whole.next;
   if (tokens[rest]?.low === '-' && tokens[rest]!.glued) rest++;
   if (Number.isInteger(whole.value)) {
-    const mixed = GLYPHS[tokens[rest]?.text ?? ''];
+    const mixed = GLYPHS.get(tokens[rest]?.text ?? '');
     if (mixed !== undefined) return { value: whole.value + mixed, next: rest + 1, inWords: false, fraction: false };
     const behind = fractionAt(tokens, rest);
     if (behind && behind.value < 1) {

@@ -29,7 +29,7 @@ export function unitAt(tokens: readonly Token[], at: number): ReadUnit | undefin
     if (
       sign === '/' ||
       sign === 'per' ||
-      (sign === 'a' && (unit.dimension === '' || Object.hasOwn(WORDED_POWERS, tokens[next + 1]?.low ?? ''))) ||
+      (sign === 'a' && (unit.dimension === '' || WORDED_POWERS.has(tokens[next + 1]?.low ?? ''))) ||
       sign === '·'
     ) {
       const more = factorAt(tokens, next + 1);
@@ -42,13 +42,19 @@ export function unitAt(tokens: readonly Token[], at: number): ReadUnit | undefin
   return { unit, next };
 }
 
-const WORDED_POWERS: Readonly<Record<string, number>> = { square: 2, sq: 2, cubic: 3, cu: 3 };
-const GLUED_POWERS: Readonly<Record<string, number>> = { '²': 2, '2': 2, '³': 3, '3': 3 };
+const WORDED_POWERS = new Map(Object.entries({ square: 2, sq: 2, cubic: 3, cu: 3 }));
+const GLUED_POWERS = new Map(Object.entries({ '²': 2, '2': 2, '³': 3, '3': 3 }));
+const SCALES = new Map([
+  ['c', 'celsius'],
+  ['celsius', 'celsius'],
+  ['f', 'fahrenheit'],
+  ['fahrenheit', 'fahrenheit'],
+]);
 
 function factorAt(tokens: readonly Token[], at: number): ReadUnit | undefined {
   const token = tokens[at];
   if (!token) return undefined;
-  const worded = WORDED_POWERS[token.low];
+  const worded = WORDED_POWERS.get(token.low);
   if (worded) {
     const base = simpleAt(tokens, afterPoint(tokens, at + 1, token.low.length <= 2));
     return base && { unit: power(base.unit, worded), next: base.next };
@@ -57,7 +63,7 @@ function factorAt(tokens: readonly Token[], at: number): ReadUnit | undefined {
   if (!base) return undefined;
   const caret = tokens[base.next]?.low === '^' ? 1 : 0;
   const raised = tokens[base.next + caret];
-  const exponent = raised?.glued ? GLUED_POWERS[raised.text] : undefined;
+  const exponent = raised?.glued ? GLUED_POWERS.get(raised.text) : undefined;
   if (exponent && /^\p{L}/u.test(token.text)) return { unit: power(base.unit, exponent), next: base.next + caret + 1 };
   if ((tokens[base.next]?.low === 'squared' || tokens[base.next]?.low === 'cubed') && base.unit.dimension === 'meter1')
     return { unit: power(base.unit, tokens[base.next]!.low === 'squared' ? 2 : 3), next: base.next + 1 };
@@ -68,7 +74,7 @@ function simpleAt(tokens: readonly Token[], at: number): ReadUnit | undefined {
   const [token, second, third] = tokens.slice(at, at + 3);
   if (!token) return undefined;
   if (token.low === '°' || token.low === 'degree' || token.low === 'degrees' || token.low === 'deg') {
-    const scale = { c: 'celsius', celsius: 'celsius', f: 'fahrenheit', fahrenheit: 'fahrenheit' }[second?.low ?? ''];
+    const scale = SCALES.get(second?.low ?? '');
     if (scale) return { unit: UNIT_SPELLINGS.get(scale)!, next: at + 2 };
   }
   if (token.low === 'per' && second?.low === 'cent') return { unit: UNIT_SPELLINGS.get('percent')!, next: at + 2 };

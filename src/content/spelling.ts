@@ -33,6 +33,8 @@ const NO_ISE = new Set(
 
 /** One spelling for a folded word: colour = color, galvanised = galvanized, 5 metres = 5 meters, max = maximum. */
 export function spelled(word: string): string {
+  // No English word is as long; what is comes from a machine and has one spelling.
+  if (word.length > 40) return word;
   const pair = PAIRS.get(word);
   if (pair) return pair;
   const our = /^(\p{L}{2,})our(s|ed|ing|ings|less|ful|able|ably|ably|hood|hoods|ite|er|ers)?$/u.exec(word);

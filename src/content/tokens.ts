@@ -30,25 +30,27 @@ export function tokensOf(text: string): Token[] {
   return tokens;
 }
 
-const FOLDED: Readonly<Record<string, string>> = {
-  '–': '-',
-  '—': '-',
-  '‐': '-',
-  '‑': '-',
-  '‒': '-',
-  '−': '-',
-  '″': '"',
-  '“': '"',
-  '”': '"',
-  '′': "'",
-  '’': "'",
-  '‘': "'",
-  '⁄': '/',
-  '∶': ':',
-  µ: 'μ',
-  º: '°',
-};
+const FOLDED = new Map(
+  Object.entries({
+    '–': '-',
+    '—': '-',
+    '‐': '-',
+    '‑': '-',
+    '‒': '-',
+    '−': '-',
+    '″': '"',
+    '“': '"',
+    '”': '"',
+    '′': "'",
+    '’': "'",
+    '‘': "'",
+    '⁄': '/',
+    '∶': ':',
+    µ: 'μ',
+    º: '°',
+  }),
+);
 
 function fold(piece: string): string {
-  return FOLDED[piece] ?? piece.toLowerCase().replace('’', "'");
+  return FOLDED.get(piece) ?? piece.toLowerCase().replace('’', "'");
 }

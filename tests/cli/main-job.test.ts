@@ -48,7 +48,7 @@ describe('the main job on the command line', () => {
       'kept 1 1 same',
       'kept 1.1 1.1 same',
       'kept 1.1.1 1.1.2 same',
-      'kept 1.1.3 1.1.1 unclear',
+      'kept 1.1.3 1.1.1 stricter',
       'withdrawn 1.1.4  ',
     ]);
     fsck(join(dir, 'catalog.git'));
