@@ -30,7 +30,7 @@ function dutyBetween(from: Reading, to: Reading): { duty: Duty; evidence: Eviden
   const { pairs, hunks } = alignAtoms(a, b);
   const told = { from: segmentsOnlyIn(from, to), to: segmentsOnlyIn(to, from) };
   const changed = withoutMoved(hunks, told);
-  const rewritten = isRewritten(a, b, pairs.length) || isPatchwork(changed);
+  const rewritten = isRewritten(a.filter(isSaid), b.filter(isSaid)) || isPatchwork(changed);
   const evidence = rewritten
     ? rewrittenEvidence(from, to, a, b)
     : [
@@ -41,6 +41,9 @@ function dutyBetween(from: Reading, to: Reading): { duty: Duty; evidence: Eviden
       ];
   return { duty: dutyOfEvidence(evidence) ?? 'same', evidence };
 }
+
+/** Joints and small words change places in any edit. */
+const isSaid = (atom: Atom) => atom.kind === 'word' || atom.kind === 'quantity';
 
 /** Words exchanged in three places and more, in a text that has not many more places: no single edit, another wording. */
 function isPatchwork(hunks: readonly Hunk[]): boolean {
@@ -53,7 +56,8 @@ function isPatchwork(hunks: readonly Hunk[]): boolean {
  * Whether a text was written anew rather than edited: much of it stands in another order, or little of it stands at all.
  * Then a word that is gone may be said in other words, and differences of single words prove little.
  */
-function isRewritten(a: readonly Atom[], b: readonly Atom[], inOrder: number): boolean {
+function isRewritten(a: readonly Atom[], b: readonly Atom[]): boolean {
+  const inOrder = alignAtoms(a, b).pairs.length;
   const left = new Map<string, number>();
   for (const { key } of b) left.set(key, (left.get(key) ?? 0) + 1);
   let common = 0;

@@ -1,5 +1,9 @@
+import { isEmptyWord } from './empty-words.ts';
 import type { ReadNumber } from './numbers.ts';
 import type { Token } from './tokens.ts';
+
+const BOUNDING =
+  /^(over|under|above|below|beyond|past|exceed\w*|around|roughly|approximately|exactly|nearly|almost|than|equals?|scores?|reach\w*)$/;
 
 /** Words before a number that make it a name: Section 4, Table 2, Type 1, Class 3, ISO 9001. */
 export const NAMING = new Set(
@@ -67,6 +71,15 @@ export function namesCount(tokens: readonly Token[], at: number, number: ReadNum
     if (!bounded && NO_COUNT_BEFORE.has(before?.low ?? '')) return false;
     return bounded || (after !== undefined && !NO_COUNT_AFTER.has(after.low));
   }
+  // "lies in tray 4.", "box 233, series 4": behind a noun, with nothing behind that it could count.
+  if (
+    !number.inWords &&
+    before?.kind === 'word' &&
+    !isEmptyWord(before.low) &&
+    !BOUNDING.test(before.low) &&
+    (after === undefined || /^[.,;)]$/.test(after.low) || isEmptyWord(after.low))
+  )
+    return false;
   // A list mark: "1. Clean", "(2) Paint", "3) Dry".
   if (after?.low === ')' && (before === undefined || before.low === '(' || before.low === '.' || before.low === ';'))
     return false;

@@ -153,6 +153,7 @@ function toleranceAt(tokens: readonly Token[], at: number): ReadValue | undefine
 function signEnd(tokens: readonly Token[], at: number): number | undefined {
   const [a, b, c] = [tokens[at]?.low, tokens[at + 1]?.low, tokens[at + 2]?.low];
   if (a === '±') return at + 1;
+  if (a === 'give' && b === 'or' && c === 'take') return at + 3;
   if (a === '+' && b === '/' && c === '-') return at + 3;
   if (a === 'plus' && (b === 'or' || b === '/') && c === 'minus') return at + 3;
   return undefined;
@@ -238,6 +239,7 @@ function ratioAt(tokens: readonly Token[], number: ReadNumber): ReadValue | unde
     (asColon && /^[0-5]\d$/.test(second!.text) && number.value > 3 && number.value < 25)
   )
     return undefined;
+  if (asColon && /^(19|20)\d\d$/.test(second!.text)) return undefined; // a standard and its year
   if (asIn && unitAt(tokens, other.next)) return undefined;
   const value = number.value / other.value;
   return { kind: 'ratio', low: value, high: value, unit: RATIO, next: other.next };
@@ -247,13 +249,15 @@ function ratioAt(tokens: readonly Token[], number: ReadNumber): ReadValue | unde
 function rangeAt(tokens: readonly Token[], at: number, from: ReadNumber, own: Unit | undefined, behind: number) {
   const before = tokens[at - 1]?.low;
   const joint = tokens[behind]?.low;
+  const upTo = joint === 'up' && before === 'from' && tokens[behind + 1]?.low === 'to';
   const closed =
     joint === 'to' ||
+    upTo ||
     (joint === '-' && tokens[behind]!.glued === (tokens[behind + 1]?.glued ?? false)) ||
     (joint === 'and' && before === 'between') ||
     (joint === 'through' && from.next === behind);
   if (!closed) return undefined;
-  const to = numberAt(tokens, behind + 1);
+  const to = numberAt(tokens, behind + (upTo ? 2 : 1));
   if (!to || (from.fraction && !own && to.fraction && joint === 'to')) return undefined;
   const second = unitAt(tokens, to.next);
   if (own && !second && joint === '-') return undefined;

@@ -29,7 +29,9 @@ export function rewrittenEvidence(from: Reading, to: Reading, a: readonly Atom[]
   const [lost, won] = [gone.filter(x => isThing(from, x)), come.filter(x => isThing(to, x))];
   const all = words(a).length + words(b).length;
   const share = 1 - (gone.length + come.length) / Math.max(1, all);
-  if (lost.length === 0 && won.length === 0 && share >= ENOUGH) return [];
+  // A verb on one side alone is a deed more or less, not another word for one.
+  const oneSided = (gone.length === 0) !== (come.length === 0);
+  if (lost.length === 0 && won.length === 0 && !oneSided && share >= ENOUGH) return [];
   return [{ direction: 'unclear', what: 'rewritten in other words', ...unsaid }];
 }
 
