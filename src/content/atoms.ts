@@ -20,11 +20,24 @@ they them their such there has have had do does also so as please need needs req
 );
 /** 50 mm deep = a depth of 50 mm = 50 mm */
 const SIZES = new Set('depth width length height thickness breadth big'.split(' ').map(base));
+/** "a speed of 50 km/h" = "50 km/h": what the unit says already. */
+const MEASURED = new Map(
+  [
+    ['speed', 'meter1 second-1'],
+    ['temperature', 'kelvin1'],
+    ['distance', 'meter1'],
+    ['duration', 'second1'],
+    ['pressure', 'kilogram1 meter-1 second-2'],
+    ['weight', 'kilogram1'],
+    ['mass', 'kilogram1'],
+  ].map(([word, dimension]) => [base(word!), dimension!]),
+);
 const JOINTS = new Set(['and', 'or']);
 
 /** Articles, forms of "be" and modal verbs are left out: the force of a clause is read from its grammar. */
 export function atomsOf({ tokens, quantities, meanings }: Reading): Atom[] {
   const atoms: Atom[] = [];
+  const measured = new Set(quantities.map(q => q.dimension));
   const begins = new Map(quantities.map(q => [q.spanFirst, q]));
   for (let at = 0; at < tokens.length; ) {
     const quantity = begins.get(at);
@@ -35,7 +48,8 @@ export function atomsOf({ tokens, quantities, meanings }: Reading): Atom[] {
     }
     const { kind, low } = tokens[at]!;
     const said = meanings[at]!;
-    const size = SIZES.has(said) && atoms.at(-1)?.quantity !== undefined && atoms.at(-1)!.next === at;
+    const behindValue = atoms.at(-1)?.quantity !== undefined && atoms.at(-1)!.next === at;
+    const size = measured.has(MEASURED.get(said) ?? '-') || (SIZES.has(said) && behindValue);
     if (kind !== 'mark' && !isForceWord(low) && !size && (said !== '' || !(SILENT.has(low) || low.endsWith("n't")))) {
       const role = JOINTS.has(low) ? 'joint' : said === '' ? 'relation' : 'word';
       atoms.push({ key: said === '' ? base(low) : said, kind: role, first: at, next: at + 1 });

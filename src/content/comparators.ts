@@ -229,6 +229,7 @@ function farBefore(tokens: readonly Token[], first: number): ReadComparator | un
     if (low === 'maximum' || low === 'max' || low === 'largest' || low === 'most') return { comparator: 'max' };
     if (low === 'exceed' || low === 'exceeding')
       return at > first - 6 ? { comparator: negatedFar(tokens, at) === undefined ? 'over' : 'max' } : undefined;
+    if (low === ':' && at === first - 1) continue; // "maximum distance: 30 m"
     if (kind === 'number' || low === ',' || low === ';' || low === '.' || low === ':' || low === 'and' || low === 'or')
       return undefined;
   }

@@ -22,7 +22,10 @@ const STRENGTHS = stems(
 const TESTED = stems('test check inspect sample survey examine measure verify calibrate audit review');
 const HEATING = stems('heat hot boil cook warm wash reheat sterilize pasteurize');
 const COOLING = stems('cool chill freeze frozen refrigerate cold evacuate vacuum');
-const LASTING = stems('keep retain store hold wait cure dry leave soak rest last remain stand archive preserve');
+const LASTING = stems(
+  'notice warranty keep retain store hold wait cure dry leave soak rest last remain stand archive preserve',
+);
+const ENDING = stems('expire expires lapse end ends lock close closes stop shut log cut switch respond alarm');
 const TRIGGERS = new Set(['after', 'at', 'on', 'upon', 'when', 'once', 'if', 'reaches', 'exceeds']);
 
 /** Whether a changed quantity asks for more or less: from comparator, place and subject, never from the bigger number. */
@@ -77,6 +80,8 @@ function moreIsStricter(reading: Reading, q: Quantity, role: Role): boolean | un
   if (behind.includes('apart')) return time ? true : length ? false : undefined;
   if (has(BETWEEN) && (length || time)) return false;
   if (length && behind.some(w => w === 'from' || w === 'away' || w === 'clear')) return true;
+  // "expire after 30 minutes"
+  if (time && before === 'after' && has(ENDING)) return false;
   if (role === 'condition' || role === 'timing' || (TRIGGERS.has(before) && q.dimension === 'count')) {
     return q.dimension === 'count' ? false : undefined;
   }

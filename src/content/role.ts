@@ -68,7 +68,7 @@ function predicateOf({ tags, tokens }: Reading, clause: Clause): number {
 const USING = new Set(
   `use uses used install installed fit fitted provide provided apply applied make made build built supply supplied wear worn
 lay laid put place placed have has get gets give gives keep kept maintain maintained hold set mount mounted leave left
-need needs require requires consist erect choose select buy write include carry be`.split(/\s+/),
+need needs require requires consist erect store stores stored choose select buy write include carry be`.split(/\s+/),
 );
 
 /** Whether the last verb before a place is one whose object is to be used or brought about. */
@@ -81,4 +81,12 @@ export function usesObject(reading: Reading, at: number): boolean {
     if (tag === 'VERB' || (i === clause?.first && clause.force.imperative)) return false;
   }
   return false;
+}
+
+/** "keep a gap above 3 mm" sets the gap; "brace walls above 3 m" does not set the walls. */
+export function setsObject(reading: Reading, at: number): boolean {
+  const before = reading.tokens.slice(Math.max(0, at - 4), at).map(t => t.low);
+  return before.some(w =>
+    /^(keep|keeps|kept|leave|left|maintain|maintained|hold|held|have|has|set|with|give|gives|at|to)$/.test(w),
+  );
 }

@@ -138,7 +138,7 @@ function exceptedAt(tokens: readonly Token[], at: number, { next }: Stretch): nu
 function openerAt(tokens: readonly Token[], tags: readonly Tag[], at: number, sentence: Stretch) {
   const low = tokens[at]!.low;
   for (const { words, kind } of BY_FIRST.get(low) ?? []) {
-    if (at + words.length >= sentence.next) continue;
+    if (at + words.length >= sentence.next || /^[.,;)]$/.test(tokens[at + words.length]!.low)) continue;
     if (!words.every((word, i) => tokens[at + i]?.low === word)) continue;
     // "immediately before", "the day after" and "once a year" stay what they are; a clause or noun has to follow.
     if (low === 'once' && /^(a|an|per|every|each|in)$/.test(tokens[at + 1]?.low ?? '')) continue;

@@ -3,7 +3,7 @@ import type { Atom, Hunk } from './atoms.ts';
 import { type Evidence, opposite } from './evidence.ts';
 import { measureDirection } from './measure-direction.ts';
 import { type Reading, said } from './reading.ts';
-import { bindingOf, clauseAt, roleAt, usesObject } from './role.ts';
+import { bindingOf, clauseAt, roleAt, setsObject, usesObject } from './role.ts';
 import { sameValue } from './same-value.ts';
 import type { Segment } from './segments.ts';
 
@@ -199,6 +199,9 @@ const LOCATING =
 /** Whether words say which of the things there are, or how and with what: "all aluminium wiring" against "in writing". */
 function narrowsObject(reading: Reading, atoms: readonly Atom[]): boolean {
   const [first, last] = [atoms[0]!.first, atoms.at(-1)!.next];
+  // "excavation deeper than 1 m", "for loads above 2 t": a bound behind a noun that no verb sets.
+  const bound = atoms.find(a => a.quantity?.open);
+  if (bound && /^(NOUN|PROPN)$/.test(reading.tags[bound.first - 1] ?? '')) return !setsObject(reading, bound.first);
   if (usesObject(reading, first)) return false;
   const isNoun = (at: number) => /^(NOUN|PROPN|ADJ)$/.test(reading.tags[at] ?? '');
   if (isNoun(last) || (lowAt(reading, last) === '-' && isNoun(last + 1))) return true;
