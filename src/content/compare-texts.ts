@@ -6,7 +6,7 @@ import { forceEvidence } from './force-evidence.ts';
 import { type Lost, lostOf } from './lost.ts';
 import { type Reading, readText } from './reading.ts';
 import { rewrittenEvidence } from './rewritten.ts';
-import { segmentEvidence, segmentsOnlyIn } from './segment-evidence.ts';
+import { segmentEvidence, segmentsOnlyIn, turnedSegments } from './segment-evidence.ts';
 import { measureEvidence, withoutMoved, wordEvidence } from './word-evidence.ts';
 
 /** What changed between two texts. */
@@ -39,6 +39,7 @@ function dutyBetween(from: Reading, to: Reading): { duty: Duty; evidence: Eviden
         ...measureEvidence(from, to, pairs),
         ...wordEvidence(from, to, changed),
       ];
+  if (!evidence.some(e => e.direction !== 'same')) evidence.push(...turnedSegments(from, to));
   return { duty: dutyOfEvidence(evidence) ?? 'same', evidence };
 }
 

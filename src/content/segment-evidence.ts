@@ -62,3 +62,18 @@ function effect(reading: Reading, segment: Segment): Duty | undefined {
   if (binding === 'permission') return opposite(direction);
   return segment.only ? 'unclear' : direction;
 }
+
+/** "unless it is wet" for "if it is wet": the words stay, and the case is turned round or no case any more. */
+export function turnedSegments(from: Reading, to: Reading): Evidence[] {
+  return [...turned(from, to), ...turned(to, from).map(e => ({ ...e, from: e.to, to: e.from }))];
+}
+
+const DENIED = /^(only|not|no|none|never|nobody|neither|nor|without|unless|except|cannot|need|needs)$/;
+
+function turned(reading: Reading, other: Reading): Evidence[] {
+  const exceptions = reading.segments.filter(s => s.kind === 'exception');
+  if (exceptions.length === 0 || other.segments.some(s => s.kind === 'exception')) return [];
+  if (segmentsOnlyIn(reading, other).length > 0 || other.tokens.some(t => DENIED.test(t.low))) return [];
+  const words = exceptions.map(s => said(reading, s)).join(' … ');
+  return [{ direction: 'unclear', what: 'an exception in one text only', from: words, to: '' }];
+}

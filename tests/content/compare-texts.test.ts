@@ -30,6 +30,7 @@ describe('two texts', () => {
     ['relaxed', 'Weld or bolt the joint.', 'Weld, bolt or glue the joint.'],
     ['mixed', 'Leave 50 mm above and 25 mm beside the duct.', 'Leave 25 mm above and 50 mm beside the duct.'],
     ['unclear', 'Join the rails by welding.', 'Join the rails by bolting.'],
+    ['unclear', 'Lock the hatch if it is wet.', 'Lock the hatch unless it is wet.'],
     ['same', 'The hatch must be locked.', 'Lock the hatch.'],
   ])('make a duty %s: %s / %s', (duty, from, to) => {
     expect(compareTexts(from, to).duty).toBe(duty);
