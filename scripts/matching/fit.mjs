@@ -7,13 +7,14 @@ import { fitLearned, withEvidence } from './fitting.mjs';
 
 const base = allCatalogs();
 const catalogs = [...base, ...base.flatMap(harder)].map(withEvidence);
-const learned = fitLearned(catalogs);
 const calibration = calibrate(unseen());
-const short = trees => ({
-  base: round(trees.base),
-  trees: trees.trees.map(t => ({ ...t, threshold: t.threshold.map(round), value: t.value.map(round) })),
-});
-const round = x => Number(x.toPrecision(6));
+const learned = fitLearned(catalogs);
+function short({ base, trees }) {
+  return {
+    base: round(base),
+    trees: trees.map(t => ({ ...t, threshold: t.threshold.map(round), value: t.value.map(round) })),
+  };
+}
 const names = base.map(c => c.name).join(', ');
 const source = `// Written by scripts/matching/fit.mjs on: ${names},
 // and on harder versions of each. Not edited by hand.
@@ -33,10 +34,10 @@ function unseen() {
   });
 }
 
-/** Slope and shift of the greatest likelihood, by Newton's method. */
-function calibrate(rows) {
-  let [slope, shift] = [1, 0];
-  for (let step = 0; step < 30; step++) {
+/** Slope and shift of the greatest likelihood, by Newton's method in small steps: whole ones overshoot and run away. */
+export function calibrate(rows) {
+  let [slope, shift] = [0.6, 0];
+  for (let step = 0; step < 200; step++) {
     const sums = { g0: 0, g1: 0, h00: 1e-6, h01: 0, h11: 1e-6 };
     for (const { x, label, weight } of rows) {
       const p = 1 / (1 + Math.exp(-(slope * x + shift)));
@@ -49,10 +50,15 @@ function calibrate(rows) {
     }
     const { g0, g1, h00, h01, h11 } = sums;
     const d = h00 * h11 - h01 * h01;
-    shift += (h11 * g0 - h01 * g1) / d;
-    slope += (h00 * g1 - h01 * g0) / d;
+    const small = x => Math.max(-0.05, Math.min(0.05, x));
+    shift += small((h11 * g0 - h01 * g1) / d);
+    slope += small((h00 * g1 - h01 * g0) / d);
   }
   return { slope: round(slope), shift: round(shift) };
+}
+
+function round(x) {
+  return Number(x.toPrecision(6));
 }
 
 function logit(p) {

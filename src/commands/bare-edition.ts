@@ -102,7 +102,11 @@ function withLostRows(tables: readonly Table[], placed: readonly PlacedRow[]): P
       return [{ row, parent: null, level: 1, number, content }];
     });
   });
-  return [...placed, ...lost];
+  // In the order of the tables again: neighbours are evidence.
+  const order = new Map(tables.map((table, at) => [table.file, at]));
+  return [...placed, ...lost].sort(
+    (a, b) => order.get(a.row.file)! - order.get(b.row.file)! || a.row.line - b.row.line,
+  );
 }
 
 function usedAtTheTop(finding: Finding): Finding {

@@ -38,7 +38,7 @@ export function spreadsheetDamage(rows: readonly NumberedRow[]): Finding[] {
     const key = `${row.file}\n${row.number}`;
     const before = seen.get(key);
     if (before) {
-      const cut = /^\d+(?:\.\d+)+$/.test(row.number) && follows(rows, row);
+      const cut = /^\d+(?:\.\d+)+$/.test(row.number) && [before, row].some(r => follows(rows, r));
       findings.push(
         finding(
           'number-twice',
