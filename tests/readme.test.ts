@@ -79,6 +79,7 @@ describe("the README's story", () => {
       'trace',
       'carry',
       'carry',
+      'match',
     ]);
     for (const { command, lines } of told) {
       const { status, printed } = run(dir, command);
