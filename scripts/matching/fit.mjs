@@ -1,5 +1,5 @@
-// Fits the matcher on all catalogs and writes src/matching/learned.ts. Takes some minutes; the same catalogs give the
-// same file. Needs a built dist/, which itself needs some learned.ts: the one that lies there.
+// Fits the matcher on all catalogs and writes src/matching/learned.ts. Takes some minutes; the same catalogs and the
+// same beliefs of judge.mjs give the same file. Needs a built dist/, which itself needs some learned.ts: the one that lies there.
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { allCatalogs, harder } from './catalogs.mjs';
@@ -35,7 +35,7 @@ function unseen() {
 }
 
 /** Slope and shift of the greatest likelihood, by Newton's method in small steps: whole ones overshoot and run away. */
-export function calibrate(rows) {
+function calibrate(rows) {
   let [slope, shift] = [0.6, 0];
   for (let step = 0; step < 200; step++) {
     const sums = { g0: 0, g1: 0, h00: 1e-6, h01: 0, h11: 1e-6 };
