@@ -17,6 +17,7 @@ export type ErrorCode =
   | 'Busy'
   | 'Changed'
   | 'NoSuchFile'
+  | 'BadFile'
   | 'WriteFailed'
   | 'OutputIsInput'
   | 'AlreadyCarried';
