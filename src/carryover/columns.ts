@@ -2,7 +2,7 @@ import type { Joint } from '../crosswalk/joint.ts';
 import { CatalogError } from '../model/errors.ts';
 import { readNumberCell } from './number-cell.ts';
 import { stateOf } from './states.ts';
-import { titlesOf } from './titles.ts';
+import { titlesOf } from '../citing/titles.ts';
 import { typeReader } from './type-names.ts';
 
 /** What a column of a job table can be to us. */
@@ -92,7 +92,7 @@ export function findColumns(
 
 function fitting(joint: Joint): Record<Exclude<Role, 'job'>, (cell: string) => boolean> {
   const typeOf = typeReader(joint);
-  const titles = titlesOf(joint);
+  const titles = titlesOf(joint.from);
   const editions = new Set([joint.from.header.name, joint.to.header.name]);
   return {
     number: cell => joint.old.withNumber(readNumberCell(joint, cell).number).length > 0,

@@ -9,7 +9,7 @@ import { newDutiesUnder } from './new-duties.ts';
 import { readNumberCell } from './number-cell.ts';
 import { type MarksOf, resolveCitation } from './resolve.ts';
 import { stateOf } from './states.ts';
-import { sameTitle, titlesOf } from './titles.ts';
+import { sameTitle, titlesOf } from '../citing/titles.ts';
 import { typeReader } from './type-names.ts';
 
 /** Lines of one old number, type and outcome. */
@@ -67,7 +67,7 @@ const LONG_KEY = 500;
  */
 export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns): JobCarrier {
   const typeOf = typeReader(joint);
-  const titles = titlesOf(joint);
+  const titles = titlesOf(joint.from);
   const notes = new JobNotes(columns);
   const remembered = new Map<string, Tally>();
   const cases = new Map<string, Tally>();

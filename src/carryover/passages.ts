@@ -1,7 +1,9 @@
+import { citedBook } from '../citing/cited-book.ts';
+import { type FindOptions, findCitations } from '../citing/find-citations.ts';
+import { ownNumbers } from '../citing/own-numbers.ts';
 import type { Joint } from '../crosswalk/joint.ts';
 import type { Citation, Outcome } from '../model/citation.ts';
 import type { Edit, Passage } from '../model/document.ts';
-import { type FindOptions, findCitations } from './find.ts';
 import { resolveRange } from './ranges.ts';
 import { type MarksOf, resolveCitation } from './resolve.ts';
 
@@ -27,15 +29,33 @@ export function carryPassages(
   passages: readonly Passage[],
   options: FindOptions,
 ): readonly CarriedCitation[] {
+  const book = citedBook(joint.from, joint.old);
+  const own = ownNumbers(book, passages);
+  const editions = [...options.editions, joint.to.header.name];
   return passages.flatMap(passage =>
-    findCitations(joint, passage, options).map(citation => {
+    findCitations(book, passage, { ...options, editions, own }).map(citation => {
       const { outcome, edits } = carryOne(joint, marks, citation);
       return { citation, outcome, context: contextOf(passage, citation), edits };
     }),
   );
 }
 
+/** A citation that is in doubt, or whose digits are not its whole number, is never rewritten: a person has to. */
 function carryOne(joint: Joint, marks: MarksOf, citation: Citation): { outcome: Outcome; edits: readonly Edit[] } {
+  const answer = answerOne(joint, marks, citation);
+  const { outcome } = answer;
+  if ((citation.certain && !citation.short) || !['kept', 'carried'].includes(outcome.kind)) return answer;
+  const unsure = citation.certain ? 'It is written short' : `Perhaps it is no citation: ${citation.why}`;
+  const toDo = citation.certain
+    ? 'Write the numbers out by hand.'
+    : 'Say whether the text means this item, and change the number by hand if it does.';
+  return {
+    outcome: { ...outcome, kind: 'choose', cause: 'reading', why: `${unsure}. ${outcome.why}`, toDo },
+    edits: [],
+  };
+}
+
+function answerOne(joint: Joint, marks: MarksOf, citation: Citation): { outcome: Outcome; edits: readonly Edit[] } {
   const { number, edition, title, through, start, end } = citation;
   const cited = { number, edition, ...(title === undefined ? {} : { title }) };
   if (!through) {

@@ -6,7 +6,7 @@ import type { Link, Marks } from '../model/crosswalk.ts';
 import type { Entry } from '../model/edition.ts';
 import type { TypeId } from '../model/item.ts';
 import { called, dutyChanged, listed, typeNames, withdrawalToDo, withdrawalWhy } from './sentences.ts';
-import { sameTitle, titlesOf } from './titles.ts';
+import { sameTitle, titlesOf } from '../citing/titles.ts';
 import { noSuchNumber, otherEdition, unaccounted } from './unknown.ts';
 import type { Verdict } from './verdict.ts';
 
@@ -193,7 +193,7 @@ function sharedNumber(joint: Joint, number: string, items: readonly Entry[], typ
 /** The one other item that the title beside a number names, where the numbered item has another title. */
 function namedInstead(joint: Joint, item: Entry, title: string | undefined): Entry | undefined {
   if (title === undefined || sameTitle(item.title, title)) return undefined;
-  const named = titlesOf(joint).named(title);
+  const named = titlesOf(joint.from).named(title);
   return named.length === 1 && named[0]!.id !== item.id ? named[0] : undefined;
 }
 

@@ -4,7 +4,7 @@ import type { TypeId } from '../model/item.ts';
 import { nearestNumbers } from './nearest.ts';
 import { called, listed, typeNames } from './sentences.ts';
 import { looksLikeDate, numbersBehindDate } from './spreadsheet.ts';
-import { titlesOf } from './titles.ts';
+import { titlesOf } from '../citing/titles.ts';
 import type { Verdict } from './verdict.ts';
 
 /** Cells longer than this are no numbers; they are cut where a sentence repeats them. */
@@ -56,7 +56,7 @@ export function noSuchNumber(joint: Joint, number: string, title: string | undef
       toDo: `Look the number up in the original order; if it is ${cutFrom}, enter it as text.`,
     };
   }
-  const named = title === undefined ? [] : titlesOf(joint).named(title);
+  const named = title === undefined ? [] : titlesOf(joint.from).named(title);
   if (named.length === 1) {
     const toDo = `The title beside it is that of ${called(named[0]!)}; check which is meant.`;
     return { kind: 'unknown', cause: 'no-such-number', why: `Edition ${edition} has no ${shown}.`, toDo };

@@ -14,6 +14,14 @@ export interface Citation {
   readonly title?: string;
   /** Of a range ("3.2.1 to 3.2.4"): its last number and where that stands; `start`-`end` is the first number alone. */
   readonly through?: { readonly number: string; readonly start: number; readonly end: number };
+  /** Whether the text leaves no doubt that the number is cited and that its edition prints it. */
+  readonly certain: boolean;
+  /** What speaks for the citation, or what leaves a doubt. */
+  readonly why: string;
+  /** What stands at `start`-`end` is not the whole number: the 2 of "items 2 and 5 of 4.1", the .4 of "3.2.1 and .4". */
+  readonly short?: true;
+  /** The whole expression in which a short number is written. */
+  readonly within?: { readonly start: number; readonly end: number };
 }
 
 /**
@@ -41,6 +49,7 @@ export const CAUSES = [
   'no-such-number',
   'spreadsheet',
   'other-edition',
+  'reading',
 ] as const;
 export type Cause = (typeof CAUSES)[number];
 

@@ -1,8 +1,7 @@
-import type { Joint } from '../crosswalk/joint.ts';
-import type { Entry } from '../model/edition.ts';
+import type { EditionIndex, Entry } from '../model/edition.ts';
 import { words } from '../text/words.ts';
 
-/** Finds items of the older edition by their titles. */
+/** Finds items of an edition by their titles. */
 export interface Titles {
   /** The items that bear this title, letter for letter but for capitals and punctuation; several may. */
   named(title: string): readonly Entry[];
@@ -10,12 +9,12 @@ export interface Titles {
   readonly longest: number;
 }
 
-const known = new WeakMap<Joint, Titles>();
+const known = new WeakMap<EditionIndex, Titles>();
 
-/** The titles of a joint's older edition, indexed once. */
-export function titlesOf(joint: Joint): Titles {
-  const titles = known.get(joint) ?? indexTitles(joint.from.entries);
-  known.set(joint, titles);
+/** The titles of an edition, indexed once. */
+export function titlesOf(edition: EditionIndex): Titles {
+  const titles = known.get(edition) ?? indexTitles(edition.entries);
+  known.set(edition, titles);
   return titles;
 }
 

@@ -1,11 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { findCitations } from '../../src/carryover/find.ts';
+import { citedBook } from '../../src/citing/cited-book.ts';
+import { findCitations } from '../../src/citing/find-citations.ts';
 import type { Citation } from '../../src/model/citation.ts';
-import { fixture } from './fixture.ts';
+import { fixture } from '../carryover/fixture.ts';
 
 const { joint } = fixture();
+const book = citedBook(joint.from, joint.old);
 const find = (text: string, more: { fileEdition?: string } = {}) =>
-  findCitations(joint, { start: 0, end: text.length, text, line: 1 }, { editions: ['2014', '2018', '2024'], ...more });
+  findCitations(book, { start: 0, end: text.length, text, line: 1 }, { editions: ['2014', '2018', '2024'], ...more });
 
 const shown = (c: Citation) =>
   c.number +
@@ -123,7 +125,7 @@ describe('numbers that are no citations', () => {
 
 it('gives offsets and lines of the document, also around soft hyphens', () => {
   const text = 'one\ntwo 3.\u00ad2.1 three';
-  const [found] = findCitations(joint, { start: 100, end: 100 + text.length, text, line: 7 }, { editions: ['2018'] });
+  const [found] = findCitations(book, { start: 100, end: 100 + text.length, text, line: 7 }, { editions: ['2018'] });
   expect(found).toMatchObject({ start: 108, end: 114, line: 8, number: '3.2.1' });
 });
 

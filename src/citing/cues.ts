@@ -1,0 +1,65 @@
+import type { Settings } from '../model/settings.ts';
+
+/**
+ * A word before a number that says what the number is. `level`: the catalog's own name of a level (Work item). `common`:
+ * what people call a place in any catalog (item, section, §). `pointing`: see, per, according to.
+ */
+export interface Cue {
+  readonly word: string;
+  readonly kind: 'level' | 'common' | 'pointing';
+}
+
+export interface CueReader {
+  /** The cue that ends right before a number. */
+  before(text: string): Cue | undefined;
+  /** How long a cue is that begins a text and stands before a number of a list: "and items 3.2". */
+  leads(text: string): number;
+}
+
+const COMMON =
+  'items?|sections?|sects?\\.?|secs?\\.?|sub-?sections?|requirements?|reqs?\\.?|reqts?\\.?|clauses?|sub-?clauses?|cls?\\.|paragraphs?|paras?\\.?|provisions?|entry|entries|nos?\\.|nrs?\\.|numbers?|numbered|points?|lines?|§+|¶+|#';
+const POINTING =
+  'see|see also|cf\\.?|per|as per|viz\\.?|refers? to|referring to|referred to in|in accordance with|accord(?:ing)? (?:to|with)|in line with|compl(?:y|ies|ying|iance) with|conforms? to|required (?:by|in|under)|asked (?:by|for in)|demanded by|set out in|laid down in|described in|stated in|specified in|given in|listed in|governed by|citing|cites?|cited|quoting|quotes?';
+const GAP = '\\s*["“‘\'*_]*[:([]?["“‘\'*_]*\\s*';
+
+/** @param settings of the edition that is cited: the names of its levels are cues, and so are their initials (WI) */
+export function cueReader(settings: Settings): CueReader {
+  const levels = settings.levels.flatMap(l => namesOf(l.name)).join('|');
+  const level = new RegExp(`(?<![\\p{L}\\p{N}])(${levels || '(?!)'})${GAP}$`, 'iu');
+  const common = new RegExp(`(?<![\\p{L}])(${COMMON})${GAP}$`, 'iu');
+  const pointing = new RegExp(`(?<![\\p{L}])(${POINTING})${GAP}$`, 'iu');
+  const leading = new RegExp(
+    `^(?:(?:the|also|both|in|by|under|to|of|see|with)\\s+){0,2}(?:(?:${[levels, COMMON].filter(Boolean).join('|')})\\.?\\s*)?`,
+    'iu',
+  );
+  return {
+    before: text => {
+      for (const [kind, words] of [
+        ['level', level],
+        ['common', common],
+        ['pointing', pointing],
+      ] as const) {
+        const word = words.exec(text)?.[1];
+        if (word !== undefined) return { word: word.toLowerCase(), kind };
+      }
+      return undefined;
+    },
+    leads: text => leading.exec(text)?.[0].length ?? 0,
+  };
+}
+
+/** Whether a cue is a name of this level: "Parts" names the level Part. */
+export function isNamed(cue: Cue, level: string): boolean {
+  return namesOf(level).some(name => new RegExp(`^(?:${name})$`, 'iu').test(cue.word));
+}
+
+function namesOf(level: string): readonly string[] {
+  const name = level
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N} ]/gu, '')
+    .trim();
+  if (name === '') return [];
+  const plural = name.endsWith('y') ? `${name}|${name.slice(0, -1)}ies` : `${name}s?`;
+  const words = name.split(/\s+/);
+  return words.length > 1 ? [plural, `${words.map(w => w[0]).join('')}s?`] : [plural];
+}

@@ -1,0 +1,122 @@
+import type { CitedBook } from './cited-book.ts';
+import { prints } from './cited-book.ts';
+import { type Cue, isNamed } from './cues.ts';
+
+/** A number in the plain text, before it is known whether it is cited. */
+export interface Spot {
+  readonly number: string;
+  readonly start: number;
+  readonly end: number;
+}
+
+const DECIMAL = /\d+(?:\.\d+)*/y;
+const SHORT = /\.(\d+)(?![\p{L}\p{N}])(?!\.\d)/uy;
+const WORDS = [
+  'zero',
+  'one',
+  'two',
+  'three',
+  'four',
+  'five',
+  'six',
+  'seven',
+  'eight',
+  'nine',
+  'ten',
+  'eleven',
+  'twelve',
+];
+const ROMAN = [
+  '',
+  'i',
+  'ii',
+  'iii',
+  'iv',
+  'v',
+  'vi',
+  'vii',
+  'viii',
+  'ix',
+  'x',
+  'xi',
+  'xii',
+  'xiii',
+  'xiv',
+  'xv',
+  'xvi',
+];
+
+/**
+ * The number that stands at an offset: one that the edition prints with letters in it (B-3.2), or decimal segments.
+ * A number that is glued to something else (v3.2.1, pump-3.2.1, 3.2.1a, 12:30) is none.
+ */
+export function spotAt(book: CitedBook, text: string, start: number): Spot | undefined {
+  return isGlued(text.slice(Math.max(0, start - 40), start)) ? undefined : memberSpotAt(book, text, start);
+}
+
+/** The same behind the link of a list or a range, to which a number may be glued: 3.2.1/3.2.2, 3.2.1-4. */
+export function memberSpotAt(book: CitedBook, text: string, start: number): Spot | undefined {
+  const lettered = letteredAt(book, text, start);
+  if (lettered) return lettered;
+  DECIMAL.lastIndex = start;
+  const number = DECIMAL.exec(text)?.[0];
+  if (number === undefined || /^(?:[\p{L}\p{N}_@]|:\d|,\d+(?![\d.]))/u.test(text.slice(start + number.length))) {
+    return undefined;
+  }
+  return { number, start, end: start + number.length };
+}
+
+/** The longest run of letters, digits and marks here that the edition prints as a number; its letters may be in another case. */
+function letteredAt(book: CitedBook, text: string, start: number): Spot | undefined {
+  let run = /^[\p{L}\p{N}]+(?:[./-][\p{L}\p{N}]+)*(?:\(\p{N}+\))?/u.exec(text.slice(start, start + 40))?.[0];
+  while (run !== undefined && /\p{L}/u.test(run) && /\p{N}/u.test(run)) {
+    for (const number of new Set([run, run.toUpperCase(), run.toLowerCase()])) {
+      if (prints(book, number)) return { number, start, end: start + run.length };
+    }
+    const cut = run.search(/[./(-][^./(-]*$/);
+    run = cut > 0 ? run.slice(0, cut) : undefined;
+  }
+  return undefined;
+}
+
+/** "Part III", "part three", "Part B": a word that counts, behind the name of the level of the item that it numbers. */
+export function namedSpotAt(book: CitedBook, text: string, start: number, cue: Cue): Spot | undefined {
+  const word = /^\p{L}+/u.exec(text.slice(start, start + 20))?.[0];
+  if (word === undefined || /^[\p{N}_]/u.test(text.slice(start + word.length))) return undefined;
+  const lower = word.toLowerCase();
+  const counted = [WORDS.indexOf(lower), /^[IVX]+$/.test(word) ? ROMAN.indexOf(lower) : -1].find(n => n > 0);
+  const number = [/^[A-Z]+$/.test(word) ? word : undefined, counted?.toString()].find(
+    n => n !== undefined && bearsLevel(book, n, cue),
+  );
+  return number === undefined ? undefined : { number, start, end: start + word.length };
+}
+
+/** Whether the edition prints the number on an item of the level that the cue names. */
+export function bearsLevel(book: CitedBook, number: string, cue: Cue): boolean {
+  const { levels } = book.edition.settings;
+  return (
+    cue.kind === 'level' && book.places.withNumber(number).some(e => isNamed(cue, levels[e.level - 1]?.name ?? 'part'))
+  );
+}
+
+/** ".4" behind "3.2.1 and": the sibling of the number before it. */
+export function shortSpotAt(book: CitedBook, text: string, start: number, previous: string): Spot | undefined {
+  SHORT.lastIndex = start;
+  const segment = SHORT.exec(text);
+  const number = segment && previous.replace(/[^.]+$/, segment[1]!);
+  return segment && number && prints(book, number) ? { number, start, end: start + segment[0].length } : undefined;
+}
+
+/** How far a run of digits, letters and marks goes on that was looked at as one: 192.168.3.1.2 holds no 3.1.2. */
+export function runLength(text: string, start: number): number {
+  return /^[\p{L}\p{N}]+(?:[.:/@_][\p{L}\p{N}]+)*/u.exec(text.slice(start, start + 200))?.[0].length ?? 1;
+}
+
+export function segments(number: string): number {
+  return number.split('.').length;
+}
+
+function isGlued(before: string): boolean {
+  const bare = before.replace(/(?:^|[\s(*])[*-]+$/, '');
+  return /[\p{L}\p{N}_@=~^<>\\+$.-]$|[\p{L}\p{N}]#$/u.test(bare) || /\d[:/,]$|[^\s\d]\/$/.test(before);
+}
