@@ -8,7 +8,18 @@ export interface Reading {
   readonly edition?: string;
   /** The line by which the file says that it is a signed or dated record. */
   readonly record?: string;
+  /** Stretches that can be read and cannot be changed, in order, each with the reason: "a field that Word fills in". */
+  readonly fixed?: readonly FixedStretch[];
+}
+
+export interface FixedStretch {
+  readonly start: number;
+  readonly end: number;
+  readonly why: string;
 }
 
 /** Takes the place of code, html and addresses in a passage: not a space, so that words on both sides stay apart. */
 export const MASK = '\ufffc';
+
+/** Fills what takes no room on the page: a tag inside a word, the rest of an entity. Whoever looks for words drops it. */
+export const FILL = '\u00ad';
