@@ -13,7 +13,7 @@ export function titleAfter(text: string, end: number, titles: Titles): Beside | 
   const ends = [...rest.matchAll(/[\p{L}\p{N}\])%]+/gu)].slice(0, titles.longest + 4).map(m => m.index + m[0].length);
   for (const stop of ends.reverse()) {
     const title = rest.slice(0, stop);
-    if (isTitle(title, titles, rest.slice(stop))) return { title, at: end + lead + stop };
+    if (isTitle(title, titles, rest.slice(stop))) return { title: withoutStrayBracket(title), at: end + lead + stop };
   }
   return undefined;
 }
@@ -42,4 +42,9 @@ function isTitle(text: string, titles: Titles, after: string): boolean {
   // A bracket set off by a space is a part of the title only where the title has one: "Overflow capacity (2018)".
   if (/\s\(/.test(text) && !named.some(n => n.title.includes('('))) return false;
   return /[\s.]/.test(text) || !/^\s*[\p{L}\p{N}]/u.test(after);
+}
+
+/** "3.2.1 (Overflow capacity)": the bracket was opened before the title. */
+function withoutStrayBracket(title: string): string {
+  return title.includes('(') ? title : title.replace(/[)\]]+$/, '');
 }

@@ -9,6 +9,7 @@ const COMMANDS: readonly (readonly [names: readonly string[], load: () => Promis
   [['match'], async () => (await import('./match.ts')).addMatch],
   [['compare'], async () => (await import('./compare.ts')).addCompare],
   [['trace'], async () => (await import('./trace.ts')).addTrace],
+  [['cite'], async () => (await import('./cite.ts')).addCite],
   [['carry'], async () => (await import('./carry.ts')).addCarry],
   [['search'], async () => (await import('./search.ts')).addSearch],
   [['serve'], async () => (await import('./serve.ts')).addServe],

@@ -13,6 +13,8 @@ const shown = (c: Citation) =>
   c.number +
   (c.through ? `>${c.through.number}` : '') +
   (c.evidence === 'said' ? `@${c.edition}` : '') +
+  (c.short ? '~' : '') +
+  (c.certain ? '' : '?') +
   (c.title ? ` "${c.title}"` : '');
 
 describe('citations that are found', () => {
@@ -44,7 +46,7 @@ describe('citations that are found', () => {
     ['Overflow capacity (3.2.1) is checked', ['3.2.1 "Overflow capacity"']],
     ['3.2 Overflow, house lot', ['3.2 "Overflow, house lot"']],
     ['3.2.1 Lid', ['3.2.1 "Lid"']],
-    ['7.7.7 Overflow capacity', ['7.7.7 "Overflow capacity"']],
+    ['7.7.7 Overflow capacity', ['7.7.7? "Overflow capacity"']],
     ['3.1.2 Lid leaks', ['3.1.2']],
     ['3.2.1 (2014)', ['3.2.1@2014']],
     ['3.2.1 Overflow capacity (2018)', ['3.2.1@2018 "Overflow capacity"']],
@@ -54,7 +56,7 @@ describe('citations that are found', () => {
     ['In edition 2014, requirement 3.2.1 asked', ['3.2.1@2014']],
     ['3.2.1 (2011 edition)', ['3.2.1@2011']],
     ['done under 3.2.1 in 2014', ['3.2.1']],
-    ['item 3.9.9 is wrong', ['3.9.9']],
+    ['item 3.9.9 is wrong', ['3.9.9?']],
     ['3.4.10 and 3.4.1', ['3.4.10', '3.4.1']],
     ['3.2.1 and 4.5 m of pipe', ['3.2.1']],
     ['At 3.2.1, 300 mm is enough', ['3.2.1']],
@@ -63,6 +65,20 @@ describe('citations that are found', () => {
     ['3\u00ad.2.1 and 3.2\u00a0', ['3.2.1']],
     ['Figure 2 shows 3.2.1', ['3.2.1']],
     ['SEE 3.2.1', ['3.2.1']],
+    ['items 1 and 3 of 3.1', ['3.1.1~', '3.1.3~']],
+    ['item 2 of work item 3.1', ['3.1.2~']],
+    ['items 1 to 3 of 3.1', ['3.1.1>3.1.3~']],
+    ['3.1, items 1 and 3', ['3.1.1~', '3.1.3~']],
+    ['3.1.1, .3 and .4', ['3.1.1', '3.1.3~', '3.1.4~']],
+    ['Part III', ['3']],
+    ['part three', ['3']],
+    ['req. 3.2.1(b)', ['3.2.1']],
+    ['WI 3.2', ['3.2']],
+    ['see 3.2.', ['3.2']],
+    ['(see also 3.2)', ['3.2']],
+    ['according to 3.2 and 3.1', ['3.2', '3.1']],
+    ['see 3.9.9', ['3.9.9?']],
+    ['Ticket office 3.2.1', ['3.2.1?']],
   ])('%j', (text, expected) => {
     expect(find(text).map(shown)).toEqual(expected);
   });
@@ -118,6 +134,18 @@ describe('numbers that are no citations', () => {
     '3.2.1.9 on its own',
     '03.02.01',
     'page 3.2',
+    'see 3.2 litres',
+    'sections 3.2.1 and 3.2.2 of the Valley Drainage Code',
+    "the plumbing code's 3.2.1",
+    'the maker’s manual, clause 3.2.1',
+    'contract clause 3.2.1',
+    'the drainage code says in section 3.2.1 that',
+    'HydroPlan 3.2.1',
+    'on 3.2.24',
+    'part no. 3.2.1',
+    'ticket 3.2.1',
+    'section 3.2.1 of this manual',
+    '3.2.1 below',
   ])('%j', text => {
     expect(find(text).map(shown)).toEqual([]);
   });
