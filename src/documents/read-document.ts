@@ -18,6 +18,8 @@ export async function readDocument(name: string, bytes: Uint8Array): Promise<Rea
       return (await import('./plain.ts')).readPlain(decodeText(name, bytes));
     case 'html':
       return (await import('./html.ts')).readHtml(decodeText(name, bytes));
+    case 'docx':
+      return (await import('./docx/read-docx.ts')).readDocx(bytes, name);
     default:
       throw new CatalogError('BadArgument', `${name} cannot be read yet; save it as .html and run again.`, {
         path: name,
