@@ -1,4 +1,3 @@
-import { CatalogError } from '../model/errors.ts';
 import { decodeText } from './decode.ts';
 import { kindOfDocument } from './kinds.ts';
 import type { Reading } from './reading.ts';
@@ -20,9 +19,9 @@ export async function readDocument(name: string, bytes: Uint8Array): Promise<Rea
       return (await import('./html.ts')).readHtml(decodeText(name, bytes));
     case 'docx':
       return (await import('./docx/read-docx.ts')).readDocx(bytes, name);
-    default:
-      throw new CatalogError('BadArgument', `${name} cannot be read yet; save it as .html and run again.`, {
-        path: name,
-      });
+    case 'pptx':
+      return (await import('./pptx/read-pptx.ts')).readPptx(bytes, name);
+    case 'pdf':
+      return (await import('./pdf.ts')).readPdf(bytes, name);
   }
 }

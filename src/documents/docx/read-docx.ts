@@ -1,6 +1,5 @@
-import type { Passage } from '../../model/document.ts';
-import type { FixedStretch, Reading } from '../reading.ts';
-import { recordOf } from '../record.ts';
+import { readingOf } from '../read-paragraphs.ts';
+import type { Reading } from '../reading.ts';
 import { openDocx } from './open-docx.ts';
 
 /**
@@ -11,30 +10,5 @@ import { openDocx } from './open-docx.ts';
  * @throws CatalogError BadFile
  */
 export function readDocx(bytes: Uint8Array, name: string): Reading {
-  const { paragraphs, edition, signed } = openDocx(bytes, name);
-  const passages: Passage[] = [];
-  const fixed: FixedStretch[] = [];
-  let at = 0;
-  for (const [n, { text, pieces, part, place, heading }] of paragraphs.entries()) {
-    passages.push({
-      start: at,
-      end: at + text.length,
-      text,
-      line: n + 1,
-      place,
-      part,
-      ...(heading === undefined ? {} : { heading }),
-    });
-    for (const p of pieces) {
-      if (p.fixed !== undefined) fixed.push({ start: at + p.at, end: at + p.at + p.text.length, why: p.fixed });
-    }
-    at += text.length;
-  }
-  const record = signed ?? recordOf(paragraphs.map(({ text, row }) => ({ text, ...(row ? { row } : {}) })));
-  return {
-    passages,
-    ...(edition === undefined ? {} : { edition }),
-    ...(record === undefined ? {} : { record }),
-    ...(fixed.length > 0 ? { fixed } : {}),
-  };
+  return readingOf(openDocx(bytes, name));
 }
