@@ -3,7 +3,7 @@ import { type FindOptions, findCitations } from '../citing/find-citations.ts';
 import { ownNumbers } from '../citing/own-numbers.ts';
 import type { Joint } from '../crosswalk/joint.ts';
 import type { Citation, Outcome } from '../model/citation.ts';
-import type { Edit, Passage } from '../model/document.ts';
+import type { Edit, FixedStretch, Passage } from '../model/document.ts';
 import { resolveRange } from './ranges.ts';
 import { type MarksOf, resolveCitation } from './resolve.ts';
 
@@ -13,7 +13,11 @@ export interface CarriedCitation {
   readonly outcome: Outcome;
   /** The text around the citation, as the passage has it. */
   readonly context: string;
+  /** Where it stands, in words: "line 12", "table 2, row 3". */
+  readonly place: string;
   readonly edits: readonly Edit[];
+  /** What would be written were the place not fixed, and why it is; there are no edits then. */
+  readonly byHand?: { readonly text: string; readonly why: string };
 }
 
 /** How much of a passage is shown beside a citation, to each side. */
@@ -28,6 +32,7 @@ export function carryPassages(
   marks: MarksOf,
   passages: readonly Passage[],
   options: FindOptions,
+  fixed: readonly FixedStretch[] = [],
 ): readonly CarriedCitation[] {
   const book = citedBook(joint.from, joint.old);
   const own = ownNumbers(book, passages);
@@ -35,9 +40,16 @@ export function carryPassages(
   return passages.flatMap(passage =>
     findCitations(book, passage, { ...options, editions, own }).map(citation => {
       const { outcome, edits } = carryOne(joint, marks, citation);
-      return { citation, outcome, context: contextOf(passage, citation), edits };
+      const place = passage.place ?? `line ${citation.line}`;
+      const held = fixed.find(f => edits.some(e => e.start < f.end && e.end > f.start));
+      const changes = held ? { edits: [], byHand: { text: textOf(edits), why: held.why } } : { edits };
+      return { citation, outcome, context: contextOf(passage, citation), place, ...changes };
     }),
   );
+}
+
+function textOf(edits: readonly Edit[]): string {
+  return edits.map(e => e.text).join(' to ');
 }
 
 /** A citation that is in doubt, or whose digits are not its whole number, is never rewritten: a person has to. */
@@ -80,6 +92,9 @@ function answerOne(joint: Joint, marks: MarksOf, citation: Citation): { outcome:
 function contextOf(passage: Passage, citation: Citation): string {
   const from = Math.max(0, citation.start - passage.start - AROUND);
   const to = Math.min(passage.text.length, (citation.through ?? citation).end - passage.start + AROUND);
-  const text = passage.text.slice(from, to).replace(/\ufffc+/g, '…');
+  const text = passage.text
+    .slice(from, to)
+    .replace(/\u00ad/g, '')
+    .replace(/\ufffc+/g, '…');
   return `${from > 0 ? '…' : ''}${text.replace(/\s+/g, ' ').trim()}${to < passage.text.length ? '…' : ''}`;
 }

@@ -1,10 +1,13 @@
-import type { Cause, OutcomeKind } from '../model/citation.ts';
+import type { Cause, Citation, OutcomeKind } from '../model/citation.ts';
+import type { Remark } from '../model/document.ts';
 import type { CarriedCitation } from './passages.ts';
 
 /** One citation that a person has to look at. */
 export interface ReviewEntry {
   readonly file: string;
   readonly line: number;
+  /** Where it stands, in words: "line 12", "table 2, row 3", "slide 4, notes", "page 7". */
+  readonly place: string;
   readonly number: string;
   readonly edition: string;
   readonly text: string;
@@ -21,24 +24,50 @@ export function reviewOf(
   citations: readonly CarriedCitation[],
   record: string | undefined,
 ): readonly ReviewEntry[] {
-  const open = citations.filter(
-    c => record !== undefined || (c.outcome.kind !== 'kept' && c.outcome.kind !== 'carried'),
+  return openOf(citations, record).map(one => {
+    const { citation, outcome, context, place } = one;
+    return {
+      file,
+      line: citation.line,
+      place,
+      number: numberOf(citation),
+      edition: citation.edition,
+      text: context,
+      outcome: outcome.kind,
+      cause: outcome.cause,
+      heirs: outcome.heirs.map(h => ({ number: h.number, title: h.title })),
+      why: outcome.why,
+      toDo: record === undefined ? toDoOf(one) : `Leave it: this file is a signed or dated record (${record}).`,
+    };
+  });
+}
+
+/** The same, to be told in the document itself, at the citations. */
+export function remarksOf(citations: readonly CarriedCitation[]): readonly Remark[] {
+  return openOf(citations, undefined).map(one => {
+    const { citation, outcome } = one;
+    const heirs = outcome.heirs.map(h => `Heir: ${[h.number, h.title].filter(Boolean).join(' ')}`);
+    return {
+      start: citation.start,
+      end: (citation.through ?? citation).end,
+      paragraphs: [`${numberOf(citation)}, ${outcome.kind}: ${outcome.why}`, `To do: ${toDoOf(one)}`, ...heirs],
+    };
+  });
+}
+
+function openOf(citations: readonly CarriedCitation[], record: string | undefined): readonly CarriedCitation[] {
+  return citations.filter(
+    c => record !== undefined || c.byHand || (c.outcome.kind !== 'kept' && c.outcome.kind !== 'carried'),
   );
-  return open.map(({ citation, outcome, context }) => ({
-    file,
-    line: citation.line,
-    number: citation.through ? `${citation.number} to ${citation.through.number}` : citation.number,
-    edition: citation.edition,
-    text: context,
-    outcome: outcome.kind,
-    cause: outcome.cause,
-    heirs: outcome.heirs.map(h => ({ number: h.number, title: h.title })),
-    why: outcome.why,
-    toDo:
-      record !== undefined
-        ? `Leave it: this file is a signed or dated record (${record}).`
-        : (outcome.toDo ?? 'Look at it.'),
-  }));
+}
+
+function numberOf({ number, through }: Citation): string {
+  return through ? `${number} to ${through.number}` : number;
+}
+
+function toDoOf({ citation, outcome, byHand }: CarriedCitation): string {
+  if (byHand) return `Write ${byHand.text} for ${numberOf(citation)} by hand: it stands ${byHand.why}.`;
+  return outcome.toDo ?? 'Look at it.';
 }
 
 /** The review list as a page to read; order and wording depend on the entries only. */
@@ -52,12 +81,16 @@ export function writeReview(from: string, to: string, entries: readonly ReviewEn
   for (const e of entries) {
     if (e.file !== file) lines.push(`## ${plain(e.file)}`, '');
     file = e.file;
-    lines.push(`- Line ${e.line}, **${plain(e.number)}**, ${e.outcome}: ${plain(e.why)}`);
+    lines.push(`- ${plain(upper(e.place))}, **${plain(e.number)}**, ${e.outcome}: ${plain(e.why)}`);
     lines.push(`  - To do: ${plain(e.toDo)}`);
     lines.push(`  - Text: ${plain(e.text)}`);
     for (const h of e.heirs) lines.push(`  - Heir: ${plain([h.number, h.title].filter(Boolean).join(' '))}`);
   }
   return `${lines.join('\n').trimEnd()}\n`;
+}
+
+function upper(place: string): string {
+  return place.slice(0, 1).toUpperCase() + place.slice(1);
 }
 
 /** Texts of documents may hold marks of markdown and html; here they are only shown. */

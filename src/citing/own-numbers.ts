@@ -25,5 +25,10 @@ export function ownNumbers(book: CitedBook, passages: readonly Passage[]): Reado
 }
 
 function isHeading(passage: Passage): boolean {
-  return passage.text.replace(/^#+|#+\s*$/g, '').trim() === passage.heading;
+  const bare = (text: string) =>
+    text
+      .replace(/\u00ad|^#+|#+\s*$/g, '')
+      .replace(/\s+/g, ' ')
+      .trim();
+  return passage.heading !== undefined && bare(passage.text) === bare(passage.heading);
 }

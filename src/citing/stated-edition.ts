@@ -18,6 +18,7 @@ export function statedEdition(passages: readonly Passage[], editions: readonly s
     'giu',
   );
   const found = new Set<string>();
-  for (const { text } of passages) for (const m of text.matchAll(stated)) found.add((m[1] ?? m[2])!);
+  for (const { text } of passages)
+    for (const m of text.replace(/\u00ad/g, '').matchAll(stated)) found.add((m[1] ?? m[2])!);
   return found.size === 1 ? [...found][0] : undefined;
 }

@@ -1,12 +1,13 @@
 import { join } from 'node:path';
 import { type CarriedCitation, carryPassages } from '../carryover/passages.ts';
 import type { MarksOf } from '../carryover/resolve.ts';
-import { type ReviewEntry, reviewOf, writeReview } from '../carryover/review.ts';
+import { type ReviewEntry, remarksOf, reviewOf, writeReview } from '../carryover/review.ts';
 import { sidecarName, writeSidecar } from '../carryover/sidecar.ts';
+import type { CitedBook } from '../citing/cited-book.ts';
+import { statedEdition } from '../citing/stated-edition.ts';
 import type { Joint } from '../crosswalk/joint.ts';
-import { edit } from '../documents/edit.ts';
-import { readMarkdown } from '../documents/markdown.ts';
-import { readPlain } from '../documents/plain.ts';
+import { changeDocument } from '../documents/change-document.ts';
+import { readDocument } from '../documents/read-document.ts';
 import { OUTCOMES, type OutcomeKind } from '../model/citation.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Finding } from '../model/finding.ts';
@@ -20,11 +21,16 @@ export interface CarryDocsOptions {
   readonly outDir: string;
   /** Names of all editions of the catalog, so that a text may name any of them. */
   readonly editions?: readonly string[];
+  /** The numbers and titles of those other than the joint's older one, to check what a text says of them. */
+  readonly others?: readonly CitedBook[];
+  /** When tracked changes and comments are made, ISO 8601; without it they bear no date. */
+  readonly date?: string;
 }
 
 export interface DocumentReport {
   readonly input: string;
-  readonly out: string;
+  /** Absent where the document is only read: citations of a PDF are listed. */
+  readonly out?: string;
   /** The input was an output of an earlier run and untouched since: nothing was written for it. */
   readonly leftAlone: boolean;
   /** The line by which the file says that it is a signed or dated record; it was copied byte for byte. */
@@ -45,7 +51,8 @@ export interface DocsReport {
 interface Carried {
   readonly place: PlacedDocument;
   readonly input: string;
-  readonly text: string;
+  /** The carried copy; absent where the document is only read. */
+  readonly out: Uint8Array | undefined;
   readonly citations: readonly CarriedCitation[];
   readonly record: string | undefined;
 }
@@ -76,8 +83,8 @@ export async function carryDocs(
       leftAlone.push(place);
       continue;
     }
-    await refuseEditedOutput(files, place.out);
-    carried.push(await carryOne(files, joint, marks, place, options.editions ?? [], mark?.sidecar.to));
+    if (place.out !== undefined) await refuseEditedOutput(files, place.out);
+    carried.push(await carryOne(files, joint, marks, place, options, mark?.sidecar.to));
   }
 
   const review = carried.flatMap(c => reviewOf(c.place.name, c.citations, c.record));
@@ -95,45 +102,41 @@ async function carryOne(
   joint: Joint,
   marks: MarksOf,
   place: PlacedDocument,
-  editions: readonly string[],
+  { editions = [], others, date }: CarryDocsOptions,
   marked: string | undefined,
 ): Promise<Carried> {
   const bytes = await files.read(place.input);
-  const text = decode(place.input, bytes);
-  const reading = place.kind === 'markdown' ? readMarkdown(text) : readPlain(text);
-  const fileEdition = reading.edition ?? marked;
-  const citations = carryPassages(joint, marks, reading.passages, {
-    editions,
-    ...(fileEdition === undefined ? {} : { fileEdition }),
-  });
-  return { place, input: hashOf(bytes), text, citations, record: reading.record };
+  const { passages, record, fixed, edition } = await readDocument(place.input, bytes);
+  const known = [joint.from.header.name, joint.to.header.name, ...editions];
+  const fileEdition = edition ?? marked ?? statedEdition(passages, known);
+  const citations = carryPassages(
+    joint,
+    marks,
+    passages,
+    { editions, ...(others ? { others } : {}), ...(fileEdition === undefined ? {} : { fileEdition }) },
+    fixed,
+  );
+  const changes = { edits: citations.flatMap(c => c.edits), remarks: remarksOf(citations) };
+  const stamp = { author: 'Fishplate', ...(date === undefined ? {} : { date }) };
+  // A signed record is copied as it is; of what is only read there is no copy.
+  const copy = record === undefined ? () => changeDocument(place.input, bytes, changes, stamp) : () => bytes;
+  const out = place.out === undefined ? undefined : await copy();
+  return { place, input: hashOf(bytes), out, citations, record };
 }
 
 /** The carried copy and its sidecar, each with its path. */
-function outputsOf(one: Carried, from: string, to: string): [string, string][] {
-  const { place, text, citations, record } = one;
-  const out =
-    record === undefined
-      ? edit(
-          text,
-          citations.flatMap(c => c.edits),
-        )
-      : text;
+function outputsOf(
+  { place, input, out, citations }: Carried,
+  from: string,
+  to: string,
+): [string, string | Uint8Array][] {
+  if (place.out === undefined || out === undefined) return [];
   const counts = { citations: citations.length, ...countsOf(citations) };
-  const sidecar = { tool: 'fishplate' as const, from, to, input: one.input, output: hashOf(out), counts };
+  const sidecar = { tool: 'fishplate' as const, from, to, input, output: hashOf(out), counts };
   return [
     [place.out, out],
     [sidecarName(place.out), writeSidecar(sidecar)],
   ];
-}
-
-function decode(path: string, bytes: Uint8Array): string {
-  try {
-    // The byte order mark stays a part of the text, so that it comes out again.
-    return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
-  } catch {
-    throw new CatalogError('BadArgument', `${path} is not UTF-8 text; save it as UTF-8 and run again.`, { path });
-  }
 }
 
 function edited(path: string, to: string): CatalogError {
@@ -159,15 +162,16 @@ function reportOf({ place, citations, record }: Carried): DocumentReport {
 }
 
 function untouched({ input, out }: PlacedDocument): DocumentReport {
-  return { input, out, leftAlone: false, outcomes: countsOf([]), rewritten: 0 };
+  return { input, ...(out === undefined ? {} : { out }), leftAlone: false, outcomes: countsOf([]), rewritten: 0 };
 }
 
 function findingOf(entry: ReviewEntry): Finding {
+  const isLine = entry.place === `line ${entry.line}`;
   return {
     rule: `citation-${entry.outcome}`,
     severity: entry.outcome === 'kept' || entry.outcome === 'carried' ? 'note' : 'warning',
     subject: entry.number,
-    message: `${entry.why} ${entry.toDo}`,
-    place: { file: entry.file, line: entry.line },
+    message: `${isLine ? '' : `${entry.place}: `}${entry.why} ${entry.toDo}`,
+    place: { file: entry.file, ...(isLine ? { line: entry.line } : {}) },
   };
 }

@@ -10,18 +10,18 @@ export async function commitAll(pending: readonly PendingFile[]): Promise<void> 
   for (const file of pending) await file.commit();
 }
 
-/** Writes texts to their paths, folders made where they lack; where one cannot be written, all stay as they were. */
+/** Writes texts or bytes to their paths, folders made where they lack; where one cannot be written, all stay as they were. */
 export async function writeTogether(
   files: Files,
-  outputs: readonly (readonly [path: string, text: string])[],
+  outputs: readonly (readonly [path: string, content: string | Uint8Array])[],
 ): Promise<void> {
   const pending: PendingFile[] = [];
   try {
-    for (const [path, text] of outputs) {
+    for (const [path, content] of outputs) {
       await files.makeFolder(dirname(path));
       const file = await files.create(path);
       pending.push(file);
-      file.stream.write(text);
+      file.stream.write(content);
       // Settled one by one, so that no more than one file is open at a time.
       await file.settle();
     }

@@ -1,15 +1,16 @@
-import { basename, dirname, join, relative, resolve, sep } from 'node:path';
+import { dirname, join, relative, resolve, sep } from 'node:path';
 import { sidecarName } from '../carryover/sidecar.ts';
+import { kindOfDocument } from '../documents/kinds.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Files } from './ports.ts';
 
 /** A document to carry, and where its carried copy goes. */
 export interface PlacedDocument {
   readonly input: string;
-  readonly out: string;
+  /** Absent where the document is only read. */
+  readonly out?: string;
   /** The output's path below the output folder, with forward slashes: its name in the review list. */
   readonly name: string;
-  readonly kind: 'markdown' | 'plain';
 }
 
 /**
@@ -27,7 +28,7 @@ export async function placeDocuments(
   const shared = sharedFolder(unique.map(i => dirname(resolve(i))));
   const placed = unique.map((input): PlacedDocument => {
     const name = relative(shared, resolve(input)).split(sep).join('/');
-    return { input, out: join(outDir, name), name, kind: kindOf(input) };
+    return kindOfDocument(input) === 'pdf' ? { input, name } : { input, out: join(outDir, name), name };
   });
   const reserved = ['review.md', 'review.json'];
   for (const { input, name } of placed) {
@@ -37,7 +38,10 @@ export async function placeDocuments(
     });
   }
   for (const { input } of placed) {
-    for (const made of [...placed.flatMap(p => [p.out, sidecarName(p.out)]), ...reserved.map(r => join(outDir, r))]) {
+    for (const made of [
+      ...placed.flatMap(p => (p.out ? [p.out, sidecarName(p.out)] : [])),
+      ...reserved.map(r => join(outDir, r)),
+    ]) {
       if (!(await files.same(made, input))) continue;
       throw new CatalogError('OutputIsInput', `${made} would be written over an input; choose another output folder.`, {
         made,
@@ -50,16 +54,6 @@ export async function placeDocuments(
     }
   }
   return placed;
-}
-
-function kindOf(input: string): PlacedDocument['kind'] {
-  if (/\.(?:md|markdown)$/i.test(input)) return 'markdown';
-  if (/\.txt$/i.test(input)) return 'plain';
-  throw new CatalogError(
-    'BadArgument',
-    `${basename(input)} is of a kind that cannot be carried; give .md, .markdown or .txt files.`,
-    { input },
-  );
 }
 
 function sharedFolder(folders: readonly string[]): string {

@@ -1,5 +1,5 @@
-import type { Passage } from '../model/document.ts';
-import type { FixedStretch, Reading } from './reading.ts';
+import type { FixedStretch, Passage } from '../model/document.ts';
+import type { Reading } from './reading.ts';
 import { recordOf } from './record.ts';
 
 /** A paragraph of an office file, as far as a reading tells of it. */

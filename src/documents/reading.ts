@@ -1,4 +1,4 @@
-import type { Passage } from '../model/document.ts';
+import type { FixedStretch, Passage } from '../model/document.ts';
 
 /** What a document says, as far as citations can stand in it. */
 export interface Reading {
@@ -8,14 +8,7 @@ export interface Reading {
   readonly edition?: string;
   /** The line by which the file says that it is a signed or dated record. */
   readonly record?: string;
-  /** Stretches that can be read and cannot be changed, in order, each with the reason: "a field that Word fills in". */
   readonly fixed?: readonly FixedStretch[];
-}
-
-export interface FixedStretch {
-  readonly start: number;
-  readonly end: number;
-  readonly why: string;
 }
 
 /** Takes the place of code, html and addresses in a passage: not a space, so that words on both sides stay apart. */

@@ -29,3 +29,10 @@ export interface Remark {
   readonly end: number;
   readonly paragraphs: readonly string[];
 }
+
+/** A stretch that can be read and cannot be changed, with the reason, to follow "it stands": "in a locked control". */
+export interface FixedStretch {
+  readonly start: number;
+  readonly end: number;
+  readonly why: string;
+}

@@ -104,7 +104,7 @@ describe('carrying documents', () => {
       carryDocs({ files: memory.files, progress: () => {} }, joint, marks, { inputs, outDir });
     await expect(run(Object.keys(bad), '/out')).rejects.toThrow(/not UTF-8/);
     await expect(run(['/in/a.md'], '/in')).rejects.toMatchObject({ code: 'OutputIsInput' });
-    await expect(run(['/in/a.docx'], '/out')).rejects.toMatchObject({ code: 'BadArgument' });
+    await expect(run(['/in/a.rtf'], '/out')).rejects.toMatchObject({ code: 'BadArgument' });
     expect([...memory.held.keys()]).toEqual(Object.keys(bad));
   });
 });
