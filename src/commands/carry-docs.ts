@@ -3,7 +3,6 @@ import { type CarriedCitation, carryPassages } from '../carryover/passages.ts';
 import type { MarksOf } from '../carryover/resolve.ts';
 import { type ReviewEntry, remarksOf, reviewOf, writeReview } from '../carryover/review.ts';
 import { sidecarName, writeSidecar } from '../carryover/sidecar.ts';
-import type { CitedBook } from '../citing/cited-book.ts';
 import { statedEdition } from '../citing/stated-edition.ts';
 import type { Joint } from '../crosswalk/joint.ts';
 import { changeDocument } from '../documents/change-document.ts';
@@ -21,8 +20,6 @@ export interface CarryDocsOptions {
   readonly outDir: string;
   /** Names of all editions of the catalog, so that a text may name any of them. */
   readonly editions?: readonly string[];
-  /** The numbers and titles of those other than the joint's older one, to check what a text says of them. */
-  readonly others?: readonly CitedBook[];
   /** When tracked changes and comments are made, ISO 8601; without it they bear no date. */
   readonly date?: string;
 }
@@ -102,7 +99,7 @@ async function carryOne(
   joint: Joint,
   marks: MarksOf,
   place: PlacedDocument,
-  { editions = [], others, date }: CarryDocsOptions,
+  { editions = [], date }: CarryDocsOptions,
   marked: string | undefined,
 ): Promise<Carried> {
   const bytes = await files.read(place.input);
@@ -113,7 +110,7 @@ async function carryOne(
     joint,
     marks,
     passages,
-    { editions, ...(others ? { others } : {}), ...(fileEdition === undefined ? {} : { fileEdition }) },
+    { editions, ...(fileEdition === undefined ? {} : { fileEdition }) },
     fixed,
   );
   const changes = { edits: citations.flatMap(c => c.edits), remarks: remarksOf(citations) };
