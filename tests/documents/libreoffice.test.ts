@@ -129,6 +129,13 @@ describe.skipIf(!hasOffice)('LibreOffice', () => {
     }
     expect(pages('d.pdf')).toContain('5.1.1.1');
   });
+
+  it('makes PDFs of which the words are read page by page, as another program reads them', async () => {
+    const { passages } = await readDocument('b.pdf', readFileSync(join(folder, 'b.pdf')));
+    expect(new Set(passages.map(p => p.place)).size).toBe(8);
+    const bare = (text: string) => [...text.replace(/\s/g, '')].sort().join('');
+    expect(bare(passages.map(p => p.text).join(''))).toBe(bare(pages('b.pdf')));
+  });
 });
 
 /** The text of a flat OpenDocument file, with its tracked changes accepted or rejected. */
