@@ -9,6 +9,7 @@ export const NAMESPACES: ReadonlyMap<string, string> = new Map([
       ['a', 'drawingml/2006/main', 'drawingml/main'],
       ['p', 'presentationml/2006/main', 'presentationml/main'],
       ['r', 'officeDocument/2006/relationships', 'officeDocument/relationships'],
+      ['x', 'spreadsheetml/2006/main', 'spreadsheetml/main'],
       ['m', 'officeDocument/2006/math', 'officeDocument/math'],
       ['op', 'officeDocument/2006/custom-properties', 'officeDocument/customProperties'],
       ['vt', 'officeDocument/2006/docPropsVTypes', 'officeDocument/docPropsVTypes'],

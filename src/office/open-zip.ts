@@ -49,6 +49,11 @@ export function openZip(bytes: Uint8Array, path: string, limits: ZipLimits = ZIP
   return parts;
 }
 
+/** What each part says to unpack to, in bytes, without unpacking any: enough to refuse a file that is too large. */
+export function partSizes(bytes: Uint8Array, path: string): ReadonlyMap<string, number> {
+  return new Map(directoryOf(bytes, path).map(entry => [entry.name, entry.size]));
+}
+
 function directoryOf(bytes: Uint8Array, path: string): Entry[] {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const end = endOfDirectory(view);

@@ -1,15 +1,31 @@
 import { CsvError, parse } from 'csv-parse/sync';
 import { CatalogError } from '../model/errors.ts';
-import type { Table } from '../model/table.ts';
+import type { Table, TableRow } from '../model/table.ts';
+import { type ReadTable, readXlsx } from './read-xlsx.ts';
 
 /**
- * Reads a whole table from csv (comma, semicolon or tab, with a header line) or JSON (a list of objects, or an object
- * whose `items` or `rows` is one). Lists inside JSON cells are joined by ` | `. Throws BadTable with line and column.
+ * Reads a whole table: csv (comma, semicolon or tab, with a header line), the first filled sheet of a workbook, JSON (a
+ * list of objects, or an object whose `items` or `rows` is one) or JSON Lines. What it is shows in its first bytes; a
+ * name that ends in .json or .jsonl says so outright. Lists inside JSON cells are joined by ` | `.
+ *
+ * @throws CatalogError BadTable with line and column; BadFile for a workbook that cannot be read
  */
-export function readTable(file: string, bytes: Uint8Array): Table {
+export function readTable(file: string, bytes: Uint8Array): ReadTable {
+  if (isWorkbook(bytes)) return readXlsx(file, bytes);
   const text = decode(file, bytes);
-  return /\.json$/i.test(file) ? readJsonTable(file, text) : readCsvTable(file, text);
+  const json = /\.json$/i.test(file) || /^\ufeff?\s*\[\s*[\]{]/.test(text);
+  const lines = /\.(?:jsonl|ndjson)$/i.test(file) || /^\ufeff?\s*\{\s*["}]/.test(text);
+  const table = json ? readJsonTable(file, text) : lines ? readJsonLines(file, text) : readCsvTable(file, text);
+  return { ...table, findings: [] };
 }
+
+/** Whether bytes are a zip, as every xlsx file is, or the older format, in which encrypted workbooks are wrapped. */
+export function isWorkbook(bytes: Uint8Array): boolean {
+  return [ZIP, OLE].some(magic => magic.every((b, at) => bytes[at] === b));
+}
+
+const ZIP = [0x50, 0x4b, 0x03, 0x04];
+const OLE = [0xd0, 0xcf, 0x11, 0xe0];
 
 function decode(file: string, bytes: Uint8Array): string {
   try {
@@ -89,15 +105,41 @@ function readJsonTable(file: string, text: string): Table {
     throw bad(file, 'is not a list of objects; give one object for each row');
   }
   const columns = new Set<string>();
-  const rows = list.map((row, at) => {
-    const cells = new Map<string, string>();
-    for (const [name, cell] of Object.entries(row as object)) {
-      columns.add(name);
-      if (cell !== null && cell !== undefined) cells.set(name, cellText(cell));
-    }
-    return { file, line: at + 1, cells };
-  });
+  const rows = list.map((row, at) => objectRow(file, at + 1, row as object, columns));
   return { file, columns: [...columns], rows };
+}
+
+/** One object a line. A whole file that is one object with a list inside is read as that. */
+function readJsonLines(file: string, text: string): Table {
+  const rows: TableRow[] = [];
+  const columns = new Set<string>();
+  let line = 0;
+  for (const written of text.replace(/^\ufeff/, '').split('\n')) {
+    line++;
+    if (written.trim() === '') continue;
+    let row: unknown;
+    try {
+      row = JSON.parse(written);
+    } catch {
+      if (line === 1 || !/\.(?:jsonl|ndjson)$/i.test(file)) return readJsonTable(file, text);
+      throw bad(file, `is not valid JSON at line ${line}; mend that line and try again`, { line });
+    }
+    if (typeof row !== 'object' || row === null || Array.isArray(row)) {
+      throw bad(file, `has no object on line ${line}; give one object a line`, { line });
+    }
+    if (line === 1 && listInside(row)) return readJsonTable(file, text);
+    rows.push(objectRow(file, line, row, columns));
+  }
+  return { file, columns: [...columns], rows };
+}
+
+function objectRow(file: string, line: number, row: object, columns: Set<string>): TableRow {
+  const cells = new Map<string, string>();
+  for (const [name, cell] of Object.entries(row)) {
+    columns.add(name);
+    if (cell !== null && cell !== undefined) cells.set(name, cellText(cell));
+  }
+  return { file, line, cells };
 }
 
 function listInside(value: unknown): unknown[] | undefined {
