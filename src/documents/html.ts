@@ -48,14 +48,15 @@ export function readHtml(text: string): Reading {
 export function editHtml(text: string, edits: readonly Edit[]): string {
   if (edits.length === 0) return text;
   const solid = blocksOf(text).blocks.flatMap(b => b.stretches.filter(s => s.solid));
-  return edit(
-    text,
-    edits.flatMap(one =>
-      solid
-        .filter(s => s.start < one.end && s.end > one.start)
-        .map((s, n) => ({ ...within(s, one, text), text: n === 0 ? escaped(one.text) : '' })),
-    ),
-  );
+  const made: Edit[] = [];
+  let next = 0;
+  for (const one of [...edits].sort((a, b) => a.start - b.start)) {
+    while (next < solid.length && solid[next]!.end <= one.start) next++;
+    for (let n = next; n < solid.length && solid[n]!.start < one.end; n++) {
+      made.push({ ...within(solid[n]!, one, text), text: n === next ? escaped(one.text) : '' });
+    }
+  }
+  return edit(text, made);
 }
 
 /** The part of a stretch that an edit covers; an entity is replaced whole. */

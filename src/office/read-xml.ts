@@ -98,25 +98,20 @@ interface Opened extends Omit<XmlElement, 'end' | 'innerEnd' | 'children' | 'par
 }
 
 function openElement(tag: RegExpExecArray, start: number, parent: Opened | undefined, name: string): Opened {
-  const raw: [string, string][] = [];
-  if (tag[2] !== '') {
-    for (const [, key, double, single] of tag[2]!.matchAll(ATTRIBUTE)) {
-      raw.push([key!, readEntities(double ?? single ?? '', name, start)]);
-    }
-  }
-  let prefixes = parent?.prefixes ?? new Map<string, string>();
-  const declared = raw.filter(([key]) => key === 'xmlns' || key.startsWith('xmlns:'));
-  if (declared.length > 0) {
-    prefixes = new Map([...prefixes, ...declared.map(([key, uri]) => [key.slice(6), usualPrefix(uri)] as const)]);
-  }
   const depth = (parent?.depth ?? 0) + 1;
   if (depth > DEEPEST)
     throw refused(name, 'is nested more deeply than any program writes; save it anew in its program');
+  const raw = tag[2] === '' ? [] : attributesIn(tag[2]!, name, start);
+  const declared = raw.filter(([key]) => key.startsWith('xmlns') && (key.length === 5 || key[5] === ':'));
+  let prefixes = parent?.prefixes ?? NOTHING;
+  if (declared.length > 0) {
+    prefixes = new Map([...prefixes, ...declared.map(([key, uri]) => [key.slice(6), usualPrefix(uri)] as const)]);
+  }
   const end = start + tag[0].length;
   return {
     name: usualName(tag[1]!, prefixes, prefixes.get('') ?? ''),
     written: tag[1]!,
-    attributes: new Map(raw.map(([key, value]) => [usualName(key, prefixes, ''), value])),
+    attributes: raw.length === 0 ? NOTHING : new Map(raw.map(([key, value]) => [usualName(key, prefixes, ''), value])),
     start,
     end,
     innerStart: end,
@@ -126,6 +121,17 @@ function openElement(tag: RegExpExecArray, start: number, parent: Opened | undef
     prefixes,
     depth,
   };
+}
+
+/** Most elements have no attributes: one empty map for all of them. */
+const NOTHING: ReadonlyMap<string, string> = new Map();
+
+function attributesIn(written: string, name: string, at: number): readonly (readonly [string, string])[] {
+  const found: (readonly [string, string])[] = [];
+  for (const [, key, double, single] of written.matchAll(ATTRIBUTE)) {
+    found.push([key!, readEntities(double ?? single ?? '', name, at)]);
+  }
+  return found;
 }
 
 function usualName(written: string, prefixes: ReadonlyMap<string, string>, bare: string): string {

@@ -69,8 +69,9 @@ function withSpans(
         { path: office.name },
       );
     }
-    const made = changeRuns(paragraph, own, source, stamp, nextId);
-    changes.set(paragraph.part, [...(changes.get(paragraph.part) ?? []), ...made]);
+    const made = changes.get(paragraph.part) ?? [];
+    made.push(...changeRuns(paragraph, own, source, stamp, nextId));
+    changes.set(paragraph.part, made);
   }
   const parts = new Map(withComments(office, comments, stamp));
   for (const [part, edits] of changes) parts.set(part, new TextEncoder().encode(edit(sources.get(part)!, edits)));

@@ -28,7 +28,9 @@ export function changePptx(bytes: Uint8Array, name: string, edits: readonly Edit
   }
   const changes = new Map<string, Edit[]>();
   for (const [paragraph, wanted] of own) {
-    changes.set(paragraph.part, [...(changes.get(paragraph.part) ?? []), ...textEdits(paragraph, wanted)]);
+    const made = changes.get(paragraph.part) ?? [];
+    made.push(...textEdits(paragraph, wanted));
+    changes.set(paragraph.part, made);
   }
   const parts = new Map(office.parts);
   for (const [part, made] of changes) parts.set(part, new TextEncoder().encode(edit(textOfPart(office, part), made)));
