@@ -7,6 +7,7 @@ export const NAMESPACES: ReadonlyMap<string, string> = new Map([
     [
       ['w', 'wordprocessingml/2006/main', 'wordprocessingml/main'],
       ['a', 'drawingml/2006/main', 'drawingml/main'],
+      ['c', 'drawingml/2006/chart', 'drawingml/chart'],
       ['p', 'presentationml/2006/main', 'presentationml/main'],
       ['r', 'officeDocument/2006/relationships', 'officeDocument/relationships'],
       ['x', 'spreadsheetml/2006/main', 'spreadsheetml/main'],

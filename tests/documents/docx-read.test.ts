@@ -164,6 +164,28 @@ describe('reading a Word document', () => {
     ]);
   });
 
+  it('reads the words of charts and diagrams, which cannot be changed', async () => {
+    const parts = partsOf(docxOf(paragraph(run('a'))));
+    const types = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships';
+    const relation = (id: string, type: string, target: string) =>
+      `<Relationship Id="${id}" Type="${types}/${type}" Target="${target}"/></Relationships>`;
+    const relations = 'word/_rels/document.xml.rels';
+    parts[relations] = parts[relations]!.replace('</Relationships>', relation('c', 'chart', 'charts/c.xml'));
+    parts[relations] = parts[relations].replace('</Relationships>', relation('d', 'diagramData', 'd.xml'));
+    const drawing = 'http://schemas.openxmlformats.org/drawingml/2006';
+    parts['word/charts/c.xml'] =
+      `<c:chart xmlns:c="${drawing}/chart"><c:strCache><c:pt><c:v>3.1.1</c:v></c:pt></c:strCache><c:numCache><c:pt><c:v>4</c:v></c:pt></c:numCache></c:chart>`;
+    parts['word/d.xml'] =
+      `<x xmlns:a="${drawing}/main"><a:p><a:r><a:t>3.1</a:t></a:r><a:r><a:t>.2</a:t></a:r></a:p></x>`;
+    const { passages, fixed } = await readDocument('a.docx', zipped(parts));
+    expect(passages.map(p => [p.text, p.place])).toEqual([
+      ['a', 'paragraph 1'],
+      ['3.1.1', 'chart'],
+      ['3.1.2', 'diagram'],
+    ]);
+    expect(fixed?.map(f => f.why)).toEqual(['in a chart, which is only read', 'in a diagram, which is only read']);
+  });
+
   it('takes the edition from a property, and knows signed records', async () => {
     const body = paragraph(run('a'));
     expect((await read(body, {}, customProperty('Edition', ' 2018 '))).edition).toBe('2018');

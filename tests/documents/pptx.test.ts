@@ -67,6 +67,17 @@ describe('reading slides', () => {
     expect(Object.keys(now).filter(name => old[name] !== now[name])).toEqual(['ppt/notesSlides/notesSlide1.xml']);
   });
 
+  it('reads the words of a chart, which cannot be changed', async () => {
+    const made = new Deck();
+    const data = [{ name: 'Item 3.1.1', labels: ['3.1.2', 'x'], values: [1, 2] }];
+    made.addSlide().addChart('bar', data, { x: 1, y: 1, w: 4, h: 3, showTitle: true, title: 'Chart of 3.1.3' });
+    const bytes = new Uint8Array((await made.write({ outputType: 'arraybuffer' })) as ArrayBuffer);
+    const { passages, fixed } = await readDocument('a.pptx', bytes);
+    const drawn = passages.filter(p => p.place === 'slide 1, chart');
+    expect(drawn.map(p => p.text)).toEqual(['Chart of 3.1.3', 'Item 3.1.1', '3.1.2', 'x']);
+    expect(fixed?.filter(f => f.why === 'in a chart, which is only read')).toHaveLength(4);
+  });
+
   it('takes the title of a slide for its heading', async () => {
     const { passages } = await readDocument('a.pptx', readFileSync(CATALOG));
     expect(new Set(passages.filter(p => p.place?.startsWith('slide 3')).map(p => p.heading))).toEqual(

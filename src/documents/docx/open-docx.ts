@@ -7,6 +7,7 @@ import {
   treeOfPart,
 } from '../../office/open-package.ts';
 import { elementsBelow, elementsIn, type XmlElement } from '../../office/read-xml.ts';
+import { drawnTexts } from '../drawn-texts.ts';
 import { headingTeller } from './headings.ts';
 import type { Paragraph } from './paragraph.ts';
 import { readStory } from './read-story.ts';
@@ -21,7 +22,7 @@ export interface Docx {
 }
 
 /**
- * Opens a docx: body, footnotes, endnotes, headers, footers, then comments.
+ * Opens a docx: body, footnotes, endnotes, headers, footers, charts and diagrams, then comments.
  *
  * @param name only for messages
  * @throws CatalogError BadFile, see `openPackage` and `readXml`
@@ -63,6 +64,10 @@ export function openDocx(bytes: Uint8Array, name: string): Docx {
     ...notes('endnote'),
     ...margins('header'),
     ...margins('footer'),
+    ...drawnTexts(office, office.main).map(({ part, text, place, fixed, element }) => {
+      const pieces = [{ at: 0, text, fixed, child: element, run: element }];
+      return { part, element, text, pieces, place, heldBy: null };
+    }),
     ...comments,
   ];
   const signed = isSigned(office)

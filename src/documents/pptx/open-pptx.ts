@@ -7,6 +7,7 @@ import {
   treeOfPart,
 } from '../../office/open-package.ts';
 import { elementAt, elementsIn, isElement, textBelow, type XmlElement } from '../../office/read-xml.ts';
+import { drawnTexts } from '../drawn-texts.ts';
 
 /** A run's text, and where it stands in its paragraph's. */
 export interface SlidePiece {
@@ -38,7 +39,7 @@ export interface Pptx {
 }
 
 /**
- * Opens a presentation: its slides in the order of showing, each followed by its notes. Layouts and masters are not read.
+ * Opens a presentation: its slides in the order of showing, each followed by its charts, diagrams and notes. Layouts and masters are not read.
  *
  * @param name only for messages
  * @throws CatalogError BadFile
@@ -51,7 +52,7 @@ export function openPptx(bytes: Uint8Array, name: string): Pptx {
     s => byId.get(s.attributes.get('r:id') ?? '') ?? [],
   );
   const paragraphs = slides.flatMap((part, n) => {
-    const own = readShapes(office, part, `slide ${n + 1}`);
+    const own = [...readShapes(office, part, `slide ${n + 1}`), ...readDrawn(office, part, `slide ${n + 1}`)];
     const notes = relationsOf(office, part).find(r => r.type === 'notesSlide')?.target;
     const said = notes === undefined ? [] : readShapes(office, notes, `slide ${n + 1}, notes`);
     const title = own
@@ -70,6 +71,16 @@ type Found = SlideParagraph & { readonly isTitle: boolean };
 function readShapes(office: OfficePackage, part: string, place: string): readonly Found[] {
   const tree = treeOfPart(office, part);
   return tree ? readBelow(tree, { part, place, isTitle: false, tables: { count: 0 } }) : [];
+}
+
+function readDrawn(office: OfficePackage, slide: string, place: string): readonly Found[] {
+  return drawnTexts(office, slide).map(({ part, text, fixed, place: drawn }) => ({
+    part,
+    text,
+    pieces: [{ at: 0, text, fixed }],
+    place: `${place}, ${drawn}`,
+    isTitle: false,
+  }));
 }
 
 interface Around {
