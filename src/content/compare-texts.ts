@@ -3,7 +3,7 @@ import { type Atom, alignAtoms, atomsOf, type Hunk } from './atoms.ts';
 import { wordingOfTexts } from './edited.ts';
 import { dutyOfEvidence, type Evidence } from './evidence.ts';
 import { forceEvidence } from './force-evidence.ts';
-import { type Lost, lostOf } from './lost.ts';
+import { type Lost, retentionOf } from './lost.ts';
 import { type Reading, readText } from './reading.ts';
 import { rewrittenEvidence } from './rewritten.ts';
 import { segmentEvidence, segmentsOnlyIn, turnedSegments } from './segment-evidence.ts';
@@ -22,7 +22,7 @@ export function compareTexts(from: string, to: string): Comparison {
   const wording = wordingOfTexts(from, to);
   if (wording !== 'substantive') return { wording, duty: 'same', lost: [], evidence: [] };
   const [a, b] = [readText(from), readText(to)];
-  return { wording, ...dutyBetween(a, b), lost: lostOf(a, [b]) };
+  return { wording, ...dutyBetween(a, b), lost: retentionOf(a, [b]).lost };
 }
 
 function dutyBetween(from: Reading, to: Reading): { duty: Duty; evidence: Evidence[] } {

@@ -1,4 +1,5 @@
 import { type Atom, alignAtoms, atomsOf } from './atoms.ts';
+import { changedValues } from './changed-values.ts';
 import { meaning } from './meaning.ts';
 import type { Quantity } from './quantities.ts';
 import { type Reading, readText, said } from './reading.ts';
@@ -12,27 +13,62 @@ export interface Lost {
   readonly end: number;
 }
 
+/** A value of an old text that its heirs state otherwise, of the same thing. */
+export interface Changed {
+  readonly text: string;
+  readonly start: number;
+  readonly end: number;
+  /** In the heir's words. */
+  readonly to: string;
+}
+
+export interface RetentionOfText {
+  readonly lost: readonly Lost[];
+  readonly changed: readonly Changed[];
+}
+
 /** What of a text none of its heirs states any more: quantities, conditions, exceptions, things and references. */
-export function lostFrom(from: string, heirs: readonly string[]): Lost[] {
-  return lostOf(
+export function lostFrom(from: string, heirs: readonly string[]): readonly Lost[] {
+  return retentionOf(
     readText(from),
     heirs.map(text => readText(text)),
-  );
+  ).lost;
 }
 
-/** The same, of texts already read. */
-export function lostOf(from: Reading, heirs: readonly Reading[]): Lost[] {
-  const found = [...lostQuantities(from, heirs), ...lostReferences(from, heirs), ...lostSegments(from, heirs)];
+/**
+ * The same, of texts already read, with the values that changed told apart.
+ *
+ * @param context what holds for the heirs without being their words: titles and purposes of what they stand in
+ */
+export function retentionOf(
+  from: Reading,
+  heirs: readonly Reading[],
+  context: readonly Reading[] = [],
+): RetentionOfText {
+  const all = [...heirs, ...context];
+  const { lost: quantities, changed } = valuesOf(from, heirs, all);
+  const found = [...quantities, ...lostReferences(from, all), ...lostSegments(from, all)];
   // A thing inside a lost condition is told of with it.
-  const things = lostThings(from, heirs).filter(t => !found.some(f => t.start < f.end && f.start < t.end));
-  return [...found, ...things].sort((a, b) => a.start - b.start);
+  const things = lostThings(from, heirs, all).filter(t => !found.some(f => t.start < f.end && f.start < t.end));
+  const inOrder = (a: { start: number }, b: { start: number }) => a.start - b.start;
+  return { lost: [...found, ...things].sort(inOrder), changed: changed.sort(inOrder) };
 }
 
-function lostQuantities(from: Reading, heirs: readonly Reading[]): Lost[] {
-  const stated = heirs.flatMap(heir => heir.quantities.map(q => asKept(heir, q)));
-  return from.quantities
-    .filter(q => !isOne(q) && !isElliptic(from, q) && !stated.some(s => states(s, q)))
-    .map(({ text, start, end }) => ({ kind: 'quantity', text, start, end }));
+function valuesOf(from: Reading, heirs: readonly Reading[], all: readonly Reading[]) {
+  const stated = all.flatMap(heir => heir.quantities.map(q => asKept(heir, q)));
+  const missing = from.quantities.filter(q => !isOne(q) && !isElliptic(from, q) && !stated.some(s => states(s, q)));
+  const lost: Lost[] = [];
+  const changed: Changed[] = [];
+  if (missing.length === 0) return { lost, changed };
+  const fresh = heirs.flatMap(heir =>
+    heir.quantities.filter(q => !from.quantities.some(old => states(q, old))).map(q => ({ heir, q })),
+  );
+  for (const { q, to } of changedValues(from, missing, fresh)) {
+    const { text, start, end } = q;
+    if (to) changed.push({ text, start, end, to: to.text });
+    else lost.push({ kind: 'quantity', text, start, end });
+  }
+  return { lost, changed };
 }
 
 /** "one" and "a" count the same. */
@@ -109,8 +145,8 @@ function statedIn(heirs: readonly Reading[]): Set<string> {
 }
 
 /** Runs of words that no heir says, where an heir has no words of its own in their place that could say the same. */
-function lostThings(from: Reading, heirs: readonly Reading[]): Lost[] {
-  const stated = statedIn(heirs);
+function lostThings(from: Reading, heirs: readonly Reading[], all: readonly Reading[]): Lost[] {
+  const stated = statedIn(all);
   const own = new Set(from.meanings.filter(Boolean));
   const atoms = atomsOf(from);
   const gone = atoms.filter(a => a.kind === 'word' && !stated.has(a.key));

@@ -57,9 +57,19 @@ describe('what is lost', () => {
       ['exception', 'except above doors'],
       ['reference', 'Table 4'],
     ]);
+    expect(lostFrom(from, ['Sills project.', 'Oak sills: Table 4. Above doors none.']).map(l => l.text)).toEqual([
+      '40 mm',
+    ]);
+  });
+
+  it('leaves out a value that is stated anew: that changes a duty and loses nothing', () => {
+    expect(lostFrom('Lap sheets at least 100 mm.', ['Sheets lap at least 150 mm.'])).toEqual([]);
+    // Another thing is measured: the lap's value is gone.
     expect(
-      lostFrom(from, ['Sills project 1 1/2 in.', 'Oak sills: Table 4. Above doors none.']).map(l => l.text),
-    ).toEqual(['40 mm']);
+      lostFrom('Lap sheets at least 100 mm and clamp them.', ['Lap sheets. The gutter bracket is 150 mm long.']).map(
+        l => l.text,
+      ),
+    ).toEqual(['at least 100 mm']);
   });
 });
 
