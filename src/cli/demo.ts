@@ -16,7 +16,15 @@ import { portsOf } from './context.ts';
 import { statisticsLines } from './crosswalk.ts';
 import { printLines } from './print.ts';
 
-const COURSE = ['course/1-storage.md', 'course/quiz.md', 'record/inspection-record.md', 'checklist/site-checklist.txt'];
+const COURSE = [
+  'course/1-storage.md',
+  'course/2-infiltration.html',
+  'course/3-paving.docx',
+  'course/4-roofs.pptx',
+  'course/quiz.md',
+  'record/inspection-record.md',
+  'checklist/site-checklist.txt',
+];
 
 export function addDemo(program: Command): void {
   program
