@@ -1,8 +1,8 @@
+import { titlesOf } from '../citing/titles.ts';
 import type { Joint } from '../crosswalk/joint.ts';
 import { CatalogError } from '../model/errors.ts';
 import { readNumberCell } from './number-cell.ts';
 import { stateOf } from './states.ts';
-import { titlesOf } from '../citing/titles.ts';
 import { typeReader } from './type-names.ts';
 
 /** What a column of a job table can be to us. */

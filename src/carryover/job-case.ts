@@ -19,6 +19,9 @@ export const ADDED_COLUMNS = [
   'carried_to',
 ] as const;
 
+/** Added behind the others where a policy says which edition governs a job. */
+export const POLICY_COLUMNS = ['governed_by', 'rule'] as const;
+
 /** Lines that have the same answer: same number, title, type and edition, in the same state. */
 export interface JobCase {
   readonly number: string;
@@ -46,7 +49,7 @@ export interface AddedLine {
   readonly after: readonly string[];
 }
 
-const FOLDING: readonly Outcome['cause'][] = ['same-number', 'sole-heir', 'duty'];
+const FOLDING: readonly Outcome['cause'][] = ['same-number', 'sole-heir', 'duty', 'decided'];
 
 export function jobCase(
   joint: Joint,
@@ -55,14 +58,18 @@ export function jobCase(
   state: string,
   edition: string,
   outcome: Outcome,
+  governed: Governed = 'newer',
 ): JobCase {
   const { heirs, kind, why } = outcome;
-  const closed = state !== 'open';
-  const toDo = closed
-    ? `Leave this line as it stands under edition ${edition}: it is ${state}.`
-    : kind === 'carried' && heirs[0]
-      ? `Cite ${heirs[0].number || heirs[0].title} from now on.`
-      : (outcome.toDo ?? '');
+  const closed = state !== 'open' || governed !== 'newer';
+  const toDo =
+    state !== 'open'
+      ? `Leave this line as it stands under edition ${edition}: it is ${state}.`
+      : governed !== 'newer'
+        ? staysToDo(joint, edition, governed)
+        : kind === 'carried' && heirs[0]
+          ? `Cite ${heirs[0].number || heirs[0].title} from now on.`
+          : (outcome.toDo ?? '');
   return {
     number,
     type,
@@ -98,6 +105,15 @@ export function addedLine(
     before: [duty.number, duty.title, 'added', why, toDo, 'added'],
     after: marksOf(joint, joint.from.header.name),
   };
+}
+
+/** Which edition governs a line: the one that it is carried to, another one by name, or nobody has said. */
+export type Governed = 'newer' | 'ask' | { readonly edition: string };
+
+function staysToDo(joint: Joint, edition: string, governed: Exclude<Governed, 'newer'>): string {
+  if (governed === 'ask') return 'Decide first which edition governs this job; leave the line as it stands until then.';
+  if (governed.edition === edition) return `Leave this line as it stands: edition ${edition} governs it.`;
+  return `Leave this line as it stands here, and carry it to ${governed.edition}, which governs it, not to ${joint.to.header.name}.`;
 }
 
 /** The edition mark at the end of every line. */

@@ -1,28 +1,22 @@
 import type { Joint } from '../crosswalk/joint.ts';
-import { OUTCOMES, type OutcomeKind } from '../model/citation.ts';
+import { OUTCOMES, type Outcome, type OutcomeKind } from '../model/citation.ts';
 import type { Finding } from '../model/finding.ts';
 import type { ItemId, TypeId } from '../model/item.ts';
+import { type CaseCount, countCases, sumOfLines, type Tally } from './case-counts.ts';
 import type { Columns } from './columns.ts';
-import { type AddedLine, addedLine, type JobCase, jobCase } from './job-case.ts';
+import { type Governing, governingEdition } from './governing-edition.ts';
+import { type AddedLine, addedLine, type Governed, type JobCase, jobCase } from './job-case.ts';
+import { type Decisions, isQuestion, type JobQuestion } from './job-decisions.ts';
 import { JobNotes } from './job-notes.ts';
+import type { JobPolicy } from './job-policy.ts';
+import { caseReader, type Way } from './job-reader.ts';
 import { newDutiesUnder } from './new-duties.ts';
-import { readNumberCell } from './number-cell.ts';
-import { type MarksOf, resolveCitation } from './resolve.ts';
+import type { MarksOf } from './resolve.ts';
+import { dutyOf } from './settled-by-policy.ts';
 import { stateOf } from './states.ts';
-import { sameTitle, titlesOf } from '../citing/titles.ts';
 import { typeReader } from './type-names.ts';
 
-/** Lines of one old number, type and outcome. */
-export interface CaseCount {
-  readonly number: string;
-  readonly type: TypeId | undefined;
-  readonly outcome: OutcomeKind;
-  readonly heirs: readonly { readonly number: string; readonly title: string }[];
-  readonly why: string;
-  readonly lines: number;
-  /** How many of the lines are closed and stay under the older edition. */
-  readonly closed: number;
-}
+export type { CaseCount } from './case-counts.ts';
 
 export interface JobTotals {
   readonly lines: number;
@@ -40,22 +34,45 @@ export interface CarriedLine {
   readonly foldsInto: number | undefined;
   /** The lines that the job before this line gained; they stand before it. */
   readonly added: readonly AddedLine[];
+  /** Where a policy governs. */
+  readonly governing?: Governing;
+}
+
+/** What a run may know beside the two editions. */
+export interface CarrierOptions {
+  /** Other editions that lines may cite, by name. */
+  readonly others?: ReadonlyMap<string, Way>;
+  /** Names of types that no edition knows any more, to what they mean now. */
+  readonly typeNames?: Readonly<Record<string, string>>;
+  readonly policy?: JobPolicy;
+  /** The day that decides for a line, by the policy's columns; only with a policy. */
+  readonly dayOf?: (cells: readonly string[]) => { readonly day: string; readonly header: string } | undefined;
+  readonly decisions?: Decisions;
+  /** Told of each open line that asks more under the newer edition than under the one that it cites. */
+  readonly tightens?: (cells: readonly string[], line: number, found: JobCase) => void;
 }
 
 export interface JobCarrier {
-  /** Takes the lines of the table one after the other. */
-  line(cells: readonly string[]): CarriedLine;
+  /**
+   * Takes the lines of the table one after the other.
+   *
+   * @param numeric what a spreadsheet's number cell shows and stores, where the cited number is a number and no text
+   */
+  line(cells: readonly string[], numeric?: readonly string[]): CarriedLine;
   /** The lines that the last job gained. */
   end(): readonly AddedLine[];
   totals(): JobTotals;
   /** Largest first. */
   cases(): readonly CaseCount[];
+  /** What people have to be asked, each once; those with the most lines first. */
+  questions(): readonly JobQuestion[];
+  /** How many lines cite which edition. */
+  editions(): ReadonlyMap<string, number>;
   findings(): readonly Finding[];
 }
 
 /** Numbers that name nothing come in any quantity; beyond this many they are counted as one case. */
 const UNREADABLE = 10_000;
-const OTHERS = '(other numbers)';
 /** Answers remembered by the cells as they stand; cells longer than this are not worth remembering. */
 const REMEMBERED = 50_000;
 const LONG_CELL = 200;
@@ -65,13 +82,16 @@ const LONG_KEY = 500;
  * Carries a job table line by line. What it keeps in memory grows with the cases and with the different jobs, not with
  * the lines. Law: each line has exactly one outcome.
  */
-export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns): JobCarrier {
-  const typeOf = typeReader(joint);
-  const titles = titlesOf(joint.from);
+export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns, options: CarrierOptions = {}): JobCarrier {
+  const { policy, decisions } = options;
+  const others = options.others ?? new Map<string, Way>();
+  const reader = caseReader({ joint, marks }, others, policy, decisions);
+  const typeOf = typeReader(joint, { ...policy?.types, ...options.typeNames });
   const notes = new JobNotes(columns);
-  const remembered = new Map<string, Tally>();
-  const cases = new Map<string, Tally>();
-  const others = new Map<OutcomeKind, { lines: number; closed: number }>();
+  const remembered = new Map<string, Known>();
+  const cases = new Map<string, Known>();
+  const uncounted = new Map<OutcomeKind, { lines: number; closed: number }>();
+  const editions = new Map<string, number>();
   let unreadable = 0;
   const finished = new Set<string>();
   const duties = new Map<string, readonly AddedLine[]>();
@@ -87,40 +107,43 @@ export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns): JobC
 
   const readFrom = (['number', 'type', 'state', 'title', 'edition'] as const).flatMap(r => columns[r]?.at ?? []);
 
-  function tallyOf(cells: readonly string[]): Tally {
-    let key = '';
-    for (const column of readFrom) key += `${cells[column] ?? ''}\u0000`;
+  function tallyOf(cells: readonly string[], numeric: readonly string[], governed: Governed): Known {
+    let key = typeof governed === 'string' ? governed : `=${governed.edition}`;
+    for (const shown of numeric) key += `\u0000${shown}`;
+    for (const column of readFrom) key += `\u0000${cells[column] ?? ''}`;
     const known = remembered.get(key);
     if (known) return known;
-    const [type, state] = [at(cells, 'type'), at(cells, 'state')];
-    const found = readCase(at(cells, 'number'), type, state, at(cells, 'title'), at(cells, 'edition'));
+    const found = readCase(cells, numeric, governed);
     if (key.length > LONG_KEY) return found;
     if (remembered.size >= REMEMBERED) remembered.clear();
+    const [type, state] = [at(cells, 'type'), at(cells, 'state')];
     // A word on no list is noted each time that it is met, so such lines are not remembered.
     if (!notes.strange(type, typeOf(type), state, stateOf(state))) remembered.set(key, found);
     return found;
   }
 
-  function readCase(numberCell: string, typeCell: string, stateCell: string, titleCell: string, editionCell: string) {
-    const cell = readNumberCell(joint, numberCell);
-    const type = typeOf(typeCell);
-    const state = stateOf(stateCell) ?? 'open';
-    const edition = editionCell.trim() || cell.edition || joint.from.header.name;
-    // A title that names nothing is a remark; keeping it in the case would make every remark a case of its own.
-    const beside = titleCell.trim() || cell.title;
-    const title = beside !== undefined && telling(cell.number, beside) ? beside : undefined;
-    const key = JSON.stringify([cell.number, type ?? null, state, title ?? null, edition]);
+  function readCase(cells: readonly string[], numeric: readonly string[], governed: Governed): Known {
+    const type = typeOf(at(cells, 'type'));
+    const state = stateOf(at(cells, 'state')) ?? 'open';
+    const cited = { number: at(cells, 'number'), title: at(cells, 'title'), edition: at(cells, 'edition') };
+    const asked = { ...cited, type, state, governed, numeric };
+    const { number, title, edition, way } = reader.cited(asked);
+    const key = JSON.stringify([number, type ?? null, state, title ?? null, edition, governed, numeric]);
     const known = cases.get(key);
     if (known) return known;
-    const outcome = resolveCitation(joint, marks, {
-      number: cell.number,
+    const { outcome, undecided, askedOn } = reader.answer(asked);
+    const found: Known = {
+      case: jobCase(way.joint, number, type, state, edition, outcome, governed),
+      lines: 0,
+      counted: true,
+      way,
+      title,
+      undecided,
+      askedOn,
       edition,
-      ...(type === undefined ? {} : { type }),
-      ...(title === undefined ? {} : { title }),
-    });
-    const found = { case: jobCase(joint, cell.number, type, state, edition, outcome), lines: 0, counted: true };
+    };
     const readable = outcome.from !== undefined || outcome.kind !== 'unknown';
-    if (readable || (unreadable < UNREADABLE && cell.number.length <= LONG_CELL)) {
+    if (readable || (unreadable < UNREADABLE && number.length <= LONG_CELL)) {
       cases.set(key, found);
       if (!readable) unreadable++;
       return found;
@@ -128,33 +151,44 @@ export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns): JobC
     return { ...found, counted: false };
   }
 
-  function telling(number: string, title: string): boolean {
-    if (title.length > LONG_CELL) return false;
-    return titles.named(title).length > 0 || joint.old.withNumber(number).some(i => sameTitle(i.title, title));
+  /** The edition that governs a line, by the policy; without one every open line goes to the newer edition. */
+  function governingOf(cells: readonly string[], job: string): Governing | undefined {
+    if (!policy) return undefined;
+    const state = stateOf(at(cells, 'state')) ?? 'open';
+    const cited = { number: at(cells, 'number'), title: '', edition: at(cells, 'edition') };
+    const { edition } = reader.cited({ ...cited, type: undefined, state, governed: 'newer', numeric: [] });
+    const day = options.dayOf?.(cells);
+    return governingEdition(policy, {
+      job,
+      readIn: edition,
+      ...(state === 'open' ? {} : { closed: state }),
+      ...(day ? { day } : {}),
+    });
   }
 
-  function count(tally: Tally): void {
+  function count(tally: Known): void {
     tally.lines++;
+    editions.set(tally.edition, (editions.get(tally.edition) ?? 0) + 1);
     if (tally.counted) return;
     const { outcome, state } = tally.case;
-    const kind = others.get(outcome.kind) ?? { lines: 0, closed: 0 };
+    const kind = uncounted.get(outcome.kind) ?? { lines: 0, closed: 0 };
     kind.lines++;
     if (state !== 'open') kind.closed++;
-    others.set(outcome.kind, kind);
+    uncounted.set(outcome.kind, kind);
   }
 
   function endRun(): readonly AddedLine[] {
     const gained: AddedLine[] = [];
-    for (const { type, typeCell, workItem } of run.works.values()) {
-      for (const line of dutiesOf(workItem, type, typeCell)) gained.push({ ...line, job: run.job });
+    for (const { type, typeCell, workItem, way } of run.works.values()) {
+      for (const line of dutiesOf(way.joint, workItem, type, typeCell)) gained.push({ ...line, job: run.job });
     }
     if (run.job !== '') finished.add(run.job);
     added += gained.length;
     return gained;
   }
 
-  function dutiesOf(workItem: ItemId, type: TypeId | undefined, typeCell: string): readonly AddedLine[] {
-    const key = JSON.stringify([workItem, type ?? null, typeCell]);
+  function dutiesOf(joint: Joint, workItem: ItemId, type: TypeId | undefined, typeCell: string): readonly AddedLine[] {
+    const key = JSON.stringify([joint.from.header.name, workItem, type ?? null, typeCell]);
     const known = duties.get(key);
     if (known) return known;
     const found = newDutiesUnder(joint, workItem, type).map(d => addedLine(joint, '', type, typeCell, d));
@@ -162,14 +196,14 @@ export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns): JobC
     return found;
   }
 
-  function joinRun(cells: readonly string[], found: JobCase): number | undefined {
+  function joinRun(cells: readonly string[], { case: found, way }: Known): number | undefined {
     if (run.job === '') return undefined;
     if (found.workItems.length > 0 && !run.cited.has(found)) {
       run.cited.add(found);
       for (const workItem of found.workItems) {
         const key = JSON.stringify([workItem, found.type ?? null]);
         const typeCell = at(cells, 'type').slice(0, LONG_CELL);
-        if (!run.works.has(key)) run.works.set(key, { workItem, type: found.type, typeCell });
+        if (!run.works.has(key)) run.works.set(key, { workItem, type: found.type, typeCell, way });
       }
     }
     if (found.foldKey === undefined) return undefined;
@@ -180,7 +214,7 @@ export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns): JobC
   }
 
   return {
-    line: cells => {
+    line: (cells, numeric = NOT_NUMERIC) => {
       lines++;
       const job = at(cells, 'job').trim();
       let gained: readonly AddedLine[] = [];
@@ -189,9 +223,13 @@ export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns): JobC
         if (job !== '' && finished.has(job)) notes.returned(job, lines);
         run = emptyRun(job);
       }
-      const tally = tallyOf(cells);
+      const governing = governingOf(cells, job);
+      const tally = tallyOf(cells, numeric, governing ? governedBy(governing, joint.to.header.name) : 'newer');
       count(tally);
-      return { case: tally.case, foldsInto: joinRun(cells, tally.case), added: gained };
+      if (options.tightens && tally.tightens === undefined) tally.tightens = tightens(tally);
+      if (tally.tightens) options.tightens?.(cells, lines, tally.case);
+      const carried = { case: tally.case, foldsInto: joinRun(cells, tally), added: gained };
+      return governing ? { ...carried, governing } : carried;
     },
     end: () => {
       const gained = endRun();
@@ -199,27 +237,22 @@ export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns): JobC
       return gained;
     },
     totals: () => {
-      const all = countCases([...cases.values()], others);
-      const outcomes = Object.fromEntries(OUTCOMES.map(k => [k, sum(all.filter(c => c.outcome === k))]));
+      const all = countCases([...cases.values()], uncounted);
+      const outcomes = Object.fromEntries(OUTCOMES.map(k => [k, sumOfLines(all.filter(c => c.outcome === k))]));
       return {
         lines,
         outcomes: outcomes as Record<OutcomeKind, number>,
         folded,
         closed: all.reduce((n, c) => n + c.closed, 0),
         added,
-        agree: sum(all) === lines,
+        agree: sumOfLines(all) === lines,
       };
     },
-    cases: () => countCases([...cases.values()], others),
-    findings: () => notes.findings(),
+    cases: () => countCases([...cases.values()], uncounted),
+    questions: () => questionsOf([...cases.values()]),
+    editions: () => editions,
+    findings: () => [...notes.findings(), ...(decisions?.findings() ?? [])],
   };
-}
-
-/** A case and how many lines have it. Cases beyond the limit are not `counted` here but by their kind. */
-interface Tally {
-  readonly case: JobCase;
-  lines: number;
-  readonly counted: boolean;
 }
 
 interface Run {
@@ -228,7 +261,7 @@ interface Run {
   readonly cited: Set<JobCase>;
   readonly works: Map<
     string,
-    { readonly workItem: ItemId; readonly type: TypeId | undefined; readonly typeCell: string }
+    { readonly workItem: ItemId; readonly type: TypeId | undefined; readonly typeCell: string; readonly way: Way }
   >;
 }
 
@@ -236,35 +269,40 @@ function emptyRun(job: string): Run {
   return { job, survivors: new Map(), cited: new Set(), works: new Map() };
 }
 
-function countCases(
-  counted: readonly Tally[],
-  others: ReadonlyMap<OutcomeKind, { readonly lines: number; readonly closed: number }>,
-): readonly CaseCount[] {
-  const groups = new Map<string, CaseCount>();
-  for (const { case: found, lines: n } of counted) {
-    const { number, type, state, outcome } = found;
-    if (n === 0) continue;
-    const key = JSON.stringify([number, type ?? null, outcome.kind, outcome.why]);
-    const before = groups.get(key);
-    groups.set(key, {
-      number,
-      type,
-      outcome: outcome.kind,
-      heirs: outcome.heirs.map(h => ({ number: h.number, title: h.title })),
-      why: outcome.why,
-      lines: (before?.lines ?? 0) + n,
-      closed: (before?.closed ?? 0) + (state === 'open' ? 0 : n),
-    });
-  }
-  for (const [outcome, { lines, closed }] of others) {
-    const why = 'Too many different numbers that the edition does not have; each line says its own.';
-    groups.set(`${OTHERS}${outcome}`, { number: OTHERS, type: undefined, outcome, heirs: [], why, lines, closed });
-  }
-  return [...groups.values()].sort(
-    (a, b) => b.lines - a.lines || (a.number < b.number ? -1 : a.number > b.number ? 1 : 0),
-  );
+const NOT_NUMERIC: readonly string[] = [];
+
+/** A tally with what it takes to ask about it. */
+interface Known extends Tally {
+  readonly way: Way;
+  readonly title: string | undefined;
+  readonly edition: string;
+  readonly undecided: Outcome;
+  readonly askedOn: string;
+  /** Looked up when it is first asked for. */
+  tightens?: boolean;
 }
 
-function sum(cases: readonly CaseCount[]): number {
-  return cases.reduce((n, c) => n + c.lines, 0);
+function governedBy({ edition }: Governing, to: string): Governed {
+  return edition === undefined ? 'ask' : edition === to ? 'newer' : { edition };
+}
+
+/** A line under contract that the newer edition would make dearer. */
+function tightens({ case: found, way, undecided }: Known): boolean {
+  if (found.state !== 'open') return false;
+  const duty = dutyOf(way.joint, way.marks, undecided);
+  return duty === 'stricter' || duty === 'mixed';
+}
+
+function questionsOf(cases: readonly Known[]): readonly JobQuestion[] {
+  const asked = new Map<string, JobQuestion>();
+  for (const { case: found, title, edition, undecided, askedOn, lines } of cases) {
+    if (lines === 0 || !isQuestion(found.state, undecided)) continue;
+    const { number, type, state } = found;
+    const key = JSON.stringify([number, type ?? null, state, title ?? null, edition, askedOn]);
+    const before = asked.get(key)?.lines ?? 0;
+    asked.set(key, { number, type, state, title, edition, outcome: undecided, askedOn, lines: before + lines });
+  }
+  return [...asked.values()].sort(
+    (a, b) => b.lines - a.lines || (a.number < b.number ? -1 : a.number > b.number ? 1 : 0),
+  );
 }

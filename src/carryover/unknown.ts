@@ -1,10 +1,11 @@
+import { titlesOf } from '../citing/titles.ts';
 import type { Joint } from '../crosswalk/joint.ts';
+import type { Outcome } from '../model/citation.ts';
 import type { Entry } from '../model/edition.ts';
 import type { TypeId } from '../model/item.ts';
 import { nearestNumbers } from './nearest.ts';
 import { called, listed, typeNames } from './sentences.ts';
 import { looksLikeDate, numbersBehindDate } from './spreadsheet.ts';
-import { titlesOf } from '../citing/titles.ts';
 import type { Verdict } from './verdict.ts';
 
 /** Cells longer than this are no numbers; they are cut where a sentence repeats them. */
@@ -70,5 +71,19 @@ export function noSuchNumber(joint: Joint, number: string, title: string | undef
       near.length > 0
         ? `Check the number; near it ${near.length > 1 ? 'are' : 'is'} ${listed(near)}.`
         : 'Check the number.',
+  };
+}
+
+/**
+ * A cell that holds a number, not a text, where the edition has several numbers that a spreadsheet would have made the
+ * same: 3.1 may have been 3.1 or 3.10. The title beside it decides where it names one of them.
+ */
+export function spoiledNumber(numbers: readonly string[]): Outcome {
+  return {
+    kind: 'choose',
+    cause: 'spreadsheet',
+    why: `The cell holds a number, not a text; it may have been ${listed(numbers, 'or')}.`,
+    toDo: 'Look the number up in the original order and enter it as text.',
+    heirs: [],
   };
 }

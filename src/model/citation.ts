@@ -50,6 +50,7 @@ export const CAUSES = [
   'spreadsheet',
   'other-edition',
   'reading',
+  'decided',
 ] as const;
 export type Cause = (typeof CAUSES)[number];
 

@@ -82,8 +82,10 @@ export function cellXml(address: string, value: CellValue, styles: SheetStyles):
   return `<c r="${address}" s="${styles.number}"><v>${value}</v></c>`;
 }
 
-function textCell(address: string, text: string, style: number): string {
-  return `<c r="${address}" s="${style}" t="inlineStr"><is><t xml:space="preserve">${cellText(text)}</t></is></c>`;
+/** A cell with its text inside, in the prefix that its sheet uses (`x:` or none). */
+export function textCell(address: string, text: string, style: number, prefix = ''): string {
+  const p = prefix;
+  return `<${p}c r="${address}" s="${style}" t="inlineStr"><${p}is><${p}t xml:space="preserve">${cellText(text)}</${p}t></${p}is></${p}c>`;
 }
 
 /** Longer texts are cut, since a program refuses the whole file otherwise; `_x000D_` would be read as a line end. */

@@ -12,6 +12,8 @@ export interface SheetCell {
   readonly kind: 'text' | 'number' | 'date' | 'other';
   /** The number that the cell stores, where it shows another: it stores 3.1 and shows 3.10. */
   readonly stored?: string;
+  /** The number of its format in the workbook's styles. */
+  readonly style: number;
 }
 
 export interface SheetRow {
@@ -20,6 +22,8 @@ export interface SheetRow {
   readonly hidden: boolean;
   /** Filled cells only, from left to right. */
   readonly cells: readonly SheetCell[];
+  /** Of all cells, those that are only coloured or framed included; -1 where there is none. */
+  readonly lastColumn: number;
   /** See `ScannedRow`. */
   readonly start: number;
   readonly innerStart: number;
@@ -49,7 +53,7 @@ export function readSheet(workbook: Workbook, sheet: WorkbookSheet): Sheet {
     const shown = cells.flatMap(cell => shownCell(workbook, cell) ?? []);
     filled += shown.length;
     if (filled > WORKBOOK_LIMITS.cells) throw tooMany(workbook.office.name, sheet.name);
-    rows.push({ ...row, cells: shown });
+    rows.push({ ...row, cells: shown, lastColumn: cells.at(-1)?.column ?? -1 });
   }
   const merged = [...xml.matchAll(/<(?:[\w.-]+:)?mergeCell\s([^<>]*?)\/?>/g)].flatMap(
     found => cellRange(attribute(found[1]!, 'ref') ?? '') ?? [],
@@ -58,10 +62,10 @@ export function readSheet(workbook: Workbook, sheet: WorkbookSheet): Sheet {
 }
 
 function shownCell(workbook: Workbook, cell: ScannedCell): SheetCell | undefined {
-  const { column, value } = cell;
+  const { column, value, style } = cell;
   if (value === undefined) return undefined;
   const text = (shown: string): SheetCell | undefined =>
-    shown.trim() === '' ? undefined : { column, text: unescaped(shown), kind: 'text' };
+    shown.trim() === '' ? undefined : { column, style, text: unescaped(shown), kind: 'text' };
   switch (cell.type) {
     case 's':
       return text(workbook.texts[Number(value)] ?? '');
@@ -69,17 +73,17 @@ function shownCell(workbook: Workbook, cell: ScannedCell): SheetCell | undefined
     case 'str':
       return text(value);
     case 'b':
-      return { column, text: value === '1' ? 'TRUE' : 'FALSE', kind: 'other' };
+      return { column, style, text: value === '1' ? 'TRUE' : 'FALSE', kind: 'other' };
     case 'e':
-      return { column, text: value, kind: 'other' };
+      return { column, style, text: value, kind: 'other' };
     case 'd':
-      return { column, text: value.replace(/T00:00(?::00)?.*$/, ''), kind: 'date' };
+      return { column, style, text: value.replace(/T00:00(?::00)?.*$/, ''), kind: 'date' };
     default: {
       if (value.trim() === '') return undefined;
       const format = workbook.formats[cell.style] ?? { kind: 'plain' };
-      if (format.kind === 'date') return { column, text: shownDate(value, workbook.since1904), kind: 'date' };
+      if (format.kind === 'date') return { column, style, text: shownDate(value, workbook.since1904), kind: 'date' };
       const [shown, stored] = [shownNumber(value, format), String(Number(value))];
-      return { column, text: shown, kind: 'number', ...(shown === stored ? {} : { stored }) };
+      return { column, style, text: shown, kind: 'number', ...(shown === stored ? {} : { stored }) };
     }
   }
 }
