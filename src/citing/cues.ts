@@ -17,14 +17,23 @@ export interface CueReader {
 }
 
 const COMMON =
-  'items?|sections?|sects?\\.?|secs?\\.?|sub-?sections?|requirements?|reqs?\\.?|reqts?\\.?|clauses?|sub-?clauses?|cls?\\.|paragraphs?|paras?\\.?|provisions?|entry|entries|nos?\\.|nrs?\\.|numbers?|numbered|points?|lines?|§+|¶+|#';
+  'items?|sections?|sects?\\.?|secs?\\.?|sub-?sections?|requirements?|reqs?\\.?|reqts?\\.?|clauses?|sub-?clauses?|cls?\\.|paragraphs?|paras?\\.?|provisions?|entry|entries|nos?\\.|nrs?\\.|numbers|numbered|§+|¶+|#';
 const POINTING =
   'see|see also|cf\\.?|per|as per|viz\\.?|refers? to|referring to|referred to in|in accordance with|accord(?:ing)? (?:to|with)|in line with|compl(?:y|ies|ying|iance) with|conforms? to|required (?:by|in|under)|asked (?:by|for in)|demanded by|set out in|laid down in|described in|stated in|specified in|given in|listed in|governed by|citing|cites?|cited|quoting|quotes?';
 const GAP = '\\s*["“‘\'*_]*[:([]?["“‘\'*_]*\\s*';
 
-/** @param settings of the edition that is cited: the names of its levels are cues, and so are their initials (WI) */
+const BOOK_WORDS =
+  /^(?:rules|standards?|specifications?|code|regulations?|instructions|guidelines|criteria|directives?|provisions?|ordinances?|bylaws?)$/i;
+
+/**
+ * @param settings of the edition that is cited: the names of its levels are cues, and so are their initials (WI), what
+ * its title calls it (rule 12.B.1) and the title's initials (WR 4.2)
+ */
 export function cueReader(settings: Settings): CueReader {
-  const levels = settings.levels.flatMap(l => namesOf(l.name)).join('|');
+  const called = titleWords(settings.title).flatMap(word =>
+    BOOK_WORDS.test(word) ? [namesOf(word.replace(/s$/i, ''))].flat() : [],
+  );
+  const levels = [...settings.levels.flatMap(l => namesOf(l.name)), ...called, ...initialsOf(settings.title)].join('|');
   const level = new RegExp(`(?<![\\p{L}\\p{N}])(${levels || '(?!)'})${GAP}$`, 'iu');
   const common = new RegExp(`(?<![\\p{L}])(${COMMON})${GAP}$`, 'iu');
   const pointing = new RegExp(`(?<![\\p{L}])(${POINTING})${GAP}$`, 'iu');
@@ -46,6 +55,21 @@ export function cueReader(settings: Settings): CueReader {
     },
     leads: text => leading.exec(text)?.[0].length ?? 0,
   };
+}
+
+/** The initials by which a catalog of this title may be called: all of them, or those of a beginning of two words and more. */
+export function initialsOf(title: string): readonly string[] {
+  const initials = titleWords(title).map(w => w[0]!.toUpperCase());
+  return initials.length < 2
+    ? []
+    : initials
+        .slice(1)
+        .map((_, at) => initials.slice(0, at + 2).join(''))
+        .reverse();
+}
+
+function titleWords(title: string): readonly string[] {
+  return (title.match(/[\p{L}\p{N}]+/gu) ?? []).filter(w => !/^(?:of|for|the|and|in|to|on|a|an)$/i.test(w));
 }
 
 /** Whether a cue is a name of this level: "Parts" names the level Part. */

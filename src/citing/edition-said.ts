@@ -13,18 +13,22 @@ export interface SaidEdition {
 /**
  * Reads "3.2.1 (2014)", "3.2.1 of the 2014 edition", "2018 edition, 3.2.1". A year said as an edition counts even if no
  * such edition is known: then nothing is carried, rather than carried wrongly. "under 3.2.1 in 2014" says when, not
- * which edition.
+ * which edition. What is said need not be called an edition: "the 2014 book", "2014 numbering", "2018's 9.1.3".
  */
 export function editionReader(editions: readonly string[]): EditionReader {
   const known = [...editions].sort((a, b) => b.length - a.length).map(e => e.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
   const any = `(${[...known, '(?:19|20)\\d\\d'].join('|')})(?![\\p{L}\\p{N}]|\\.\\p{N})`;
+  const what = '(?:edition|book|numbering|numbers|catalog(?:ue)?|version|issue|requirements|rules|text|tables?)';
   const forms = [
-    `\\s*[([]\\s*(?:the\\s+)?(?:edition\\s+)?${any}(?:\\s+edition)?\\s*[)\\]]`,
-    `\\s*,?\\s*\\(?(?:of|in|from|under|per)?\\s*(?:the\\s+)?${any}\\s+edition`,
+    `\\s*[([]\\s*(?:the\\s+)?(?:edition\\s+)?${any}(?:\\s+${what})?\\s*[)\\]]`,
+    `\\s*,?\\s*\\(?(?:of|in|from|under|per)?\\s*(?:the\\s+)?${any}\\s+${what}`,
     `\\s*,?\\s*\\(?(?:of|in|from|under|per)?\\s*(?:the\\s+)?edition\\s+(?:of\\s+)?${any}`,
     `\\s+(?:of|from)\\s+(?:the\\s+)?${any}`,
   ].map(form => new RegExp(`^${form}`, 'iu'));
-  const before = new RegExp(`(?:${any}\\s+edition|edition\\s+(?:of\\s+)?${any})[^.;!?\\d]{0,40}$`, 'iu');
+  const before = new RegExp(
+    `(?:${any}\\s+(?:\\p{L}+\\s+)?${what}|edition\\s+(?:of\\s+)?${any})[^.;!?\\d]{0,40}$|${any}['’]s\\s+(?:\\p{L}+\\s+)?$`,
+    'iu',
+  );
   return {
     after: text => {
       for (const [at, form] of forms.entries()) {
@@ -35,7 +39,7 @@ export function editionReader(editions: readonly string[]): EditionReader {
     },
     before: text => {
       const said = before.exec(text);
-      return said?.[1] ?? said?.[2];
+      return said?.[1] ?? said?.[2] ?? said?.[3];
     },
   };
 }

@@ -5,10 +5,11 @@ import { type CitedBook, prints } from './cited-book.ts';
 import { type Cue, type CueReader, cueReader } from './cues.ts';
 import { type EditionReader, editionReader, type SaidEdition } from './edition-said.ts';
 import { type Group, groupFrom, groupOfCounters, type Member } from './groups.ts';
-import { isSafeBefore } from './left-word.ts';
+import { standsBefore } from './left-word.ts';
+import { ourBook } from './other-books.ts';
 import { plainDashes } from './plain-dashes.ts';
-import { bearsLevel, namedSpotAt, runLength, segments, spotAt } from './spots.ts';
-import { looksOtherwise, standsElsewhere } from './traps.ts';
+import { bearsLevel, brokenSpotAt, namedSpotAt, runLength, segments, spotAt } from './spots.ts';
+import { isShortDate, looksOtherwise, standsElsewhere } from './traps.ts';
 
 export interface FindOptions {
   /** Names of the editions that a text may mean. */
@@ -63,7 +64,7 @@ export function findCitations(book: CitedBook, passage: Passage, options: FindOp
     return group.members.map((member): Citation => {
       const spoken = member === group.members.at(-1) || member.short ? said?.edition : listed;
       const edition = spoken ?? silent;
-      const doubt = verdict.doubt ?? doubtOfNumber(context, member, edition);
+      const doubt = verdict.doubt ?? doubtOfNumber(context, member, edition) ?? doubtOfGaps(plain.text, member);
       return {
         ...place(member),
         line: passage.line + (plain.text.slice(0, member.start).match(/\r\n|\n|\r/g)?.length ?? 0),
@@ -89,6 +90,8 @@ interface Found {
 function groupsIn(context: Context): readonly Found[] {
   const { text, cues } = context;
   const found: Found[] = [];
+  // Where the last number of another book ends: "clause 4.2 thereof is struck out, clause 5.1 is amended".
+  let elsewhere = -1;
   const starts = /[\p{L}\p{N}]+/gu;
   for (let next = starts.exec(text); next; next = starts.exec(text)) {
     const numeral = /\p{N}/u.test(next[0]);
@@ -98,7 +101,12 @@ function groupsIn(context: Context): readonly Found[] {
     if (!numeral && cue?.kind !== 'level' && !/^[.-]?\p{N}/u.test(text.slice(next.index + next[0].length))) continue;
     const group = groupAt(context, next.index, cue);
     const judged = group && judge(context, group, before, cue);
-    if (!judged) {
+    const goesOn = elsewhere >= 0 && goesOnElsewhere(text.slice(elsewhere, next.index), cue);
+    if (group && (judged === ELSEWHERE || (judged && judged !== OTHERWISE && goesOn && !judged.title && !judged.said)))
+      elsewhere = group.end;
+    if (!judged || judged === ELSEWHERE || judged === OTHERWISE || elsewhere === group?.end) {
+      // A list is trapped as a whole: "sheets 4.2.3/1 and 4.2.3/2".
+      if (judged) starts.lastIndex = group.end;
       // What was looked at as one number is not looked at again from its middle.
       if (numeral) starts.lastIndex = Math.max(starts.lastIndex, next.index + runLength(text, next.index));
       continue;
@@ -109,6 +117,15 @@ function groupsIn(context: Context): readonly Found[] {
   return found;
 }
 
+const ELSEWHERE = 'elsewhere';
+const OTHERWISE = 'otherwise';
+
+/** Whether a number is still one of the book named before it: in the same sentence, and not called an item of ours. */
+function goesOnElsewhere(between: string, cue: Cue | undefined): boolean {
+  if (between.length > 90 || /[.!?;:]\s|[\r\n]\s*[\r\n]|\bours?\b/i.test(between)) return false;
+  return cue?.kind !== 'level' && !/^(?:items?|requirements?|reqs?)\b/.test(cue?.word ?? '');
+}
+
 function groupAt(context: Context, at: number, cue: Cue | undefined): Group | undefined {
   const { book, text, cues } = context;
   if (cue && cue.kind !== 'pointing') {
@@ -117,11 +134,18 @@ function groupAt(context: Context, at: number, cue: Cue | undefined): Group | un
     const named = cue.kind === 'level' && !/\d/.test(text[at]!) ? namedSpotAt(book, text, at, cue) : undefined;
     if (named) return { members: [named], start: named.start, end: named.end };
   }
+  const broken = brokenSpotAt(book, text, at);
+  if (broken) return { members: [broken], start: broken.start, end: broken.end };
   const spot = spotAt(book, text, at);
   return spot && groupFrom(book, text, spot, cue, cues);
 }
 
-function judge(context: Context, group: Group, before: string, cue: Cue | undefined): Omit<Found, 'group'> | undefined {
+function judge(
+  context: Context,
+  group: Group,
+  before: string,
+  cue: Cue | undefined,
+): Omit<Found, 'group'> | typeof ELSEWHERE | typeof OTHERWISE | undefined {
   const { book, text, options } = context;
   const first = group.members[0]!;
   if (/^\p{N}+$/u.test(first.number) && !first.short && cue?.kind !== 'level') return undefined;
@@ -133,13 +157,14 @@ function judge(context: Context, group: Group, before: string, cue: Cue | undefi
   if (!first.short) {
     const behind = text.slice(first.end, first.end + AFTER);
     const other = looksOtherwise({ number: first.number, before: cue?.kind === 'level' ? '' : before, after: behind });
-    if (other !== undefined) return undefined;
+    if (other !== undefined) return OTHERWISE;
   }
   const said = saidEdition(context.editions, text, group, title?.at);
   const verdict = verdictOn(context, group, { before, cue, title, said });
-  if (!verdict || standsElsewhere(before, after, book.edition.settings.title) !== undefined) return undefined;
-  const own = !title && cue?.kind !== 'level' && !said && group.members.some(m => options.own?.has(m.number));
-  if (own && startsPassage(before)) return undefined;
+  if (!verdict) return undefined;
+  if (standsElsewhere(before, after, book.edition.settings.title) !== undefined) return ELSEWHERE;
+  const own = cue?.kind !== 'level' && !said && group.members.some(m => options.own?.has(m.number));
+  if (own && (startsLine(before) || /^(?:sections?|clauses?|paragraphs?|§)/.test(cue?.word ?? ''))) return undefined;
   return {
     verdict: own ? { ...verdict, doubt: 'the document numbers a heading of its own so' } : verdict,
     title,
@@ -157,27 +182,44 @@ interface Around {
 function verdictOn(context: Context, group: Group, { before, cue, title, said }: Around): Verdict | undefined {
   const { book, text } = context;
   const first = group.members[0]!;
-  const known = isKnown(context, first.number);
-  const depth = first.short ? 3 : /\p{L}/u.test(first.number) ? 3 : segments(first.number);
+  const after = text.slice(group.end, group.end + AFTER);
+  const depth = first.short ? 3 : segments(first.number);
+  const known =
+    isKnown(context, first.number) || (depth >= 3 && !isShortDate(first.number) && hasSiblings(context, first.number));
   if (/^\p{N}+$/u.test(first.number) && !first.short) {
     return cue && known && bearsLevel(book, first.number, cue) ? { why: `it stands behind “${cue.word}”` } : undefined;
   }
   if (first.short) return { why: `it counts within ${text.slice(group.start, group.end)}` };
-  if (cue && cue.kind !== 'pointing') return { why: `it stands behind “${cue.word}”` };
+  if (cue && cue.kind !== 'pointing') {
+    const why = `it stands behind “${cue.word}”`;
+    // "Wage group 3.1": what stands before a level's name may make it another thing's.
+    const ahead = before.slice(0, before.toLowerCase().lastIndexOf(cue.word));
+    const clear = title || said || standsBefore(book, first.number, ahead) === 'safe';
+    return clear ? { why } : { why, doubt: `the word before “${cue.word}” may make it something else` };
+  }
+  if (depth >= 2 && known && ourBook(before, after, book.edition.settings.title))
+    return { why: 'the catalog is named beside it' };
   if (depth >= 3 && known) {
     if (title) return { why: `the title “${title.title}” stands beside it` };
     if (said) return { why: `edition ${said.edition} is named beside it` };
+    const stands = cue ? 'safe' : standsBefore(book, first.number, before);
     const why = `edition ${book.edition.header.name} prints this number`;
-    return cue || isSafeBefore(before)
-      ? { why }
-      : { why, doubt: 'the word before it may say that it numbers something else' };
+    if (stands === 'safe') return { why };
+    return stands === 'label'
+      ? { why, doubt: 'the label before it may say that it numbers something else' }
+      : undefined;
+  }
+  if (depth === 2 && known && isBracketed(before, text.slice(group.end, group.end + 2))) {
+    const why = `edition ${book.edition.header.name} prints this number, alone in brackets`;
+    return /\p{L}/u.test(first.number) ? { why } : { why, doubt: 'a number alone in brackets may be a measure' };
   }
   // A long number that the edition lacks beside a title that it has is a citation with a wrong number, to be told.
   if (title && (depth >= 3 || (known && book.titles.named(title.title).some(e => e.number === first.number)))) {
     return { why: `the title “${title.title}” stands beside it` };
   }
   if (said && known && depth === 2) return { why: `edition ${said.edition} is named beside it` };
-  if (cue && depth === 2 && known && endsThere(text.slice(group.end, group.end + 40))) {
+  const numbered = (context.options.own?.size ?? 0) > 0;
+  if (cue && depth === 2 && known && !numbered && endsThere(text.slice(group.end, group.end + 40))) {
     return { why: `it stands behind “${cue.word}”` };
   }
   return cue && depth >= 3 ? { why: `it stands behind “${cue.word}”` } : undefined;
@@ -190,8 +232,18 @@ function endsThere(after: string): boolean {
   );
 }
 
-function startsPassage(before: string): boolean {
-  return /^[\s#*_>|-]*$/.test(before);
+function isBracketed(before: string, after: string): boolean {
+  return /[([]$/.test(before) && /^[)\]]/.test(after);
+}
+
+function startsLine(before: string): boolean {
+  return /(?:^|[\r\n])[\s#*_>|-]*$/.test(before);
+}
+
+/** Whether the edition prints numbers right beside one that it lacks: somebody who cites 2.2.1.4 may have miscounted. */
+function hasSiblings({ book }: Context, number: string): boolean {
+  const parent = number.replace(/[.-][^.-]+$/, '');
+  return book.places.withNumber(parent).some(item => book.places.children(item.id).length > 0);
 }
 
 function isKnown({ book, options }: Context, number: string): boolean {
@@ -204,6 +256,10 @@ function doubtOfNumber({ book, options }: Context, { number, through }: Member, 
   if (!meant) return undefined;
   const missing = [number, through?.number].find(n => n !== undefined && !prints(meant, n));
   return missing === undefined ? undefined : `edition ${edition} prints no ${missing}`;
+}
+
+function doubtOfGaps(text: string, { start, end }: Member): string | undefined {
+  return /\s/.test(text.slice(start, end)) ? 'it is written with gaps' : undefined;
 }
 
 function saidEdition(

@@ -1,30 +1,54 @@
+import type { CitedBook } from './cited-book.ts';
+
 /**
- * Whether the word right before a number leaves no doubt that the number is cited by itself: "check 3.2.1", "under
- * 3.2.1", "3.2.1" at the start. A noun may say what is numbered ("ticket 3.2.1"), a name may be a program's, and no list
- * of such words is ever complete; the words that are safe are few.
+ * What the word right before a number says of it: "check 3.2.1", "under 3.2.1" and "3.2.1" at the start of a line leave
+ * it a citation, and so does a word of the item's own title ("slab 3.1.3.1"). Any other noun says what is numbered: a
+ * ticket, a berth, a spare part. No list of such nouns is ever complete; the words that are safe are few.
  */
 const SAFE = new Set(
-  `a about according accordance add after again against all also an and any applies apply are as ask asks at answer answers
+  `a about according accordance add after again against all alone also an and any applies apply are as ask asks at answer answers
   back be because been before behind below beside besides between beyond both break breach breaches breaks bring brings
-  but by call calls can cannot carry case check checked checks cite cited cites clear close closed closes compare complies
-  comply consider contradicts could cover covers delete demand demands did do does done drop during each either enforce
-  even every except exactly explain explains fail failed fails find first follow followed follows for forget former from
-  fulfil fulfils give gives had has have hence how if in include includes including inspect inspected instead into is it
-  its just keep keeps know learn let like list lists make makes may mean means meet meets might must name names namely
-  near need needs neither new not note nor now obey of old on once only open or other our out over own pass passed passes
-  per plus point points quote quoted quotes read reads record recall reference references ref refs refer refers remember
+  but by call calls can cannot carry case changed check checked checks cite cited cites clear close closed closes compare complies
+  comply concern concerns consider contradicts could cover covers delete demand demands did do does done drop during each either enforce
+  even every except exactly explain explains fail failed fails find finds first follow followed follows for forget former forbids allows from
+  fulfil fulfils give gives had has have hence holds hold how if in include includes including inspect inspected instead into is it
+  its just keep keeps know known learn leave leaves let like list lists make makes may mean meant means meet meets might mind must name names namely
+  near need needs neither new not note now obey of old on once only open or other our out over own pass passed passes
+  per plus prefers prefer put quote quoted quotes read reads recall reference references ref refs refer refers remains remember
   remembers repeat repeats replace replaced replaces require requires review same satisfied satisfies satisfy say says
-  see seen show shows sign signed since so some state states still subject such take taken takes teach teaches than that
-  the their them then these they this those though through to too touches toward towards treat under unless until unlike
-  up upon use used uses using verify verified versus via violate violates vs was we were what when where whereas whether
-  which while who why will with within without worded would yet you your`
+  see seen show shows sign signed since so some state stated states stay stays still struck subject suits such take taken takes teach taught teaches tell tells than that
+  the their them then these they this those though through thus to told too touches toward towards treat twice under unless until unlike
+  up upon use used uses using verify verified versus via violate violates vs want wants was we were what when where whereas whether
+  which while who why will with within without word worded would write writes wrote written yet you your yes no ok okay today tomorrow
+  book’s catalog’s`
     .split(/\s+/)
     .filter(Boolean),
 );
 
-export function isSafeBefore(before: string): boolean {
-  const word = /([\p{L}][\p{L}'’-]*)\s+$/u.exec(before)?.[1];
-  if (word === undefined) return true;
+/** A line shorter than this was broken on purpose, so that what ends it says nothing of what begins the next. */
+const FULL_LINE = 45;
+
+/** What stands before a number: it leaves it a citation, it gives it a label ("Spare jet: 3.2.1"), or numbers something else. */
+export function standsBefore(book: CitedBook, number: string, before: string): 'safe' | 'label' | 'other' {
+  const broken = /(?:^|[\r\n])([^\r\n]*)[\r\n]+[ \t]*$/.exec(before)?.[1];
+  if (broken !== undefined && broken.length < FULL_LINE) return 'safe';
+  const [, word, colon] = /([\p{L}][\p{L}'’-]*)(:?)\s+$/u.exec(before) ?? [];
+  if (word === undefined) return /\d[ \t]$/.test(before) ? 'other' : 'safe';
   const lower = word.toLowerCase();
-  return SAFE.has(lower) || /(?:ing|ed)$/.test(lower);
+  if (SAFE.has(lower) || /(?:ing|ed|ly)$/.test(lower) || isOfItem(book, number, lower)) return 'safe';
+  return colon ? 'label' : 'other';
+}
+
+/** Whether a word stands in the title of the item, or of one above it. */
+function isOfItem({ places }: CitedBook, number: string, word: string): boolean {
+  const stem = word.replace(/(?:['’]s|es|s)$/, '');
+  if (stem.length < 3) return false;
+  return places.withNumber(number).some(item =>
+    [item, ...places.ancestors(item.id)].some(i =>
+      i.title
+        .toLowerCase()
+        .split(/[^\p{L}]+/u)
+        .some(w => w.startsWith(stem)),
+    ),
+  );
 }

@@ -1,34 +1,56 @@
 import type { Passage } from '../model/document.ts';
 import type { CitedBook } from './cited-book.ts';
 import { plainDashes } from './plain-dashes.ts';
-import { sameTitle } from './titles.ts';
 
-const NUMBERED = /^[\s#*_>|-]*(\d+(?:\.\d+)+|[A-Z](?:[.-]\d+)+)[.):]?\s+(\p{L}.*)$/su;
+const HEADING = /^[\s#*_>-]*(\d+(?:\.\d+)*|[A-Z](?:[.-]\d+)+)[.):]?[ \t]+(\p{L}[^\r\n]*)/u;
+const LINE = /(?:^|[\r\n])[ \t>*#-]*(\d+(?:\.\d+)+)[.):]?[ \t]+(\p{L}[^\r\n]*)/gu;
 
 /**
- * The numbers that a document gives to its own headings: "## 3.2.1 Laying the pipe". They look like the catalog's and
- * mean the document itself, unless the heading bears the title of the item with that number.
+ * The numbers that a document gives to its own headings and clauses: "## 3.2.1 Laying the pipe", "2.1 The sum is …".
+ * They look like the catalog's and mean the document itself. A list of the catalog's own items has words of their titles
+ * beside the numbers; what hardly ever has is the document's own.
  */
 export function ownNumbers(book: CitedBook, passages: readonly Passage[]): ReadonlySet<string> {
-  const own = new Set<string>();
-  let titled = 0;
-  for (const passage of passages) {
-    if (passage.heading === undefined || !isHeading(passage)) continue;
-    const found = NUMBERED.exec(plainDashes(passage.text).text.trim());
-    if (!found) continue;
-    const items = book.places.withNumber(found[1]!);
-    if (items.some(item => sameTitle(item.title, found[2]!))) titled++;
-    else own.add(found[1]!);
+  const headings = passages.filter(isHeading).flatMap(p => matches(p, HEADING));
+  const clauses = passages.filter(p => !isHeading(p)).flatMap(p => matches(p, LINE));
+  return new Set([...ownOf(book, headings, 2), ...(rises(clauses) ? ownOf(book, clauses, 3) : [])]);
+}
+
+type Numbered = readonly [number: string, text: string];
+
+function matches({ text }: Passage, pattern: RegExp): Numbered[] {
+  const plain = plainDashes(text).text;
+  const found = pattern.global ? [...plain.matchAll(pattern)] : [pattern.exec(plain)].filter(m => m !== null);
+  return found.map(m => [m[1]!, m[2]!]);
+}
+
+function ownOf(book: CitedBook, numbered: readonly Numbered[], least: number): string[] {
+  const strange = numbered.filter(([number, text]) => !isItem(book, number, text));
+  return strange.length >= least && strange.length * 2 > numbered.length ? numbered.map(([number]) => number) : [];
+}
+
+/** Whether the words beside a number are words of the title of the item that bears it. */
+function isItem({ places }: CitedBook, number: string, text: string): boolean {
+  const words = new Set(text.toLowerCase().match(/\p{L}{3,}/gu) ?? []);
+  return places
+    .withNumber(number)
+    .some(i => (i.title.toLowerCase().match(/\p{L}{3,}/gu) ?? []).some(w => words.has(w)));
+}
+
+/** Clauses are numbered in order; a list of cited items need not be. */
+function rises(numbered: readonly Numbered[]): boolean {
+  const keys = numbered.map(([number]) => number.split('.').map(Number));
+  return keys.every((key, at) => at === 0 || compare(keys[at - 1]!, key) < 0);
+}
+
+function compare(a: readonly number[], b: readonly number[]): number {
+  for (let at = 0; at < Math.max(a.length, b.length); at++) {
+    const difference = (a[at] ?? -1) - (b[at] ?? -1);
+    if (difference !== 0) return difference;
   }
-  // One such heading may be a lesson on that item under a title of its own.
-  return own.size >= 2 && own.size > titled ? own : new Set();
+  return 0;
 }
 
 function isHeading(passage: Passage): boolean {
-  const bare = (text: string) =>
-    text
-      .replace(/\u00ad|^#+|#+\s*$/g, '')
-      .replace(/\s+/g, ' ')
-      .trim();
-  return passage.heading !== undefined && bare(passage.text) === bare(passage.heading);
+  return passage.heading !== undefined && passage.text.replace(/^#+|#+\s*$/g, '').trim() === passage.heading;
 }

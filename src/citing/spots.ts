@@ -66,6 +66,20 @@ export function memberSpotAt(book: CitedBook, text: string, start: number): Spot
   return { number, start, end: start + number.length };
 }
 
+/**
+ * A number that a scanner or a line's end has broken: "12 .A. 1", "3.2.\n1". Only what the edition prints counts, and
+ * only where the unbroken part alone is not printed at full length.
+ */
+export function brokenSpotAt(book: CitedBook, text: string, start: number): Spot | undefined {
+  if (isGlued(text.slice(Math.max(0, start - 40), start))) return undefined;
+  const run = /^[\p{L}\p{N}]{1,3}(?:\s?[.-]\s?[\p{L}\p{N}]{1,3}(?![\p{L}\p{N}]))+/u.exec(
+    text.slice(start, start + 40),
+  )?.[0];
+  if (run === undefined || !/\s/.test(run) || !/\p{N}/u.test(run)) return undefined;
+  const number = run.replace(/\s/g, '');
+  return segments(number) >= 3 && prints(book, number) ? { number, start, end: start + run.length } : undefined;
+}
+
 /** The longest run of letters, digits and marks here that the edition prints as a number; its letters may be in another case. */
 function letteredAt(book: CitedBook, text: string, start: number): Spot | undefined {
   let run = /^[\p{L}\p{N}]+(?:[./-][\p{L}\p{N}]+)*(?:\(\p{N}+\))?/u.exec(text.slice(start, start + 40))?.[0];
@@ -112,8 +126,9 @@ export function runLength(text: string, start: number): number {
   return /^[\p{L}\p{N}]+(?:[.:/@_][\p{L}\p{N}]+)*/u.exec(text.slice(start, start + 200))?.[0].length ?? 1;
 }
 
+/** How many segments a number has: 3.2.1 and B-3.2 have three. */
 export function segments(number: string): number {
-  return number.split('.').length;
+  return number.split(/[.\-/]/).length;
 }
 
 function isGlued(before: string): boolean {

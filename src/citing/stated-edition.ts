@@ -14,7 +14,7 @@ export function statedEdition(passages: readonly Passage[], editions: readonly s
   if (names.length === 0) return undefined;
   const name = `(?<![\\p{L}\\p{N}.])(${names.join('|')})(?![\\p{L}\\p{N}]|\\.\\p{N})`;
   const stated = new RegExp(
-    `(?:${SUBJECT})\\s+${FOLLOWS}\\s*(?:the\\s+)?(?:${name}\\s+edition|edition\\s+(?:of\\s+)?${name})`,
+    `(?:${SUBJECT})\\s+${FOLLOWS}\\s*(?:the\\s+)?(?:${name}\\s+(?:edition|book|numbering|catalog(?:ue)?|issue|version)|edition\\s+(?:of\\s+)?${name})`,
     'giu',
   );
   const found = new Set<string>();

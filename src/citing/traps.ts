@@ -8,7 +8,7 @@ const WORDS = {
   version:
     'v|ver|vers|version|versions|release|firmware|software|app|apps|rev|revision|build|patch|update|upgrade|updated to|upgraded to|plug-?in|driver|script|library|browser|schema|api',
   picture:
-    'fig|figs|figure|figures|table|tables|tab|drawing|drawings|dwg|sheet|plate|photo|photos|chart|diagram|sketch|picture|image|annex|appendix|chapter|chapters|ch|page|pages|p|pp|equation|eq|formula|slide|slides|step|steps|plot|lot|question|questions|q|lesson|lessons|module|modules|exercise|worksheet|box|note|footnote|map|plan|grid|square|detail|elevation|view|zone|room|bay|unit|floor|flat|locker|shelf|rack|drawer|bin|folder|file|ticket|invoice|order|quote|quotation|receipt|batch|model|serial|part no|part number|part nos|parts nos|stock no|stock code|catalogue no|catalog no|cat\\. no|order no|order number|invoice no|ticket no|job no|job number|account no|serial no|serial number|drawing no|sheet no|house no|phone no|meter no|reference no|ref no|sku|kit|size|type|grade|class|mark|volume|vol|issue|track|row|column|col|line|gate|platform|route|bus|door|manhole|node|pipe run|stage|phase|task|activity|milestone|score|ratio|mix|recipe|scale|layer|level|lift|dose|setting|channel|port|pin|item code|code|asset|tag|pump|valve|cell|block',
+    'fig|figs|figure|figures|table|tables|tab|drawing|drawings|dwg|sheet|plate|photo|photos|chart|diagram|sketch|picture|image|annex|appendix|chapter|chapters|ch|page|pages|p|pp|equation|eq|formula|slide|slides|step|steps|plot|lot|question|questions|q|lesson|lessons|module|modules|exercise|worksheet|box|note|footnote|map|plan|grid|square|detail|elevation|view|zone|room|bay|unit|floor|flat|locker|shelf|rack|drawer|bin|folder|file|ticket|invoice|purchase order|quote|quotation|receipt|batch|model|serial|part no|part number|part nos|parts nos|stock no|stock code|catalogue no|catalog no|cat\\. no|order no|order number|invoice no|ticket no|job no|job number|account no|serial no|serial number|drawing no|sheet no|house no|phone no|meter no|reference no|ref no|sku|kit|size|type|grade|class|mark|volume|vol|track|row|column|col|line|gate|platform|route|bus|door|manhole|node|pipe run|stage|phase|task|activity|milestone|score|ratio|mix|recipe|scale|layer|level|lift|dose|setting|channel|port|pin|item code|code|asset|tag|pump|valve|cell|block',
   address:
     'ip|ipv4|host|server|gateway|address|addresses|subnet|mask|dns|router|network|ping|controller|logger|modem|lan|node|device',
   phone: 'tel|telephone|phone|call|ring|fax|mobile|hotline|extension|ext|text|sms',
@@ -20,7 +20,7 @@ const WORDS = {
 
 const VERSION = new RegExp(`(?<![\\p{L}])(?:${WORDS.version})\\.?\\s*$`, 'iu');
 const PICTURE = new RegExp(
-  `(?<![\\p{L}])(?:${WORDS.picture})\\.?\\s*[:#(]?\\s*(?:\\d+(?:\\.\\d+)*\\s*(?:,|and|or|to|-|&)\\s*)*$`,
+  `(?<![\\p{L}])(?:${WORDS.picture})s?\\.?\\s*[:#(]?\\s*(?:\\d+(?:\\.\\d+)*\\s*(?:,|and|or|to|-|&)\\s*)*$`,
   'iu',
 );
 const ADDRESS = new RegExp(`(?<![\\p{L}])(?:${WORDS.address})(?:\\s+address)?\\s*(?:is|at|=|to)?[:\\s]*$`, 'iu');
@@ -33,6 +33,7 @@ const UNIT = new RegExp(`^(?:\\s?(?:%|‰|°)|\\s?[-]?(?:${WORDS.unit})(?![\\p{L
 const CLOCK = /^\s?(?:[ap]\.?m\b|o['’]clock|hrs\b)/i;
 const FILE = /^\.(?:pdf|docx?|xlsx?|pptx?|md|txt|csv|jpe?g|png|html?|zip|tar|gz|dwg|dxf|json|xml|js|ts|exe|bin)\b/i;
 const PRERELEASE = /^-(?:alpha|beta|rc|dev|snapshot|pre|next|canary|lts)\b/i;
+const RELEASED = /^\s+(?:is|was)\s+(?:the\s+|a\s+)?(?:\p{L}+\s+)?(?:version|release|build|update|firmware)\b/iu;
 // "Hydroplan 3.2.1", "PumpCtl 4.2.3": a name of a program in mixed capitals.
 const PROGRAM = /(?<![\p{L}])(?:\p{L}+\p{Ll}\p{Lu}[\p{L}]*|\p{Lu}\p{Ll}+(?:OS|DB|SQL|API))\s+$/u;
 
@@ -52,6 +53,7 @@ export function looksOtherwise({ number, before, after }: Candidate): string | u
   if (parts.length === 4 && (/^(?:\/\d{1,2}(?![.\d])|:\d)/.test(after) || ADDRESS.test(before))) return 'an address';
   if (parts.length === 4 && parts.every(p => Number(p) < 256) && Number(parts[0]) >= 100) return 'an address';
   if (FILE.test(after)) return 'a file';
+  if (RELEASED.test(after)) return 'a version';
   if (PRERELEASE.test(after) || VERSION.test(before) || PROGRAM.test(before)) return 'a version';
   if (parts.length < 3 && UNIT.test(after)) return 'a measure';
   if (parts.length < 3 && CLOCK.test(after)) return 'a time';
@@ -68,6 +70,12 @@ export function standsElsewhere(before: string, after: string, catalog: string):
 
 function isYear(part: string): boolean {
   return /^(?:19|20)\d\d$/.test(part);
+}
+
+/** Whether a number that the edition lacks is rather a day of this century: 4.1.24. */
+export function isShortDate(number: string): boolean {
+  const parts = number.split('.');
+  return parts.length === 3 && /^[0-4]\d$/.test(parts[2]!) && isDay(parts);
 }
 
 /** Whether three segments can be a day, a month and a short year, in whatever order; "3.2.1" after "dated" is one. */

@@ -32,17 +32,24 @@ export async function citeFiles(
     throw new CatalogError('OutputIsInput', `${out} is one of the documents; give --out another name.`, { out });
   }
   const book = citedBook(await readIndex(catalog, edition));
-  const others = await otherBooks(catalog, book);
+  const books = [book, ...(await otherBooks(catalog, book))];
   const lines: CitedLine[] = [];
   for (const [at, file] of inputs.entries()) {
     if (at > 0 && at % 50 === 0) progress(`${at} of ${inputs.length} documents read`);
     const { passages, edition: marked } = await readDocument(file, await files.read(file));
-    const editions = others.map(o => o.edition.header.name);
-    const fileEdition = marked ?? statedEdition(passages, [book.edition.header.name, ...editions]);
-    const options = { editions, others, own: ownNumbers(book, passages), ...(fileEdition ? { fileEdition } : {}) };
+    const fileEdition = marked ?? statedEdition(passages, books.map(nameOf));
+    // A document that follows another edition is read against that one.
+    const own = books.find(b => nameOf(b) === fileEdition) ?? book;
+    const others = books.filter(b => b !== own);
+    const options = {
+      editions: others.map(nameOf),
+      others,
+      own: ownNumbers(own, passages),
+      ...(fileEdition ? { fileEdition } : {}),
+    };
     for (const passage of passages) {
-      const citations = findCitations(book, passage, options);
-      for (const together of written(citations)) lines.push(lineOf(file, passage, together, [book, ...others]));
+      const citations = findCitations(own, passage, options);
+      for (const together of written(citations)) lines.push(lineOf(file, passage, together, books));
     }
   }
   if (out !== undefined) {
@@ -50,6 +57,8 @@ export async function citeFiles(
   }
   return lines;
 }
+
+const nameOf = (book: CitedBook) => book.edition.header.name;
 
 async function otherBooks(catalog: Catalog, book: CitedBook): Promise<CitedBook[]> {
   const names = (await listEditions(catalog)).map(h => h.name).filter(name => name !== book.edition.header.name);

@@ -78,7 +78,8 @@ describe('citations that are found', () => {
     ['(see also 3.2)', ['3.2']],
     ['according to 3.2 and 3.1', ['3.2', '3.1']],
     ['see 3.9.9', ['3.9.9?']],
-    ['Ticket office 3.2.1', ['3.2.1?']],
+    ['Spare jet: 3.2.1', ['3.2.1?']],
+    ['see 3.2 .1', ['3.2.1?']],
   ])('%j', (text, expected) => {
     expect(find(text).map(shown)).toEqual(expected);
   });
@@ -144,6 +145,7 @@ describe('numbers that are no citations', () => {
     'on 3.2.24',
     'part no. 3.2.1',
     'ticket 3.2.1',
+    'berth 3.2.1',
     'section 3.2.1 of this manual',
     '3.2.1 below',
   ])('%j', text => {
@@ -152,7 +154,7 @@ describe('numbers that are no citations', () => {
 });
 
 it('gives offsets and lines of the document, also around soft hyphens', () => {
-  const text = 'one\ntwo 3.\u00ad2.1 three';
+  const text = 'one\nsee 3.\u00ad2.1 three';
   const [found] = findCitations(book, { start: 100, end: 100 + text.length, text, line: 7 }, { editions: ['2018'] });
   expect(found).toMatchObject({ start: 108, end: 114, line: 8, number: '3.2.1' });
 });
