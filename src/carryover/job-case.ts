@@ -120,3 +120,20 @@ function staysToDo(joint: Joint, edition: string, governed: Exclude<Governed, 'n
 function marksOf(joint: Joint, edition: string): readonly string[] {
   return [edition, joint.to.header.name];
 }
+
+/** Our headers; where the user has one of that name already, ours gets a number behind. */
+export function addedHeaders(header: readonly string[], governed: boolean): readonly string[] {
+  return [...ADDED_COLUMNS, ...(governed ? POLICY_COLUMNS : [])].map(name => {
+    let free: string = name;
+    for (let n = 2; header.includes(free); n++) free = `${name}_${n}`;
+    return free;
+  });
+}
+
+/** Whether a table ends in our columns, as our outputs do. */
+export function hasOurColumns(header: readonly string[]): boolean {
+  const bare = header.map(name => name.replace(/_\d+$/, ''));
+  const endsIn = (names: readonly string[]) =>
+    bare.length >= names.length && names.every((name, at) => bare[bare.length - names.length + at] === name);
+  return endsIn(ADDED_COLUMNS) || endsIn([...ADDED_COLUMNS, ...POLICY_COLUMNS]);
+}

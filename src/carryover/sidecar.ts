@@ -11,6 +11,10 @@ export interface Sidecar {
   /** sha256 of the output's bytes, in hex. */
   readonly output: string;
   readonly counts: Readonly<Record<string, number>>;
+  /** What stood under the output's name before, and where it is kept, so that `carry undo` can bring it back. */
+  readonly before?: { readonly kept: string; readonly hash: string };
+  /** Further files of the same run beside the output: name to sha256. */
+  readonly also?: Readonly<Record<string, string>>;
 }
 
 export function sidecarName(file: string): string {
@@ -18,8 +22,8 @@ export function sidecarName(file: string): string {
 }
 
 export function writeSidecar(sidecar: Sidecar): string {
-  const { tool, from, to, input, output, counts } = sidecar;
-  return `${JSON.stringify({ tool, from, to, input, output, counts }, null, 2)}\n`;
+  const { tool, from, to, input, output, counts, before, also } = sidecar;
+  return `${JSON.stringify({ tool, from, to, input, output, counts, before, also }, null, 2)}\n`;
 }
 
 /** The mark that a file's text holds; undefined where it is not one of ours. */

@@ -1,7 +1,10 @@
-import { type Command, InvalidArgumentError } from 'commander';
+import { type Command, InvalidArgumentError, Option } from 'commander';
+import type { DateOrder } from '../carryover/calendar-date.ts';
 import type { ToldColumns } from '../carryover/columns.ts';
 import { carryJobs, type JobsReport } from '../commands/carry-jobs.ts';
+import { policyOf } from '../commands/job-policies.ts';
 import { readCrosswalk } from '../commands/read-crosswalk.ts';
+import { waysTo } from '../commands/ways-to.ts';
 import { OUTCOMES } from '../model/citation.ts';
 import { portsOf, readingCatalog } from './context.ts';
 import { count, printJson, printLines, reportFindings, thousands } from './print.ts';
@@ -12,13 +15,21 @@ interface CarryJobsOptions {
   readonly out: string;
   readonly json?: boolean;
   readonly column?: ToldColumns;
+  readonly sheet?: string;
+  readonly policy?: string;
+  readonly agency?: string;
+  readonly dates?: DateOrder;
+  readonly typeName?: Readonly<Record<string, string>>;
+  readonly decisions?: string;
+  readonly decisionsOut?: string;
+  readonly priceChanges?: string;
 }
 
 export function addCarryJobs(carry: Command): void {
   carry
     .command('jobs')
     .description('Annotate a table of jobs: what became of each line, and what a person has to decide')
-    .argument('<file>', 'csv, one cited item a line')
+    .argument('<file>', 'csv, xlsx or JSON Lines, one cited item a line')
     .requiredOption('--from <edition>', 'the edition that the lines cite')
     .requiredOption('--to <edition>', 'the edition to carry them to')
     .requiredOption('--out <file>', 'where the annotated table goes')
@@ -28,18 +39,48 @@ export function addCarryJobs(carry: Command): void {
       toldColumn,
       {},
     )
+    .option('--sheet <name>', 'the sheet of a workbook (default: the first visible one that is filled)')
+    .option('--policy <file>', 'JSON: which edition governs a job of an agency, and what is settled without asking')
+    .option('--agency <name>', 'the same, as kept in the catalog under policies/')
+    .addOption(
+      new Option('--dates <order>', 'day and month in dates, where the table does not prove it').choices([
+        'dmy',
+        'mdy',
+        'ymd',
+      ]),
+    )
+    .option('--type-name <old=now>', 'an installation type by a name of earlier days', typeName, {})
+    .option('--decisions-out <file>', 'write the questions, each once, the largest first: csv or xlsx')
+    .option('--decisions <file>', 'apply such a file with answers: carry, stay or drop')
+    .option('--price-changes <file>', 'list open lines that ask more than they were ordered for: csv or xlsx')
     .option('--json', 'report as JSON')
     .addHelpText(
       'after',
       `
 Example:
-  fishplate carry jobs jobs.csv --from 2018 --to 2024 --out jobs-2024.csv --column number=Item`,
+  fishplate carry jobs jobs.csv --from 2018 --to 2024 --out jobs-2024.csv --column number=Item
+  fishplate carry jobs jobs.xlsx --from 2018 --to 2024 --out jobs-2024.xlsx --decisions-out ask.xlsx
+  fishplate carry jobs jobs.xlsx --from 2018 --to 2024 --out jobs-2024.xlsx --decisions ask.xlsx --policy vale.json`,
     )
     .action(async (input: string, options: CarryJobsOptions, command: Command) => {
       const catalog = await readingCatalog(command);
       const { joint, marks } = await readCrosswalk(catalog, options.from, options.to);
-      const columns = options.column ?? {};
-      const report = await carryJobs(portsOf(command), joint, marks, { input, out: options.out, columns });
+      const ports = portsOf(command);
+      const policy = await policyOf(ports, catalog, options);
+      const { sheet, dates, typeName, decisions, decisionsOut, priceChanges } = options;
+      const report = await carryJobs(ports, joint, marks, {
+        input,
+        out: options.out,
+        columns: options.column ?? {},
+        others: () => waysTo(catalog, joint.to.header.name, joint.from.header.name),
+        ...(sheet === undefined ? {} : { sheet }),
+        ...(policy === undefined ? {} : { policy }),
+        ...(dates === undefined ? {} : { dates }),
+        ...(typeName === undefined ? {} : { typeNames: typeName }),
+        ...(decisions === undefined ? {} : { decisions }),
+        ...(decisionsOut === undefined ? {} : { decisionsOut }),
+        ...(priceChanges === undefined ? {} : { priceChanges }),
+      });
       if (options.json) printJson(report);
       else printLines(jobsLines(report));
       reportFindings(report.findings);
@@ -55,6 +96,12 @@ function toldColumn(pair: string, known: ToldColumns): ToldColumns {
   return { ...known, [role]: pair.slice(at + 1) };
 }
 
+function typeName(pair: string, known: Readonly<Record<string, string>>): Readonly<Record<string, string>> {
+  const at = pair.indexOf('=');
+  if (at < 1) throw new InvalidArgumentError('Write OLD=NOW, the name that lines use and the one of today.');
+  return { ...known, [pair.slice(0, at)]: pair.slice(at + 1) };
+}
+
 /** What happened to a table of jobs, in a few lines. */
 export function jobsLines(report: JobsReport): string[] {
   if (report.leftAlone)
@@ -62,11 +109,15 @@ export function jobsLines(report: JobsReport): string[] {
   const { totals, columns, cases } = report;
   const found = Object.entries(columns).map(([role, c]) => `${role} = ${c?.header}`);
   const open = cases.filter(c => c.outcome === 'choose');
+  const cited = Object.entries(report.editions);
   return [
     `${report.input} → ${report.out}: ${count(totals.lines, 'line')} of ${report.from}, carried to ${report.to}.`,
     `  ${OUTCOMES.map(o => `${o} ${thousands(totals.outcomes[o])}`).join(', ')}; together ${thousands(totals.lines)}${totals.agree ? '' : ' (THE TOTALS DO NOT AGREE)'}.`,
     `  ${count(totals.added, 'line')} added, ${thousands(totals.folded)} folded into another, ${thousands(totals.closed)} closed and left under ${report.from}.`,
     `  Columns: ${found.join(', ')}.`,
+    ...(cited.length > 0
+      ? [`  Editions cited: ${cited.map(([name, n]) => `${name} (${count(n, 'line')})`).join(', ')}.`]
+      : []),
     ...(open.length > 0
       ? [
           `  To decide: ${count(open.length, 'case')}; the largest: ${open

@@ -1,24 +1,47 @@
-import { createHash } from 'node:crypto';
-import { once } from 'node:events';
+import type { DateOrder } from '../carryover/calendar-date.ts';
 import { type Columns, findColumns, type ToldColumns } from '../carryover/columns.ts';
-import { ADDED_COLUMNS } from '../carryover/job-case.ts';
-import { type CaseCount, type JobTotals, jobCarrier } from '../carryover/jobs.ts';
+import { hasOurColumns } from '../carryover/job-case.ts';
+import { Decisions, type JobQuestion, QUESTION_COLUMNS, questionRows } from '../carryover/job-decisions.ts';
+import type { JobPolicy } from '../carryover/job-policy.ts';
+import type { Way } from '../carryover/job-reader.ts';
+import { type CarrierOptions, type CaseCount, type JobTotals, jobCarrier } from '../carryover/jobs.ts';
 import type { MarksOf } from '../carryover/resolve.ts';
 import { type Sidecar, sidecarName, writeSidecar } from '../carryover/sidecar.ts';
 import type { Joint } from '../crosswalk/joint.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Finding } from '../model/finding.ts';
-import { type CsvRecord, readCsv } from '../tables/read-csv.ts';
-import { markOf, refuseEditedOutput } from './carry-mark.ts';
+import { isWorkbook, readTable } from '../tables/read-table.ts';
+import { hashOf, markOf, refuseEditedOutput } from './carry-mark.ts';
 import { commitAll } from './commit-all.ts';
-import { JobTable } from './job-table.ts';
+import { csvJobs } from './csv-jobs.ts';
+import { jobDays } from './job-days.ts';
+import { firstBytes, hashedWriter, type JobSource } from './job-source.ts';
+import { jsonJobs } from './json-jobs.ts';
+import { keepBefore } from './kept-before.ts';
 import type { Files, PendingFile, Ports } from './ports.ts';
+import { priceChanges } from './price-changes.ts';
+import { sheetJobs } from './sheet-jobs.ts';
+import { tableBytes } from './table-bytes.ts';
 
 export interface CarryJobsOptions {
   readonly input: string;
   readonly out: string;
   /** Columns by header, or by 1-based position; what is not told is found. */
   readonly columns?: ToldColumns;
+  /** The sheet of a workbook; absent takes the first visible one that is filled. */
+  readonly sheet?: string;
+  /** Other editions that lines may cite; asked for only where the table names editions. */
+  readonly others?: () => Promise<ReadonlyMap<string, Way>>;
+  readonly policy?: JobPolicy;
+  /** The order of day, month and year in the table's dates; absent is inferred where it can be proven. */
+  readonly dates?: DateOrder;
+  readonly typeNames?: Readonly<Record<string, string>>;
+  /** A questionnaire that came back filled in. */
+  readonly decisions?: string;
+  /** Where the questionnaire goes: csv, or a workbook where it ends in .xlsx. */
+  readonly decisionsOut?: string;
+  /** Where the lines go that ask more under a running contract. */
+  readonly priceChanges?: string;
 }
 
 export interface JobsReport {
@@ -31,17 +54,19 @@ export interface JobsReport {
   readonly columns: Partial<Columns>;
   readonly totals: JobTotals;
   readonly cases: readonly CaseCount[];
+  /** Each once, those with the most lines first; answered ones among them. */
+  readonly questions: readonly JobQuestion[];
+  /** How many lines cite which edition, where more than one is cited. */
+  readonly editions: Readonly<Record<string, number>>;
   readonly findings: readonly Finding[];
 }
 
-/** Columns are found from this many records; the rest of the table is read once only. */
-const SAMPLE = 1000;
-
 /**
- * Carries a table of jobs from `joint.from` to `joint.to`: the user's bytes come back line by line with our columns at
- * the right. Nothing stands under `out` until all of it is written, and a sidecar beside it says what it is.
+ * Carries a table of jobs from `joint.from` to `joint.to`: the user's lines come back as they were with our columns at
+ * the right. csv and JSON Lines pass as a stream; a workbook is held whole and so bounded. Nothing stands under `out`
+ * until all of it is written, and a sidecar beside it says what it is.
  *
- * @throws CatalogError OutputIsInput, AlreadyCarried, BadTable, BadArgument, and what the files say.
+ * @throws CatalogError OutputIsInput, AlreadyCarried, BadTable, BadFile, BadArgument, and what the files say.
  */
 export async function carryJobs(
   ports: Pick<Ports, 'files' | 'progress'>,
@@ -50,61 +75,115 @@ export async function carryJobs(
   options: CarryJobsOptions,
 ): Promise<JobsReport> {
   const { files, progress } = ports;
-  const { input, out } = options;
-  await refuseInputAsOutput(files, input, out);
-  const [header, ...sample] = await firstRecords(files, input);
-  if (!header) throw new CatalogError('BadTable', `${input} is empty; give a table with a header line.`, { input });
-
+  const { input, out, policy } = options;
+  for (const path of [out, options.decisionsOut, options.priceChanges]) {
+    if (path !== undefined) await refuseInputAsOutput(files, input, path);
+  }
+  const source = await openJobs(files, options);
   const edition = { input, out, from: joint.from.header.name, to: joint.to.header.name };
-  if (hasOurColumns(header.cells)) {
+  if (hasOurColumns(source.header)) {
     const { to } = await refuseUnlessUntouched(files, input);
     return { ...edition, ...nothingDone(), to, leftAlone: true };
   }
   await refuseEditedOutput(files, out);
-  const columns = findColumns(
-    joint,
-    header.cells,
-    sample.map(r => r.cells),
-    options.columns ?? {},
-  );
-
-  const carrier = jobCarrier(joint, marks, columns);
-  const table = new JobTable(carrier, columns, header.cells);
-  const hashes = { input: createHash('sha256'), output: createHash('sha256') };
-  const pending = await files.create(out);
-  let beside: PendingFile | undefined;
+  const columns = findColumns(joint, source.header, source.sample, options.columns ?? {});
+  const days = policy ? await jobDays(source, columns, policy, options.dates) : undefined;
+  const decisions = await readDecisions(files, options.decisions);
+  const prices = priceChanges(joint, columns);
+  const carrierOptions: CarrierOptions = {
+    ...(namesEditions(source, columns) && options.others ? { others: await options.others() } : {}),
+    ...(options.typeNames ? { typeNames: options.typeNames } : {}),
+    ...(policy && days ? { policy, dayOf: days.dayOf } : {}),
+    ...(decisions ? { decisions } : {}),
+    ...(options.priceChanges === undefined ? {} : { tightens: prices.add }),
+  };
+  const carrier = jobCarrier(joint, marks, columns, carrierOptions);
+  const pending: PendingFile[] = [];
+  const create = async (path: string) => {
+    const file = await files.create(path);
+    pending.push(file);
+    return file;
+  };
   try {
-    const { dialect, batches } = await readCsv(hashing(files.stream(input), hashes.input));
-    table.start(dialect);
+    const writer = hashedWriter(await create(out));
     let told = 0;
-    for await (const batch of batches) {
-      await write(pending, hashes.output, table.carry(batch));
-      if (table.records - told >= 250_000) {
-        told = table.records;
-        progress(`${told.toLocaleString('en')} lines carried`);
-      }
-    }
-    await write(pending, hashes.output, table.finish());
+    const carried = await source.carry({
+      carrier,
+      columns,
+      governed: policy !== undefined,
+      write: writer.write,
+      done: lines => {
+        if (lines - told < 250_000) return;
+        told = lines;
+        progress(`${lines.toLocaleString('en')} lines carried`);
+      },
+    });
     const totals = carrier.totals();
-    const counts = { lines: totals.lines, ...totals.outcomes, folded: totals.folded, added: totals.added };
+    const questions = carrier.questions();
+    const also: Record<string, string> = {};
+    const beside = async (path: string, bytes: Uint8Array) => {
+      (await create(path)).stream.write(bytes);
+      also[path] = hashOf(bytes);
+    };
+    if (options.decisionsOut !== undefined) {
+      const rows = questionRows(questions, decisions);
+      await beside(options.decisionsOut, tableBytes(options.decisionsOut, 'Decisions', QUESTION_COLUMNS, rows));
+    }
+    if (options.priceChanges !== undefined) {
+      await beside(
+        options.priceChanges,
+        tableBytes(options.priceChanges, 'Price changes', prices.columns, prices.rows()),
+      );
+    }
+    const output = writer.digest();
+    const before = await keepBefore(files, out, output, create);
     const sidecar: Sidecar = {
       tool: 'fishplate',
       from: edition.from,
       to: edition.to,
-      input: hashes.input.digest('hex'),
-      output: hashes.output.digest('hex'),
-      counts,
+      input: carried.input,
+      output,
+      counts: { lines: totals.lines, ...totals.outcomes, folded: totals.folded, added: totals.added },
+      ...(before ? { before } : {}),
+      ...(Object.keys(also).length > 0 ? { also } : {}),
     };
-    beside = await files.create(sidecarName(out));
-    beside.stream.write(writeSidecar(sidecar));
-    await commitAll([pending, beside]);
-    const findings = [...table.findings(input), ...carrier.findings()];
-    return { ...edition, leftAlone: false, columns, totals, cases: carrier.cases(), findings };
+    (await create(sidecarName(out))).stream.write(writeSidecar(sidecar));
+    await commitAll(pending);
+    const cited = carrier.editions();
+    return {
+      ...edition,
+      leftAlone: false,
+      columns,
+      totals,
+      cases: carrier.cases(),
+      questions,
+      editions: cited.size > 1 ? Object.fromEntries(cited) : {},
+      findings: [...(days?.findings ?? []), ...carried.findings, ...carrier.findings()],
+    };
   } catch (error) {
-    await pending.abandon();
-    await beside?.abandon();
+    for (const file of pending) await file.abandon();
     throw error;
   }
+}
+
+async function openJobs(files: Files, { input, sheet }: CarryJobsOptions): Promise<JobSource> {
+  const first = await firstBytes(files, input);
+  const source = isWorkbook(first)
+    ? await sheetJobs(files, input, sheet)
+    : /^\ufeff?\s*\{/.test(new TextDecoder().decode(first.subarray(0, 200)))
+      ? await jsonJobs(files, input)
+      : await csvJobs(files, input);
+  if (source) return source;
+  throw new CatalogError('BadTable', `${input} is empty; give a table with a header line.`, { input });
+}
+
+async function readDecisions(files: Files, path: string | undefined): Promise<Decisions | undefined> {
+  return path === undefined ? undefined : new Decisions(readTable(path, await files.read(path)));
+}
+
+/** Whether lines name editions of their own, in a column or in brackets behind the number. */
+function namesEditions({ sample }: JobSource, { edition, number }: Columns): boolean {
+  return edition !== undefined || sample.some(cells => /\((?:19|20)\d\d[^)]*\)/.test(cells[number.at] ?? ''));
 }
 
 async function refuseInputAsOutput(files: Files, input: string, out: string): Promise<void> {
@@ -114,21 +193,6 @@ async function refuseInputAsOutput(files: Files, input: string, out: string): Pr
       out,
     });
   }
-}
-
-async function firstRecords(files: Files, input: string): Promise<readonly CsvRecord[]> {
-  const { batches } = await readCsv(files.stream(input));
-  const records: CsvRecord[] = [];
-  for await (const batch of batches) {
-    records.push(...batch.records.slice(0, SAMPLE + 1 - records.length));
-    if (records.length > SAMPLE) break;
-  }
-  return records;
-}
-
-function hasOurColumns(header: readonly string[]): boolean {
-  const last = header.slice(-ADDED_COLUMNS.length);
-  return ADDED_COLUMNS.every((name, at) => last[at]?.replace(/_\d+$/, '') === name);
 }
 
 async function refuseUnlessUntouched(files: Files, input: string): Promise<Sidecar> {
@@ -142,25 +206,8 @@ async function refuseUnlessUntouched(files: Files, input: string): Promise<Sidec
   );
 }
 
-function nothingDone(): Pick<JobsReport, 'columns' | 'totals' | 'cases' | 'findings'> {
+function nothingDone(): Pick<JobsReport, 'columns' | 'totals' | 'cases' | 'questions' | 'editions' | 'findings'> {
   const outcomes = { kept: 0, carried: 0, choose: 0, withdrawn: 0, unknown: 0 };
   const totals = { lines: 0, outcomes, folded: 0, closed: 0, added: 0, agree: true };
-  return { columns: {}, totals, cases: [], findings: [] };
-}
-
-async function* hashing(source: AsyncIterable<Uint8Array>, hash: ReturnType<typeof createHash>) {
-  for await (const chunk of source) {
-    hash.update(chunk);
-    yield chunk;
-  }
-}
-
-async function write(pending: PendingFile, hash: ReturnType<typeof createHash>, bytes: Uint8Array): Promise<void> {
-  if (bytes.length === 0) return;
-  hash.update(bytes);
-  const { stream } = pending;
-  if (stream.write(bytes)) return;
-  // A stream that has failed emits no `drain`; settling says why it failed.
-  if (!stream.errored) await once(stream, 'drain').catch(() => {});
-  if (stream.errored) await pending.settle();
+  return { columns: {}, totals, cases: [], questions: [], editions: {}, findings: [] };
 }

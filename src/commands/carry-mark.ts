@@ -38,7 +38,7 @@ export function hashOf(bytes: Uint8Array | string): string {
   return createHash('sha256').update(bytes).digest('hex');
 }
 
-async function hashOfFile(files: Files, path: string): Promise<string> {
+export async function hashOfFile(files: Files, path: string): Promise<string> {
   const hash = createHash('sha256');
   for await (const chunk of files.stream(path)) hash.update(chunk as Uint8Array);
   return hash.digest('hex');

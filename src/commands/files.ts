@@ -1,6 +1,6 @@
 import { randomBytes } from 'node:crypto';
 import { createReadStream, createWriteStream } from 'node:fs';
-import { access, lstat, mkdir, open, readFile, realpath, rename, stat, unlink } from 'node:fs/promises';
+import { access, lstat, mkdir, open, readFile, realpath, rename, rm, stat, unlink } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 import { Readable } from 'node:stream';
 import { CatalogError } from '../model/errors.ts';
@@ -34,6 +34,11 @@ export const realFiles: Files = {
       () => false,
     ),
   makeFolder: path => saying('write', path, () => makeFolders({ mkdir }, resolve(path))),
+  remove: path =>
+    saying('write', path, async () => {
+      await rm(path, { force: true });
+      await syncFolder(dirname(path));
+    }),
   same: async (a, b) => (await trueName(a)) === (await trueName(b)),
 };
 

@@ -1,5 +1,6 @@
 import type { Columns } from '../carryover/columns.ts';
-import { ADDED_COLUMNS, type AddedLine, type JobCase } from '../carryover/job-case.ts';
+import type { Governing } from '../carryover/governing-edition.ts';
+import { type AddedLine, addedHeaders, type JobCase } from '../carryover/job-case.ts';
 import type { JobCarrier } from '../carryover/jobs.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Finding } from '../model/finding.ts';
@@ -19,7 +20,9 @@ export class JobTable {
   readonly #carrier: JobCarrier;
   readonly #columns: Columns;
   readonly #header: readonly string[];
+  readonly #governed: boolean;
   readonly #sink = new ByteSink(1 << 20);
+  #rules = new WeakMap<Governing, Buffer>();
   #pieces = new WeakMap<JobCase, Pieces>();
   #dialect: Dialect = { delimiter: ',', lineEnd: '\n' };
   #headerDone = false;
@@ -28,7 +31,9 @@ export class JobTable {
   #blank = 0;
   #firstShort = 0;
 
-  constructor(carrier: JobCarrier, columns: Columns, header: readonly string[]) {
+  /** @param governed whether a policy says which edition governs each line, in two more columns */
+  constructor(carrier: JobCarrier, columns: Columns, header: readonly string[], governed = false) {
+    this.#governed = governed;
     this.#carrier = carrier;
     this.#columns = columns;
     this.#header = header;
@@ -77,7 +82,7 @@ export class JobTable {
   #headerLine(bytes: Buffer, record: CsvRecord): void {
     this.#headerDone = true;
     this.#startLine(bytes, record);
-    this.#sink.append(encode(this.#separated(addedHeaders(this.#header))));
+    this.#sink.append(encode(this.#separated(addedHeaders(this.#header, this.#governed))));
     this.#endLine(bytes, record);
   }
 
@@ -99,6 +104,7 @@ export class JobTable {
       this.#sink.append(encode(String(carried.foldsInto)));
       this.#sink.append(after);
     }
+    if (carried.governing) this.#sink.append(this.#rule(carried.governing));
     this.#endLine(bytes, record);
   }
 
@@ -122,7 +128,8 @@ export class JobTable {
     const { job, type } = this.#columns;
     if (job) cells[job.at] = line.job;
     if (type) cells[type.at] = line.typeCell;
-    const ours = this.#separated([...line.before, '', ...line.after]);
+    const rule = this.#governed ? ['', ''] : [];
+    const ours = this.#separated([...line.before, '', ...line.after, ...rule]);
     this.#closeLine();
     this.#sink.append(encode(`${csvCells(cells, this.#dialect, 'theirs')}${ours}${this.#dialect.lineEnd}`));
   }
@@ -141,6 +148,14 @@ export class JobTable {
     const pieces = { before, after, whole: Buffer.concat([before, after]) };
     this.#pieces.set(found, pieces);
     return pieces;
+  }
+
+  #rule(governing: Governing): Buffer {
+    const known = this.#rules.get(governing);
+    if (known) return known;
+    const rule = encode(this.#separated([governing.edition ?? 'ask', governing.why]));
+    this.#rules.set(governing, rule);
+    return rule;
   }
 
   /** Cells of ours, with a separator before the first. */
@@ -163,15 +178,6 @@ interface Pieces {
   readonly after: Buffer;
   /** Both together, for the many lines that fold into no other. */
   readonly whole: Buffer;
-}
-
-/** Our headers; where the user has one of that name already, ours gets a number behind. */
-function addedHeaders(header: readonly string[]): readonly string[] {
-  return ADDED_COLUMNS.map(name => {
-    let free: string = name;
-    for (let n = 2; header.includes(free); n++) free = `${name}_${n}`;
-    return free;
-  });
 }
 
 function encode(text: string): Buffer {

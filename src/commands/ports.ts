@@ -20,6 +20,8 @@ export interface Files {
   create(path: string): Promise<PendingFile>;
   exists(path: string): Promise<boolean>;
   makeFolder(path: string): Promise<void>;
+  /** Takes a file away; one that is gone already is no failure. */
+  remove(path: string): Promise<void>;
   /** Whether both names lead to the same file, links followed. */
   same(a: string, b: string): Promise<boolean>;
 }

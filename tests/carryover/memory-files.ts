@@ -37,6 +37,7 @@ export function memoryFiles(start: Record<string, string | Uint8Array>, chunk = 
     },
     exists: async path => held.has(path),
     makeFolder: async () => {},
+    remove: async path => void held.delete(path),
     same: async (a, b) => a === b,
   };
   return { files, held, text: (path: string) => held.get(path)?.toString('utf8') };

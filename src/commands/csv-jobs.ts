@@ -1,0 +1,47 @@
+import { createHash } from 'node:crypto';
+import { type CsvRecord, readCsv } from '../tables/read-csv.ts';
+import { hashing, type JobSource, SAMPLE } from './job-source.ts';
+import { JobTable } from './job-table.ts';
+import type { Files } from './ports.ts';
+
+/** A csv table, read as a stream as often as it is asked for. */
+export async function csvJobs(files: Files, input: string): Promise<JobSource | undefined> {
+  const [header, ...sample] = await firstRecords(files, input);
+  if (!header) return undefined;
+  return {
+    header: header.cells,
+    sample: sample.map(r => r.cells),
+    lines: async function* () {
+      const { batches } = await readCsv(files.stream(input));
+      let first = true;
+      for await (const { records } of batches) {
+        for (const { cells } of records) {
+          if (!first) yield cells;
+          first = false;
+        }
+      }
+    },
+    carry: async ({ carrier, columns, governed, write, done }) => {
+      const table = new JobTable(carrier, columns, header.cells, governed);
+      const hash = createHash('sha256');
+      const { dialect, batches } = await readCsv(hashing(files.stream(input), hash));
+      table.start(dialect);
+      for await (const batch of batches) {
+        await write(table.carry(batch));
+        done(table.records);
+      }
+      await write(table.finish());
+      return { input: hash.digest('hex'), findings: table.findings(input) };
+    },
+  };
+}
+
+async function firstRecords(files: Files, input: string): Promise<readonly CsvRecord[]> {
+  const { batches } = await readCsv(files.stream(input));
+  const records: CsvRecord[] = [];
+  for await (const batch of batches) {
+    records.push(...batch.records.slice(0, SAMPLE + 1 - records.length));
+    if (records.length > SAMPLE) break;
+  }
+  return records;
+}
