@@ -1,3 +1,4 @@
+import { meaning } from './meaning.ts';
 import type { Quantity } from './quantities.ts';
 import type { Reading } from './reading.ts';
 
@@ -35,25 +36,32 @@ export function changedValues(
 const LEAST = 0.2;
 const REACH = 8;
 
-/** Share of the words around the old value that stand around the new one; 0 where they cannot measure the same. */
+/**
+ * Share of the words around the old value that stand around the new one, or of its sentence in the new one's sentence;
+ * 0 where they cannot measure the same.
+ */
 function likeness(from: Reading, old: Quantity, { heir, q }: FreshValue): number {
   if (old.dimension !== q.dimension || (old.kind === 'interval') !== (q.kind === 'interval')) return 0;
   if (old.dimension === 'count' && counted(from, old) !== counted(heir, q)) return 0;
-  const [a, b] = [around(from, old), around(heir, q)];
-  if (a.size === 0 || b.size === 0) return 0.01;
-  const common = [...a].filter(w => b.has(w)).length;
-  return common / Math.min(a.size, b.size);
+  const near = common(around(from, old, REACH), around(heir, q, REACH));
+  const sentence = common(around(from, old, Number.POSITIVE_INFINITY), around(heir, q, Number.POSITIVE_INFINITY));
+  return Math.max(near, sentence / 2, 0.01);
 }
 
-/** What is counted: the next word that says something. */
-function counted({ meanings }: Reading, { next }: Quantity): string {
-  return meanings.slice(next, next + 4).find(Boolean) ?? '';
+/** What is counted: the word behind the number. */
+function counted({ tokens }: Reading, { next }: Quantity): string {
+  return meaning(tokens[next]?.low ?? '');
+}
+
+function common(a: ReadonlySet<string>, b: ReadonlySet<string>): number {
+  if (a.size === 0 || b.size === 0) return 0;
+  return [...a].filter(w => b.has(w)).length / Math.min(a.size, b.size);
 }
 
 /** The words that say something, near a value and in its sentence. */
-function around({ meanings, sentences }: Reading, { spanFirst, spanNext }: Quantity): Set<string> {
+function around({ meanings, sentences }: Reading, { spanFirst, spanNext }: Quantity, reach: number): Set<string> {
   const sentence = sentences.find(s => s.next > spanFirst);
-  const first = Math.max(sentence?.first ?? 0, spanFirst - REACH);
-  const next = Math.min(sentence?.next ?? meanings.length, spanNext + REACH);
+  const first = Math.max(sentence?.first ?? 0, spanFirst - reach);
+  const next = Math.min(sentence?.next ?? meanings.length, spanNext + reach);
   return new Set(meanings.slice(first, next).filter(Boolean));
 }

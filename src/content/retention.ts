@@ -75,7 +75,7 @@ function ofItem(
     }
     const from = read(asked);
     const says = heirs.map(h => read(saidBy(joint, h, texts)));
-    const context = heirs.flatMap(h => inheritedBy(joint, h, texts)).map(read);
+    const context = [...heirs.flatMap(h => inheritedBy(joint, h, texts)), typeNames(joint, types)].map(read);
     const { lost, changed } = retentionOf(from, says, context);
     const decision = links.find(l => l.decision !== undefined)?.decision;
     const covered = (loss: Lost) => decision !== undefined && sentenceIsGone(from, loss.start, [...says, ...context]);
@@ -88,6 +88,12 @@ function ofItem(
       changed,
     };
   });
+}
+
+/** What an item applies to is asked of its types, not of its words: "gutters in apartment courts". */
+function typeNames({ from, to }: Joint, types: readonly TypeId[]): string {
+  const named = [from, to].flatMap(e => e.settings.installationTypes.filter(t => types.includes(t.id)));
+  return named.map(t => `${t.id}, ${t.name}.`).join('\n');
 }
 
 interface Group {

@@ -1,0 +1,119 @@
+import { nameColumns } from '../editing/columns.ts';
+import { lossAnswerPath, writeLossAnswer } from '../format/loss-answers.ts';
+import { CatalogError } from '../model/errors.ts';
+import type { Finding } from '../model/finding.ts';
+import { LOSS_VERDICTS, type LossAnswer, type LossVerdict } from '../model/loss-answer.ts';
+import type { TableRow } from '../model/table.ts';
+import type { Catalog } from '../store/open.ts';
+import { writeBeside } from '../store/write.ts';
+import { readTable } from '../tables/read-table.ts';
+import type { AuditLine, AuditReport } from './audit-editions.ts';
+import type { Ports } from './ports.ts';
+
+export interface SettleReport {
+  readonly settled: number;
+  /** Rows without a verdict. */
+  readonly empty: number;
+  readonly findings: readonly Finding[];
+}
+
+/**
+ * Keeps the verdicts that a person filled in beside the losses of an audit: restored, stated or dropped, and because.
+ * All or nothing: where one row cannot be used, nothing is written and each such row is a finding of the error.
+ *
+ * @param by `Name <address>` of who settles; refused for losses of changes that this person made
+ */
+export async function settleLosses(
+  ports: Ports,
+  catalog: Catalog,
+  report: AuditReport,
+  file: string,
+  by: string,
+): Promise<SettleReport> {
+  const person = /^\s*([^<>]+?)\s*<([^<>\s]+)>\s*$/.exec(by);
+  if (!person) {
+    throw new CatalogError('BadArgument', `${by} cannot be read; write --by "Name <address>".`, { by });
+  }
+  const table = readTable(file, await ports.files.read(file));
+  const { cell, has } = nameColumns(table, ['key', 'verdict', 'because']);
+  const lacking = (['key', 'verdict', 'because'] as const).filter(c => !has(c));
+  if (lacking.length > 0) {
+    throw new CatalogError(
+      'BadTable',
+      `${file} has no column ${lacking.join(', ')}; fill in the table that audit --out writes.`,
+      { file, lacking },
+    );
+  }
+  const lines = new Map(report.lines.filter(l => l.key !== '').map(l => [l.key, l]));
+  const date = ports.now().toISOString().slice(0, 10);
+  const wrong: Finding[] = [];
+  const files = new Map<string, string>();
+  let empty = 0;
+  for (const row of table.rows) {
+    const verdict = (cell(row, 'verdict') ?? '').toLowerCase();
+    if (verdict === '') {
+      empty++;
+      continue;
+    }
+    const key = cell(row, 'key') ?? '';
+    const line = lines.get(key);
+    const because = cell(row, 'because') ?? '';
+    const trouble = troubleWith(line, key, verdict, because, by);
+    if (trouble) wrong.push(finding(row, trouble));
+    else
+      files.set(lossAnswerPath(key), writeLossAnswer(answer(report, line!, verdict as LossVerdict, because, by, date)));
+  }
+  if (wrong.length > 0) {
+    throw new CatalogError(
+      'BadTable',
+      `${wrong.length} of ${table.rows.length} rows of ${file} cannot be used, the first one: ${wrong[0]!.message} Nothing was written; mend the table and try again.`,
+      { file },
+      wrong,
+    );
+  }
+  if (files.size > 0) {
+    const author = { name: person[1]!, email: person[2]!, date: ports.now() };
+    await writeBeside(catalog, files, author, `Losses ${report.from} to ${report.to}: ${files.size} settled`);
+  }
+  return { settled: files.size, empty, findings: [] };
+}
+
+function troubleWith(line: AuditLine | undefined, key: string, verdict: string, because: string, by: string) {
+  if (!line)
+    return `${key || 'A row without a key'} is no loss of these editions; run the audit again and fill that in.`;
+  if (!(LOSS_VERDICTS as readonly string[]).includes(verdict)) {
+    return `${verdict} is no verdict; write restored, stated or dropped.`;
+  }
+  if (verdict === 'dropped' && because === '') {
+    return `${line.number} "${line.text}" is dropped without a reason; write one under because.`;
+  }
+  if (isSamePerson(line.changedBy, by)) {
+    return `${by.trim()} made the change to ${line.number} and cannot settle its loss; let a second person do it.`;
+  }
+  return undefined;
+}
+
+/** By address where both have one, else by name; capitals and spaces aside. */
+export function isSamePerson(a: string, b: string): boolean {
+  const read = (text: string) => {
+    const address = /<([^<>\s]+)>/.exec(text)?.[1]?.toLowerCase();
+    return { address, name: text.replace(/<.*/, '').trim().replace(/\s+/g, ' ').toLowerCase() };
+  };
+  const [x, y] = [read(a), read(b)];
+  return (x.address !== undefined && x.address === y.address) || (x.name !== '' && x.name === y.name);
+}
+
+function answer(
+  { from, to }: AuditReport,
+  { item, types, kind, text, texts }: AuditLine,
+  verdict: LossVerdict,
+  because: string,
+  by: string,
+  date: string,
+): LossAnswer {
+  return { from, to, item, types, kind, text, verdict, because, by: by.trim(), date, texts };
+}
+
+function finding({ file, line }: TableRow, message: string): Finding {
+  return { rule: 'bad-verdict', severity: 'error', subject: file, message, place: { file, line } };
+}

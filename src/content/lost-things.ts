@@ -1,0 +1,142 @@
+import { type Atom, alignAtoms, atomsOf } from './atoms.ts';
+import type { Lost } from './lost.ts';
+import { meaning } from './meaning.ts';
+import { type Reading, said } from './reading.ts';
+import { statedIn } from './stated-words.ts';
+
+/** Runs of words that no heir says, where an heir has no words of its own in their place that could say the same. */
+export function lostThings(from: Reading, heirs: readonly Reading[], all: readonly Reading[]): Lost[] {
+  const stated = statedIn(all);
+  const own = new Set(from.meanings.filter(Boolean));
+  const atoms = atomsOf(from);
+  const gone = atoms.filter(
+    a => a.kind === 'word' && !stated.has(a.key) && !isReason(from, a) && !isGrown(a.key, stated),
+  );
+  if (gone.length === 0) return [];
+  const explained = new Set<Atom>();
+  let fresh = 0;
+  for (const heir of heirs) {
+    const others = atomsOf(heir);
+    fresh += others.filter(o => isThing(heir, o) && !own.has(o.key)).length;
+    for (const { out, in: come } of alignAtoms(atoms, others).hunks) {
+      if (come.some(c => c.kind === 'word' && !own.has(c.key))) for (const atom of out) explained.add(atom);
+    }
+  }
+  const told = new Set<string>();
+  return runsOf(from, gone)
+    .map(run => trimmed(from, run))
+    .filter(run => run.some(a => isThing(from, a) && !isTopic(from, a)) && !isShortened(from, run, stated))
+    .filter(run => fresh === 0 || !run.every(a => explained.has(a)))
+    .flatMap((run): Lost[] => {
+      const text = said(from, { first: run[0]!.first, next: run.at(-1)!.next });
+      const start = from.tokens[run[0]!.first]!.start;
+      const again = told.has(text.toLowerCase());
+      told.add(text.toLowerCase());
+      return again ? [] : [{ kind: 'thing', text, start, end: start + text.length }];
+    });
+}
+
+/** "met with in the excavation" is lost as "excavation": verbs and adverbs at its ends are the sentence's. */
+function trimmed(from: Reading, run: readonly Atom[]): readonly Atom[] {
+  const [first, last] = [run.findIndex(a => isThing(from, a)), run.findLastIndex(a => isThing(from, a))];
+  return first < 0 ? [] : run.slice(first, last + 1);
+}
+
+/** "acrylic sealer" that goes on as "acrylic", "stainless steel screws" as "stainless screws". */
+function isShortened({ tokens, meanings, tags }: Reading, run: readonly Atom[], stated: ReadonlySet<string>): boolean {
+  const at = run[0]!.first - 1;
+  const named = meanings[at] !== '' && stated.has(meanings[at] ?? '') && tags[at] !== 'VERB' && tags[at] !== 'ADV';
+  return run.length === 1 && named && tokens[at]!.kind === 'word';
+}
+
+/** Neighbours with nothing but small words between. */
+function runsOf(from: Reading, atoms: readonly Atom[]): Atom[][] {
+  const runs: Atom[][] = [];
+  for (const atom of atoms) {
+    const last = runs.at(-1)?.at(-1);
+    const between = last ? from.tokens.slice(last.next, atom.first) : [];
+    const parted = between.some(
+      (t, i) => t.kind === 'number' || from.meanings[last!.next + i] !== '' || /^(,|;|\.|and)$/.test(t.low),
+    );
+    if (!last || parted) runs.push([atom]);
+    else runs.at(-1)!.push(atom);
+  }
+  return runs;
+}
+
+/**
+ * Whether a word belongs to the first subject: whom a text speaks to, and the fuller name of what it is about (stair
+ * treads), which heirs shorten. What stands there behind a preposition (treads of oak) is no part of the name.
+ */
+function isTopic({ clauses, segments, tokens, tags }: Reading, atom: Atom): boolean {
+  const clause = clauses[0];
+  if (!clause || clause.force.imperative || segments.some(s => atom.first >= s.first && atom.first < s.next))
+    return false;
+  for (const at of clause.main) {
+    if (at >= atom.next) return true;
+    if (
+      at > clause.first &&
+      (tags[at] === 'ADP' || tags[at] === 'AUX' || tags[at] === 'VERB' || tokens[at]!.kind === 'mark')
+    ) {
+      return false;
+    }
+  }
+  return true;
+}
+
+/** Why a thing is asked obliges to nothing: "so that it drains", "since sand moves down". */
+function isReason({ tokens, segments, sentences }: Reading, { first }: Atom): boolean {
+  if (segments.some(s => s.kind === 'purpose' && first >= s.first && first < s.next)) return true;
+  const sentence = sentences.find(s => s.next > first);
+  for (let at = first; at >= (sentence?.first ?? 0); at--) {
+    if (/^[,;]$/.test(tokens[at]!.low)) return false;
+    if (tokens[at]!.low === 'since') return true;
+  }
+  return false;
+}
+
+/** "movement" where an heir says "move": one word, grown by an ending that the stemmer leaves. */
+function isGrown(key: string, stated: ReadonlySet<string>): boolean {
+  for (let length = key.length - 1; length >= 4; length--) if (stated.has(key.slice(0, length))) return true;
+  if (key.length >= 4)
+    for (const other of stated) if (other.length <= key.length + 5 && other.startsWith(key)) return true;
+  return false;
+}
+
+/** Nouns of part, place and measure, and adjectives that compare, which a shorter text does without. */
+const LIGHT = new Set(
+  `depth height width length thickness size weight load side part end point piece area level gap first second coat type kind way
+ground free top case time number amount unit use work position start begin surface purpose manner member element item value
+diameter tolerance spacing scale centre interval rate distance further smaller larger greater lesser additional other such own same new
+present available necessary suitable appropriate adequate possible respective relevant applicable mean method detail accordance
+resistance place run form matter order basis course condition requirement period reason`
+    .split(/\s+/)
+    .map(meaning),
+);
+
+/** A noun, name, number, adjective, or a participle before its noun; not a verb. */
+function isThing({ tags, tokens, clauses }: Reading, atom: Atom): boolean {
+  if (atom.kind !== 'word' || LIGHT.has(atom.key)) return false;
+  const { first } = atom;
+  if (tokens[first]!.kind === 'number') return true;
+  const commanded = clauses.some(c => c.force.imperative && c.first === first);
+  const tag = tags[first];
+  // "and files it": what has an object is no noun.
+  if (/^(it|them)$/.test(tokens[atom.next]?.low ?? '')) return false;
+  const low = tokens[first]!.low;
+  // "shall be sown": the tagger may take it for a noun.
+  const done = /(?:ed|en|wn)$/.test(low);
+  if (done && /^(be|been|being|is|are|was|were)$/.test(tokens[first - 1]?.low ?? '')) return false;
+  if (tag === 'VERB' && done) return isBeforeNoun(tags, tokens, first);
+  return !commanded && (tag === 'NOUN' || tag === 'PROPN' || tag === 'ADJ');
+}
+
+/** "treated battens", "of galvanised steel"; not "gutters fixed above". */
+function isBeforeNoun(tags: Reading['tags'], tokens: Reading['tokens'], at: number): boolean {
+  const [before, behind] = [tags[at - 1], tags[at + 1]];
+  return (
+    (behind === 'NOUN' || behind === 'ADJ') &&
+    tokens[at + 1]!.kind === 'word' &&
+    (before === 'ADP' || before === 'DET' || before === 'ADJ' || before === 'VERB')
+  );
+}
