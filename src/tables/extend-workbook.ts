@@ -33,7 +33,7 @@ export function extendWorkbook(
     const sheet = { ...plain, name: sheetName(plain.name, allNames(office, names)) };
     names.push(sheet.name);
     const drawn = sheet.bars !== undefined && sheet.rows.length > 0;
-    const part = freePart(office.parts, 'xl/worksheets/fishplate');
+    const part = freePart(office.parts, 'xl/worksheets/sheet');
     const styles = { head, text: 0, quoted: 0, number: 0 };
     add(office.main, {
       name: part,
@@ -42,7 +42,7 @@ export function extendWorkbook(
       relationType: `${RELATIONS}/worksheet`,
     });
     if (drawn) {
-      const drawing = freePart(office.parts, 'xl/drawings/fishplate');
+      const drawing = freePart(office.parts, 'xl/drawings/drawing');
       const content = drawingXml(sheet, FIRST_RELATION);
       add(part, {
         name: drawing,
@@ -51,7 +51,7 @@ export function extendWorkbook(
         relationType: `${RELATIONS}/drawing`,
       });
       add(drawing, {
-        name: freePart(office.parts, 'xl/charts/fishplate'),
+        name: freePart(office.parts, 'xl/charts/chart'),
         content: chartXml(sheet),
         contentType: `${DRAWING_TYPE}.drawingml.chart+xml`,
         relationType: `${RELATIONS}/chart`,
