@@ -45,7 +45,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
     'exports',
     'store',
   ],
-  web: ['commands', 'model'],
+  web: ['commands', 'model', 'pictures'],
   cli: ['commands', 'model', 'web', 'store', 'content', 'crosswalk', 'exports', 'carryover'],
 };
 

@@ -1,9 +1,9 @@
 import type { PublishedCatalog, PublishedCrosswalk, ToldTrace } from '../commands/published-catalog.ts';
 import type { Fate, Marks } from '../model/crosswalk.ts';
 import type { Entry } from '../model/edition.ts';
+import { capital, dutySentence, inWords, type MarkWord, MOMENT_WORDS, marksIn, sentence } from '../model/said-words.ts';
 import { typeName } from '../model/settings.ts';
 import { placeLink } from './links.ts';
-import { capital, dutySentence, inWords, type MarkWord, MOMENT_WORDS, marksIn, sentence } from './words.ts';
 
 /** What became of an item, for somebody with a phone in the rain: a line that answers, a line on what to mind. */
 export interface Answer {

@@ -1,8 +1,8 @@
 import type { PublishedCrosswalk } from '../commands/published-catalog.ts';
 import { FATES } from '../model/crosswalk.ts';
 import type { Entry } from '../model/edition.ts';
+import { FATE_MEANINGS, MARK_WORDS, marksIn } from '../model/said-words.ts';
 import type { Query } from './links.ts';
-import { FATE_MEANINGS, MARK_WORDS, marksIn } from './words.ts';
 
 /** What to show of a crosswalk. Within a list any value passes; an empty list lets everything through. */
 export interface CrosswalkFilter {

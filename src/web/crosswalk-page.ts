@@ -2,6 +2,8 @@ import type { PublishedCatalog } from '../commands/published-catalog.ts';
 import { FATES, type Fate } from '../model/crosswalk.ts';
 import type { Entry } from '../model/edition.ts';
 import { CatalogError } from '../model/errors.ts';
+import { capital, counted, type MarkWord, marksIn } from '../model/said-words.ts';
+import { type RailsPicture, railsPicture } from '../pictures/rails-picture.ts';
 import {
   type CrosswalkFilter,
   type FilterOptions,
@@ -11,8 +13,6 @@ import {
 } from './crosswalk-filter.ts';
 import { changeSentence } from './home-page.ts';
 import { crosswalkCsvLink, crosswalkLink, placeLink, type Query } from './links.ts';
-import { type RailsPicture, railsPicture } from './rails-picture.ts';
-import { capital, counted, type MarkWord, marksIn } from './words.ts';
 
 export interface CrosswalkPage {
   readonly from: string;

@@ -2,11 +2,11 @@ import type { PublishedCatalog, PublishedEdition } from '../commands/published-c
 import type { Entry } from '../model/edition.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Item, ItemId } from '../model/item.ts';
+import { counted, inWords, MOMENT_WORDS } from '../model/said-words.ts';
 import { typeName } from '../model/settings.ts';
 import { anchorOf, editionLink, partLink, placeLink, type Query } from './links.ts';
 import { type Retired, retiredNeighbours } from './retired-neighbours.ts';
 import { editionLine } from './site.ts';
-import { counted, inWords, MOMENT_WORDS } from './words.ts';
 
 export interface EditionPage {
   readonly edition: string;

@@ -1,7 +1,7 @@
 import type { PublishedCatalog, PublishedCrosswalk } from '../commands/published-catalog.ts';
 import type { Fate } from '../model/crosswalk.ts';
+import { counted, dateWords, inWords } from '../model/said-words.ts';
 import { crosswalkLink, editionLink } from './links.ts';
-import { counted, dateWords, inWords } from './words.ts';
 
 export interface HomePage {
   readonly editions: readonly {

@@ -1,6 +1,7 @@
 import type { PublishedCatalog } from '../commands/published-catalog.ts';
 import type { Entry } from '../model/edition.ts';
 import { CatalogError } from '../model/errors.ts';
+import { MOMENT_WORDS } from '../model/said-words.ts';
 import { levelName, typeName } from '../model/settings.ts';
 import { type Answer, answerOf } from './answer.ts';
 import { type Life, lifeOf } from './item-life.ts';
@@ -8,7 +9,6 @@ import { lineThrough } from './line-of-editions.ts';
 import { editionLink, itemLink, partLink, placeLink } from './links.ts';
 import { type SideBySide, sideBySide } from './side-by-side.ts';
 import { editionLine } from './site.ts';
-import { MOMENT_WORDS } from './words.ts';
 
 export interface ItemPage {
   readonly edition: string;

@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import ejs from 'ejs';
+import { FATE_MEANINGS } from '../model/said-words.ts';
 import type { CrosswalkPage } from './crosswalk-page.ts';
 import type { EditionPage } from './edition-page.ts';
 import type { ErrorPage } from './error-page.ts';
@@ -8,7 +9,6 @@ import type { ItemPage } from './item-page.ts';
 import type { NumberPage } from './number-page.ts';
 import type { SearchPage } from './search-page.ts';
 import type { Site } from './site.ts';
-import { FATE_MEANINGS } from './words.ts';
 
 /** Each template with the values that it is given. */
 export interface Pages {

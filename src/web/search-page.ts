@@ -1,8 +1,8 @@
 import type { PublishedCatalog } from '../commands/published-catalog.ts';
 import { searchEditions } from '../commands/search-editions.ts';
+import { counted } from '../model/said-words.ts';
 import { type Answer, answerOf } from './answer.ts';
 import { itemLink, placeLink, searchLink } from './links.ts';
-import { counted } from './words.ts';
 
 export interface SearchPage {
   readonly query: string;

@@ -2,9 +2,9 @@ import { compareItems, type FieldText } from '../commands/compare-items.ts';
 import type { PublishedCatalog, PublishedCrosswalk } from '../commands/published-catalog.ts';
 import type { Decision, Fate, Link } from '../model/crosswalk.ts';
 import type { Entry } from '../model/edition.ts';
+import { capital, dateWords, dutySentence, inWords, type MarkWord, marksIn, sentence } from '../model/said-words.ts';
 import { typeName } from '../model/settings.ts';
 import { placeLink } from './links.ts';
-import { capital, dateWords, dutySentence, inWords, type MarkWord, marksIn, sentence } from './words.ts';
 
 /** An item beside what it became, or came from, in another edition; the older edition always on the left. */
 export interface SideBySide {

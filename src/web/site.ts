@@ -1,6 +1,6 @@
 import type { PublishedCatalog, PublishedEdition } from '../commands/published-catalog.ts';
+import { dateWords } from '../model/said-words.ts';
 import { crosswalkLink, editionLink } from './links.ts';
-import { dateWords } from './words.ts';
 
 /** What every page says around its own content. */
 export interface Site {

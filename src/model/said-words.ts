@@ -1,5 +1,5 @@
-import type { AppliesTo, Duty, Fate, Marks, Wording } from '../model/crosswalk.ts';
-import type { VerificationMoment } from '../model/item.ts';
+import type { AppliesTo, Duty, Fate, Marks, Wording } from './crosswalk.ts';
+import type { VerificationMoment } from './item.ts';
 
 /** A mark as the pages print it: its code in addresses, its word in small capitals, and what it means. */
 export interface MarkWord {

@@ -1,5 +1,7 @@
-import type { PublishedCrosswalk } from '../commands/published-catalog.ts';
+import type { Link } from '../model/crosswalk.ts';
+import type { EditionIndex, Entry } from '../model/edition.ts';
 import type { ItemId } from '../model/item.ts';
+import type { Places } from '../model/places.ts';
 
 /**
  * The joint as a picture: parts of the older edition on the left rail, of the newer on the right, a ribbon for what
@@ -17,6 +19,15 @@ export interface RailsPicture {
   readonly ribbons: readonly { readonly path: string; readonly width: number; readonly said: string }[];
   readonly ends: readonly { readonly path: string; readonly side: 'withdrawn' | 'new' }[];
   readonly said: string;
+}
+
+/** Two editions and the links between them. */
+export interface Joined {
+  readonly from: EditionIndex;
+  readonly to: EditionIndex;
+  readonly crosswalk: { readonly links: readonly Link[] };
+  readonly old: Places<Entry>;
+  readonly new: Places<Entry>;
 }
 
 interface Rail {
@@ -38,11 +49,11 @@ const LEAST = 20;
 const UNIT_HEIGHT = 400;
 const STUB = 34;
 
-export function railsPicture(joint: PublishedCrosswalk['joint'], size: keyof typeof LAYOUTS): RailsPicture {
+export function railsPicture(joint: Joined, size: keyof typeof LAYOUTS): RailsPicture {
   const layout = LAYOUTS[size];
   const flows = countFlows(joint);
   const weigh = (side: 'from' | 'to', id: ItemId) => flows.filter(f => f[side] === id).reduce((sum, f) => sum + f.n, 0);
-  const tops = (entries: PublishedCrosswalk['joint']['from']['entries']) => entries.filter(e => e.parent === null);
+  const tops = (entries: readonly Entry[]) => entries.filter(e => e.parent === null);
   const [olds, news] = [tops(joint.from.entries), tops(joint.to.entries)];
   const total = Math.max(1, ...[olds.map(e => weigh('from', e.id)), news.map(e => weigh('to', e.id))].map(sum));
   const unit = UNIT_HEIGHT / total;
@@ -120,7 +131,7 @@ interface Flow {
 }
 
 /** Links of requirements (of all items where there are none) from part to part, in the order of both editions. */
-function countFlows(joint: PublishedCrosswalk['joint']): Flow[] {
+function countFlows(joint: Joined): Flow[] {
   const obliging = joint.from.entries.some(e => e.obliges);
   const flows = new Map<string, Flow>();
   for (const link of joint.crosswalk.links) {
