@@ -23,7 +23,7 @@ export interface AuditLine {
   readonly types: readonly TypeId[];
   readonly heirs: readonly { readonly id: ItemId; readonly number: string; readonly title: string }[];
   /** `changed`: a value that the heirs state otherwise. `type`: neither an heir nor a withdrawal for these types. */
-  readonly kind: 'quantity' | 'condition' | 'exception' | 'thing' | 'reference' | 'type' | 'changed';
+  readonly kind: 'quantity' | 'condition' | 'exception' | 'thing' | 'reference' | 'clause' | 'type' | 'changed';
   readonly text: string;
   /** Of `changed`: the new value, in the heir's words. */
   readonly becomes: string;

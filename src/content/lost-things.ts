@@ -19,7 +19,11 @@ export function lostThings(from: Reading, heirs: readonly Reading[], all: readon
     const others = atomsOf(heir);
     fresh += others.filter(o => isThing(heir, o) && !own.has(o.key)).length;
     for (const { out, in: come } of alignAtoms(atoms, others).hunks) {
-      if (come.some(c => c.kind === 'word' && !own.has(c.key))) for (const atom of out) explained.add(atom);
+      const fresher = come.filter(c => c.kind === 'word' && !own.has(c.key));
+      const named = fresher.some(c => isThing(heir, c));
+      for (const atom of out) {
+        if (fresher.length > 0 && (named || !DOCUMENTS.has(atom.key))) explained.add(atom);
+      }
     }
   }
   const told = new Set<string>();
@@ -46,7 +50,7 @@ function trimmed(from: Reading, run: readonly Atom[]): readonly Atom[] {
 function isShortened({ tokens, meanings, tags }: Reading, run: readonly Atom[], stated: ReadonlySet<string>): boolean {
   const at = run[0]!.first - 1;
   const named = meanings[at] !== '' && stated.has(meanings[at] ?? '') && tags[at] !== 'VERB' && tags[at] !== 'ADV';
-  return run.length === 1 && named && tokens[at]!.kind === 'word';
+  return run.length === 1 && named && tokens[at]!.kind === 'word' && !DOCUMENTS.has(run[0]!.key);
 }
 
 /** Neighbours with nothing but small words between. */
@@ -68,7 +72,7 @@ function runsOf(from: Reading, atoms: readonly Atom[]): Atom[][] {
  * Whether a word belongs to the first subject: whom a text speaks to, and the fuller name of what it is about (stair
  * treads), which heirs shorten. What stands there behind a preposition (treads of oak) is no part of the name.
  */
-function isTopic({ clauses, segments, tokens, tags }: Reading, atom: Atom): boolean {
+export function isTopic({ clauses, segments, tokens, tags }: Reading, atom: Atom): boolean {
   const clause = clauses[0];
   if (!clause || clause.force.imperative || segments.some(s => atom.first >= s.first && atom.first < s.next))
     return false;
@@ -103,6 +107,14 @@ function isGrown(key: string, stated: ReadonlySet<string>): boolean {
   return false;
 }
 
+/** Papers that somebody has to write, keep or show: a "cleaning plan" that goes on as "cleaning" is lost. */
+const DOCUMENTS = new Set(
+  `drawing certificate record log logbook diary plan policy procedure report register manual statement receipt ticket photograph
+agreement schedule inventory documentation list sheet checklist permit licence approval notice invoice letter warranty guarantee`
+    .split(/\s+/)
+    .map(meaning),
+);
+
 /** Nouns of part, place and measure, and adjectives that compare, which a shorter text does without. */
 const LIGHT = new Set(
   `depth height width length thickness size weight load side part end point piece area level gap first second coat type kind way
@@ -115,7 +127,7 @@ resistance place run form matter order basis course condition requirement period
 );
 
 /** A noun, name, number, adjective, or a participle before its noun; not a verb. */
-function isThing({ tags, tokens, clauses }: Reading, atom: Atom): boolean {
+export function isThing({ tags, tokens, clauses }: Reading, atom: Atom): boolean {
   if (atom.kind !== 'word' || LIGHT.has(atom.key)) return false;
   const { first } = atom;
   if (tokens[first]!.kind === 'number') return true;

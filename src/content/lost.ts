@@ -1,4 +1,5 @@
 import { changedValues } from './changed-values.ts';
+import { cutOut } from './lost-runs.ts';
 import { lostSegments } from './lost-segments.ts';
 import { lostThings } from './lost-things.ts';
 import type { Quantity } from './quantities.ts';
@@ -8,7 +9,8 @@ import { tokensOf } from './tokens.ts';
 
 /** Something that an old text says and none of its heirs does, in the old text's words. */
 export interface Lost {
-  readonly kind: 'quantity' | 'condition' | 'exception' | 'thing' | 'reference';
+  /** `clause`: words that were cut out of a text that otherwise goes on, whatever they say. */
+  readonly kind: 'quantity' | 'condition' | 'exception' | 'thing' | 'reference' | 'clause';
   readonly text: string;
   readonly start: number;
   readonly end: number;
@@ -52,10 +54,13 @@ export function retentionOf(
   const alone = [...quantities, ...lostReferences(from, all)].filter(l => !segments.some(s => within(l, s)));
   const found = [...alone, ...segments];
   // A thing inside a lost condition is told of with it.
-  const things = lostThings(from, heirs, all).filter(t => !found.some(f => t.start < f.end && f.start < t.end));
+  const apart = (l: Lost) => !found.some(f => l.start < f.end && f.start < l.end);
+  const things = lostThings(from, heirs, all).filter(apart);
+  found.push(...things);
+  const cuts = cutOut(from, heirs, all).filter(apart);
   const inOrder = (a: { start: number }, b: { start: number }) => a.start - b.start;
   return {
-    lost: [...found, ...things].sort(inOrder),
+    lost: [...found, ...cuts].sort(inOrder),
     changed: changed.filter(c => !segments.some(s => within(c, s))).sort(inOrder),
   };
 }

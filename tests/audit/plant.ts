@@ -25,7 +25,7 @@ export const PLANTED_KINDS = [
 
 const NUMBER = `(?:\\d[\\d.,]*|one|two|three|four|five|six|seven|eight|nine|ten|twelve)`;
 const UNITS = `(?:mm|cm|m²|m|km|kg|kN|kPa|°C|%|L|lx|hours?|minutes?|seconds?|days?|weeks?|months?|years?|times|persons?|bits?|characters|floors?|metres?|lux)`;
-const MATERIALS = `steel|concrete|mortar|gravel|geotextile|copper|timber|wood|oak|plastic|rubber|glass|stone|sand|clay|brass|aluminium|zinc|lead|paper|cloth|soap|detergent|water|oil|grease|mulch|turf|topsoil|brick|paint|sealant|felt|membrane|bitumen|ceramic|porcelain|silicone|wool|memory|stack|pointer|buffer|firmware|hardware|media|cookie|cache|certificate|password|credential|router|sensor|fan|hood|lamp|rope|buffer|door|handrail|brake`;
+const MATERIALS = `steel|concrete|mortar|gravel|geotextile|copper|timber|wood|oak|plastic|rubber|glass|stone|sand|clay|brass|aluminium|zinc|paper|cloth|soap|detergent|water|oil|grease|mulch|turf|topsoil|brick|paint|sealant|felt|membrane|bitumen|ceramic|porcelain|silicone|wool|memory|stack|pointer|buffer|firmware|hardware|media|cookie|cache|certificate|password|credential|router|sensor|fan|hood|lamp|rope|door|handrail|brake`;
 const DOCUMENTS = `drawings?|certificates?|records?|log|logbook|diary|plan|plans|policy|policies|procedures|report|reports|register|manual|statement|receipt|ticket|photographs?|agreement|agreements|schedule|inventory|documentation|list|form`;
 
 const RULES: Record<Planted['kind'], RegExp> = {
@@ -59,6 +59,9 @@ export function contentWords(text: string): Set<string> {
 /** Candidates of one kind in one pair: what stands in the heir, in the old text as well, and nowhere else in the heir. */
 export function candidates(pair: RealPair, kind: Planted['kind']): Planted[] {
   const old = contentWords(pair.from);
+  const heir = contentWords(pair.to);
+  // Heirs that otherwise restate the old text.
+  if ([...old].filter(w => heir.has(w)).length < 0.5 * old.size) return [];
   const found: Planted[] = [];
   for (const match of pair.to.matchAll(RULES[kind])) {
     const phrase = match[0].trim();
@@ -69,8 +72,9 @@ export function candidates(pair: RealPair, kind: Planted['kind']): Planted[] {
     const rest = contentWords(to);
     const still = said.filter(w => rest.has(w)).length / said.length;
     const whole = /^(?:quantity|material|document|reference)$/.test(kind);
+    const gone = !rest.has(said.at(-1)!) || (kind === 'quantity' && still < 1);
     // One word or number has to be the same in both, and gone; of a clause, most of it.
-    if (whole ? shared === 1 && still < 1 : shared >= 0.7 && still <= 0.4) found.push({ pair, kind, phrase, to });
+    if (whole ? shared === 1 && gone : shared >= 0.7 && still <= 0.4) found.push({ pair, kind, phrase, to });
   }
   return found;
 }
