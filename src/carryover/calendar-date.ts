@@ -43,8 +43,8 @@ function yearLast(a: string, b: string, year: string, order: DateOrder): string 
 }
 
 function dayOf(year: string, month: string, day: string): string | undefined {
-  if (year.length === 3 || day.length > 2) return undefined;
-  const full = year.length <= 2 ? 2000 + Number(year) : Number(year);
+  if ((year.length !== 2 && year.length !== 4) || day.length > 2) return undefined;
+  const full = year.length === 2 ? 2000 + Number(year) : Number(year);
   const [m, d] = [Number(month), Number(day)];
   if (m < 1 || m > 12 || d < 1 || d > new Date(Date.UTC(full, m, 0)).getUTCDate()) return undefined;
   return `${full}-${String(m).padStart(2, '0')}-${String(d).padStart(2, '0')}`;
