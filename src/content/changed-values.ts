@@ -43,9 +43,12 @@ const REACH = 8;
 function likeness(from: Reading, old: Quantity, { heir, q }: FreshValue): number {
   if (old.dimension !== q.dimension || (old.kind === 'interval') !== (q.kind === 'interval')) return 0;
   if (old.dimension === 'count' && counted(from, old) !== counted(heir, q)) return 0;
+  // "sold within three hours", "thrown away after three hours": one limit, told from its other side.
+  const limit = (v: Quantity) => (Number.isFinite(v.high) ? v.high : v.low);
+  if (old.dimension !== 'count' && Math.abs(limit(old) - limit(q)) <= 1e-9 * Math.abs(limit(q))) return LEAST;
   const near = common(around(from, old, REACH), around(heir, q, REACH));
   const sentence = common(around(from, old, Number.POSITIVE_INFINITY), around(heir, q, Number.POSITIVE_INFINITY));
-  return Math.max(near, sentence / 2, 0.01);
+  return Math.max(near, sentence / 2);
 }
 
 /** What is counted: the word behind the number. */

@@ -9,6 +9,8 @@ const EXCEPTING = new Set(
   'unless except excepting excluding save only but not no none never neither need instead without other'.split(' '),
 );
 
+const ORDER = new Set('first second third last other others same one former latter'.split(' '));
+
 /**
  * Conditions, exceptions and times of which no heir says enough. One sentence of an heir has to say it: words found here
  * and there in other sentences would state any condition.
@@ -33,7 +35,11 @@ export function lostSegments(from: Reading, heirs: readonly Reading[], kept: (q:
     const unsaid = kind === 'exception' && !excepting && known < size;
     if (size === 0 || (!unsaid && known >= size / 2 && together >= size / 3)) return [];
     // "if it does so" names nothing of its own.
-    const names = inner.length > 0 || from.tags.slice(stretch.first, stretch.next).some(t => /^(NOUN|PROPN)$/.test(t));
+    const names =
+      inner.length > 0 ||
+      from.tokens
+        .slice(stretch.first, stretch.next)
+        .some((t, i) => /^(NOUN|PROPN)$/.test(from.tags[stretch.first + i]!) && !ORDER.has(t.low));
     if (!names) return [];
     const start = from.tokens[stretch.first]!.start;
     const text = said(from, stretch);

@@ -1,4 +1,5 @@
 import { type Atom, alignAtoms, atomsOf } from './atoms.ts';
+import { isForceWord } from './force.ts';
 import type { Lost } from './lost.ts';
 import { meaning } from './meaning.ts';
 import { type Reading, said } from './reading.ts';
@@ -27,17 +28,62 @@ export function lostThings(from: Reading, heirs: readonly Reading[], all: readon
     }
   }
   const told = new Set<string>();
-  return runsOf(from, gone)
+  const acts = fresh === 0 ? gone.flatMap(a => lostAct(from, a)) : [];
+  const things = runsOf(from, gone)
     .map(run => trimmed(from, run))
     .filter(run => run.some(a => isThing(from, a) && !isTopic(from, a)) && !isShortened(from, run, stated))
     .filter(run => fresh === 0 || !run.every(a => explained.has(a)))
     .flatMap((run): Lost[] => {
-      const text = said(from, { first: run[0]!.first, next: run.at(-1)!.next });
-      const start = from.tokens[run[0]!.first]!.start;
+      const place = unbroken(from, run[0]!.first, run.at(-1)!.next);
+      if (run.length === 1 && place.parts.some(w => stated.has(w)) && !place.denied) return [];
+      const text = said(from, place);
+      const start = from.tokens[place.first]!.start;
       const again = told.has(text.toLowerCase());
       told.add(text.toLowerCase());
       return again ? [] : [{ kind: 'thing', text, start, end: start + text.length }];
     });
+  return [...things, ...acts.filter(a => !things.some(t => a.start < t.end && t.start < a.end))];
+}
+
+/** Verbs that a shorter text does without. */
+const PLAIN = new Set(
+  'provide install fit use make carry do have keep take give place apply ensure require allow lie stand run set put be get bring hold form'
+    .split(' ')
+    .map(meaning),
+);
+
+/**
+ * "and the refusal is logged", "or scrapped": a second act of a sentence, of which an heir without any words of its own
+ * says nothing.
+ */
+function lostAct({ tokens, tags, text, segments }: Reading, { first, next, key }: Atom): Lost[] {
+  // What stands behind it may go on although the verb is another: "finished with sealant", "with sealant".
+  const ends = tokens[next]?.kind !== 'word' || segments.some(s => s.first === next);
+  if (!ends) return [];
+  if (tags[first] !== 'VERB' || PLAIN.has(key) || !/(?:ed|en|wn|ut|nt)$/.test(tokens[first]!.low)) return [];
+  for (let at = first - 1; at >= Math.max(0, first - REACH); at--) {
+    if (/^(?:and|or)$/.test(tokens[at]!.low)) {
+      const [start, end] = [tokens[at + 1]!.start, tokens[next - 1]!.end];
+      return [{ kind: 'clause', text: text.slice(start, end), start, end }];
+    }
+    if (!/^(?:AUX|DET|NOUN|ADV)$/.test(tags[at]!)) return [];
+  }
+  return [];
+}
+
+const REACH = 6;
+
+/**
+ * "non-slip" and "light-coloured" are one word: with what a hyphen ties to it; `parts` go before it and
+ * may be stated ("soft" of "soft-boiled"); `denied` where one of them denies the rest.
+ */
+function unbroken({ tokens, meanings }: Reading, first: number, next: number) {
+  const tied = (at: number) => tokens[at]?.low === '-' && tokens[at]!.glued && tokens[at + 1]?.glued;
+  let [start, end] = [first, next];
+  while (start >= 2 && tied(start - 1) && tokens[start - 2]!.kind === 'word') start -= 2;
+  while (tied(end) && tokens[end + 1]!.kind === 'word') end += 2;
+  const parts = meanings.slice(start, first).filter(Boolean);
+  return { first: start, next: end, parts, denied: tokens.slice(start, end).some(t => /^(non|un|anti)$/.test(t.low)) };
 }
 
 /** "met with in the excavation" is lost as "excavation": verbs and adverbs at its ends are the sentence's. */
@@ -60,7 +106,13 @@ function runsOf(from: Reading, atoms: readonly Atom[]): Atom[][] {
     const last = runs.at(-1)?.at(-1);
     const between = last ? from.tokens.slice(last.next, atom.first) : [];
     const parted = between.some(
-      (t, i) => t.kind === 'number' || from.meanings[last!.next + i] !== '' || /^(,|;|\.|and)$/.test(t.low),
+      (t, i) =>
+        t.kind === 'number' ||
+        from.meanings[last!.next + i] !== '' ||
+        isForceWord(t.low) ||
+        /^(,|;|\.|and|no|not|nor|which|that|who|is|are|be|been|being|was|were|shall|must|should|may|can|will)$/.test(
+          t.low,
+        ),
     );
     if (!last || parted) runs.push([atom]);
     else runs.at(-1)!.push(atom);
@@ -121,7 +173,8 @@ const LIGHT = new Set(
 ground free top case time number amount unit use work position start begin surface purpose manner member element item value
 diameter tolerance spacing scale centre interval rate distance further smaller larger greater lesser additional other such own same new
 present available necessary suitable appropriate adequate possible respective relevant applicable mean method detail accordance
-resistance place run form matter order basis course condition requirement period reason`
+resistance place run form matter order colour task visit able due effect sample entry edge
+staff operator worker employee personnel user organization contractor operative basis course condition requirement period reason`
     .split(/\s+/)
     .map(meaning),
 );

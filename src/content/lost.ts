@@ -74,6 +74,7 @@ function valuesOf(from: Reading, heirs: readonly Reading[], all: readonly Readin
   const missing = from.quantities.filter(
     q =>
       !isOne(q) &&
+      !isAtOnce(from, q) &&
       !isElliptic(from, q) &&
       !stated.some(s => states(s, q)) &&
       !letters.some(text => text.includes(lettersOf(q.text))),
@@ -100,6 +101,10 @@ const lettersOf = (text: string) =>
 
 /** "one" and "a" count the same. */
 const isOne = (q: Quantity) => q.dimension === 'count' && q.low === 1 && q.high === 1;
+
+/** "at once" is no number of times. */
+const isAtOnce = ({ tokens }: Reading, { first }: Quantity) =>
+  tokens[first]!.low === 'once' && tokens[first - 1]?.low === 'at';
 
 /** "for seven days and kept free of traffic for three": a number whose unit stands elsewhere. */
 const isElliptic = ({ tokens }: Reading, { dimension, next }: Quantity) =>
