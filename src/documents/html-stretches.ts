@@ -51,10 +51,7 @@ function readEntity(written: string): { readonly length: number; readonly text: 
   const value = node && 'value' in node ? node.value : written;
   let same = 0;
   while (same < value.length && value.at(-1 - same) === written.at(-1 - same)) same++;
-  const entity =
-    same === value.length
-      ? { length: written.length, text: written }
-      : { length: written.length - same, text: value.slice(0, value.length - same) };
+  const entity = { length: written.length - same, text: value.slice(0, value.length - same) };
   if (known.size < 5000) known.set(written, entity);
   return entity;
 }

@@ -121,7 +121,8 @@ function blocksOf(text: string): { blocks: readonly Block[]; metas: ReadonlyMap<
     const parent = node.parentNode && 'tagName' in node.parentNode ? node.parentNode : undefined;
     if ('value' in node && node.sourceCodeLocation) {
       const { startOffset, endOffset } = node.sourceCodeLocation;
-      if (fill === undefined) put(parent, stretchesOf(text, startOffset, endOffset, node.value) ?? whole(node, MASK));
+      // Joined by the parser over a table that stands between, it has no place of its own and is left unread.
+      if (fill === undefined) put(parent, stretchesOf(text, startOffset, endOffset, node.value) ?? []);
       else if (open || fill === MASK) put(parent, whole(node, fill));
     } else if ('tagName' in node) {
       if (node.tagName === 'meta') noteMeta(node, metas);

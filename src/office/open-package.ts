@@ -61,9 +61,21 @@ export function textOfPart(office: Pick<OfficePackage, 'name' | 'parts'>, part: 
   }
 }
 
-/** A part as a tree; undefined where there is none of that name. */
+/** Bytes of XML that a tree is made of at most: 15 MB are a thousand pages and take 600 MB of memory while they are read. */
+const LONGEST_TREE = 40 * 2 ** 20;
+
+/**
+ * A part as a tree; undefined where there is none of that name.
+ *
+ * @throws CatalogError BadFile where it is too long, or as `readXml`
+ */
 export function treeOfPart(office: OfficePackage, part: string): XmlElement | undefined {
-  return office.parts.has(part) ? readXml(textOfPart(office, part), `${office.name}, part ${part},`) : undefined;
+  const length = office.parts.get(part)?.length;
+  if (length === undefined) return undefined;
+  if (length > LONGEST_TREE) {
+    throw refused(office.name, `holds ${Math.round(length / 2 ** 20)} MB of text in ${part}, more than 40; split it`);
+  }
+  return readXml(textOfPart(office, part), `${office.name}, part ${part},`);
 }
 
 /** The name of the part that holds the relations of a part; of the file itself for `''`. */

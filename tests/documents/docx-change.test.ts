@@ -111,6 +111,12 @@ describe('changing a Word document', () => {
     expect(after[DOC]!.endsWith(tail)).toBe(true);
   });
 
+  it('keeps together, byte for byte, what stands in one run beside the number', async () => {
+    const beside = '<w:t>a&#160;b</w:t><w:tab/><w:t >c</w:t>';
+    const { after } = await carried(paragraph(`<w:r>${beside}<w:t>3.1.1</w:t></w:r>`));
+    expect(after[DOC]).toContain(`<w:p><w:r>${beside}</w:r><w:del `);
+  });
+
   it('without edits and remarks gives the very bytes', async () => {
     const bytes = docxOf(paragraph(run('3.1.1')));
     expect(await changeDocument('a.docx', bytes, { edits: [], remarks: [] }, stamp)).toBe(bytes);
@@ -166,6 +172,17 @@ describe('comments', () => {
     expect(textsOf(after[DOC]!, 'accepted')).toEqual(['See 3.1.1 now']);
     expect(after['[Content_Types].xml']!.match(/comments\+xml/g)).toHaveLength(1);
     expect(after['word/_rels/document.xml.rels']).toContain('relationships/comments" Target="/word/comments.xml"');
+  });
+
+  it('get a relation of their own, whatever the others are called', async () => {
+    const parts = partsOf(docxOf(paragraph(run('3.1.1'))));
+    const relations = 'word/_rels/document.xml.rels';
+    parts[relations] = parts[relations]!.replace('Id="rIdX"', 'Id="rIdFishplate1"');
+    const after = await remarked(zipped(parts), /3\.1\.1/g);
+    expect([...after[relations]!.matchAll(/ Id="([^"]*)"/g)].map(m => m[1])).toEqual([
+      'rIdFishplate1',
+      'rIdFishplate2',
+    ]);
   });
 
   it('join those that are there', async () => {

@@ -35,6 +35,12 @@ describe('reading html', () => {
     ['br is a space', '<p>Part<br>3', ['Part 3']],
     ['a tag that names nothing does not part a word', '<p>3.2</x>.1', ['3.2.1']],
     ['text in a table but in no cell stays a passage of its own', '<table><tr>foo<td>3.2.1</table>', ['foo', '3.2.1']],
+    [
+      'text that the parser moves out of a table stays where it is written',
+      'x<table><tr><td>3.2.1</td></tr><b>y</b></table>',
+      ['x', '3.2.1', 'y'],
+    ],
+    ['text that it joins over a cell is not read', '<p>x<table><tr><td>a</td></tr>y</table>', ['a']],
     ['a title is text', '<title>Lesson 3.2</title><p>b', ['Lesson 3.2', 'b']],
   ])('%s', (_, html, expected) => expect(shown(html)).toEqual(expected));
 

@@ -60,6 +60,12 @@ describe('documents that cannot be read are refused in one sentence that says wh
       /nested more deeply/,
     ],
     [
+      'more text than fits',
+      'a.docx',
+      changed(DOC, t => t.replace('3.1.1', ' '.repeat(41 * 2 ** 20))),
+      /holds 41 MB of text.*split it/,
+    ],
+    [
       'no text part',
       'a.docx',
       changed('_rels/.rels', t => t.replace('word/document.xml', 'word/x.xml')),
