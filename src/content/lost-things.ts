@@ -80,8 +80,8 @@ const REACH = 6;
 function unbroken({ tokens, meanings }: Reading, first: number, next: number) {
   const tied = (at: number) => tokens[at]?.low === '-' && tokens[at]!.glued && tokens[at + 1]?.glued;
   let [start, end] = [first, next];
-  while (start >= 2 && tied(start - 1) && tokens[start - 2]!.kind === 'word') start -= 2;
-  while (tied(end) && tokens[end + 1]!.kind === 'word') end += 2;
+  while (start >= 2 && first - start < REACH && tied(start - 1) && tokens[start - 2]!.kind === 'word') start -= 2;
+  while (end - next < REACH && tied(end) && tokens[end + 1]!.kind === 'word') end += 2;
   const parts = meanings.slice(start, first).filter(Boolean);
   return { first: start, next: end, parts, denied: tokens.slice(start, end).some(t => /^(non|un|anti)$/.test(t.low)) };
 }
@@ -140,11 +140,14 @@ export function isTopic({ clauses, segments, tokens, tags }: Reading, atom: Atom
   return true;
 }
 
+/** A reason is read so far back; without a bound a text of a thousand words without a comma is read a thousand times. */
+const CLAUSE = 40;
+
 /** Why a thing is asked obliges to nothing: "so that it drains", "since sand moves down". */
 function isReason({ tokens, segments, sentences }: Reading, { first }: Atom): boolean {
   if (segments.some(s => s.kind === 'purpose' && first >= s.first && first < s.next)) return true;
   const sentence = sentences.find(s => s.next > first);
-  for (let at = first; at >= (sentence?.first ?? 0); at--) {
+  for (let at = first; at >= Math.max(sentence?.first ?? 0, first - CLAUSE); at--) {
     if (/^[,;]$/.test(tokens[at]!.low)) return false;
     if (tokens[at]!.low === 'since') return true;
   }
