@@ -1,8 +1,9 @@
 // One million job lines carried, against the same csv library parsing and writing them and doing nothing else.
-// Needs a built dist/. Prints one line when run by itself; `run()` gives it as a value.
+// Needs a built dist/. Prints a line for each format when run by itself; `run()` gives them as values.
 import { createReadStream, createWriteStream, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { createInterface } from 'node:readline';
 import { pipeline } from 'node:stream/promises';
 import { pathToFileURL } from 'node:url';
 import { parse } from 'csv-parse';
@@ -14,46 +15,92 @@ const ROUNDS = 3;
 const TYPES = ['house', 'terrace', 'court'];
 const STATES = ['open', 'planned', 'inspected', 'invoiced'];
 
-/** @returns {Promise<{name: string, ours: number, rival: number, ratio: number, note: string}>} seconds, medians */
-export async function run() {
+/**
+ * One row for csv, one for JSON Lines; each in a process of its own where this file is run with the format's name.
+ *
+ * @returns {Promise<{name: string, ours: number, rival: number, ratio: number, note: string}[]>} seconds, medians
+ */
+export async function run(formats = Object.keys(FORMATS)) {
   const { carryJobs } = await import('../../dist/commands/carry-jobs.js');
   const { realFiles } = await import('../../dist/commands/files.js');
   const { joint, marks } = await editions();
-  const folder = mkdtempSync(join(tmpdir(), 'fishplate-bench-'));
-  try {
-    const input = join(folder, 'jobs.csv');
-    await pipeline(jobLines(joint), createWriteStream(input));
-    const ours = [];
-    const rival = [];
-    let peak = 0;
-    let report;
-    for (let round = 0; round < ROUNDS; round++) {
-      const out = join(folder, `ours-${round}.csv`);
-      ours.push(
-        await seconds(async () => {
-          report = await carryJobs({ files: realFiles, progress: () => {} }, joint, marks, { input, out });
-        }),
-      );
-      // Ours runs first, so that the process has not yet grown by anything else.
-      if (round === 0) peak = process.resourceUsage().maxRSS / 1024;
-      rival.push(
-        await seconds(() =>
-          pipeline(
-            createReadStream(input),
-            parse({ bom: true }),
-            stringify(),
-            createWriteStream(join(folder, `rival-${round}.csv`)),
-          ),
-        ),
-      );
+  const rows = [];
+  for (const name of formats) {
+    const { ending, lines, rival } = FORMATS[name];
+    const folder = mkdtempSync(join(tmpdir(), 'fishplate-bench-'));
+    try {
+      const input = join(folder, `jobs.${ending}`);
+      await pipeline(lines(joint), createWriteStream(input));
+      const [ours, theirs] = [[], []];
+      let peak = 0;
+      let report;
+      for (let round = 0; round < ROUNDS; round++) {
+        const out = join(folder, `ours-${round}.${ending}`);
+        ours.push(
+          await seconds(async () => {
+            report = await carryJobs({ files: realFiles, progress: () => {} }, joint, marks, { input, out });
+          }),
+        );
+        // Ours runs first, so that the process has not yet grown by anything else.
+        if (round === 0) peak = process.resourceUsage().maxRSS / 1024;
+        theirs.push(await seconds(() => rival(input, join(folder, `rival-${round}.${ending}`))));
+      }
+      const { lines: came, added, folded, agree } = report.totals;
+      if (came !== LINES || !agree) throw new Error(`${came} lines came out of ${LINES}`);
+      const [a, b] = [median(ours), median(theirs)];
+      const note = `${came} lines in, ${added} added, ${folded} folded, peak ${Math.round(peak)} MB`;
+      rows.push({
+        name: `a million job lines, ${name}, against parse and write only`,
+        ...{ ours: a, rival: b, ratio: a / b, note },
+      });
+    } finally {
+      rmSync(folder, { recursive: true, force: true });
     }
-    const { lines, added, folded, agree } = report.totals;
-    if (lines !== LINES || !agree) throw new Error(`${lines} lines came out of ${LINES}`);
-    const [a, b] = [median(ours), median(rival)];
-    const note = `${lines} lines in, ${added} added, ${folded} folded, peak ${Math.round(peak)} MB`;
-    return { name: 'a million job lines, against parse and write only', ours: a, rival: b, ratio: a / b, note };
-  } finally {
-    rmSync(folder, { recursive: true, force: true });
+  }
+  return rows;
+}
+
+const FORMATS = {
+  csv: {
+    ending: 'csv',
+    lines: jobLines,
+    rival: (input, out) => pipeline(createReadStream(input), parse({ bom: true }), stringify(), createWriteStream(out)),
+  },
+  'JSON Lines': {
+    ending: 'jsonl',
+    lines: jsonLines,
+    rival: (input, out) =>
+      pipeline(
+        createInterface({ input: createReadStream(input) }),
+        async function* (lines) {
+          let block = '';
+          for await (const line of lines) {
+            block += `${JSON.stringify(JSON.parse(line))}\n`;
+            if (block.length < 1 << 16) continue;
+            yield block;
+            block = '';
+          }
+          yield block;
+        },
+        createWriteStream(out),
+      ),
+  },
+};
+
+/** The same lines as objects. */
+function* jsonLines(joint) {
+  let rest = '';
+  let names;
+  for (const block of jobLines(joint)) {
+    const lines = (rest + block).split('\n');
+    rest = lines.pop();
+    let written = '';
+    for (const line of lines) {
+      const cells = line.replaceAll('"', '').split(',');
+      if (names) written += `${JSON.stringify(Object.fromEntries(names.map((n, at) => [n, cells[at]])))}\n`;
+      else names = cells;
+    }
+    yield written;
   }
 }
 
@@ -120,7 +167,13 @@ async function editions() {
   const to = { header: header('2024'), settings, entries: next };
   const joint = joinEditions(from, to, { from: '2018', to: '2024', links: linkByLineage(old, next, records) });
   const item = id => ({ id, number: '', level: 3, parent: null, title: id });
-  return { joint, marks: link => marksOf(joint, link, { from: item, to: item }) };
+  // Looked up once for each link, as the catalog's reader does.
+  const known = new Map();
+  const marks = link => {
+    if (!known.has(link)) known.set(link, marksOf(joint, link, { from: item, to: item }));
+    return known.get(link);
+  };
+  return { joint, marks };
 }
 
 function whole(to) {
@@ -138,6 +191,8 @@ function median(values) {
 }
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
-  const { name, ours, rival, ratio, note } = await run();
-  process.stdout.write(`${name}: ${ours.toFixed(2)} s / ${rival.toFixed(2)} s = ${ratio.toFixed(2)} (${note})\n`);
+  const asked = process.argv.slice(2);
+  for (const { name, ours, rival, ratio, note } of await run(asked.length > 0 ? asked : undefined)) {
+    process.stdout.write(`${name}: ${ours.toFixed(2)} s / ${rival.toFixed(2)} s = ${ratio.toFixed(2)} (${note})\n`);
+  }
 }

@@ -3,7 +3,7 @@ import type { Joint } from '../crosswalk/joint.ts';
 import type { Outcome } from '../model/citation.ts';
 import type { TypeId } from '../model/item.ts';
 import type { Governed } from './job-case.ts';
-import { askedOn, type Decisions } from './job-decisions.ts';
+import type { Decisions } from './job-decisions.ts';
 import type { JobPolicy } from './job-policy.ts';
 import { readNumberCell } from './number-cell.ts';
 import { type MarksOf, resolveCitation } from './resolve.ts';
@@ -37,7 +37,6 @@ export interface ReadCase {
   readonly outcome: Outcome;
   /** Before anybody decided. */
   readonly undecided: Outcome;
-  readonly askedOn: string;
 }
 
 /** Cells longer than this are no titles. */
@@ -53,7 +52,7 @@ export function caseReader(
   policy: JobPolicy | undefined,
   decisions: Decisions | undefined,
 ): {
-  cited(cells: CitedCells): Omit<ReadCase, 'outcome' | 'undecided' | 'askedOn'>;
+  cited(cells: CitedCells): Omit<ReadCase, 'outcome' | 'undecided'>;
   answer(cells: CitedCells): ReadCase;
 } {
   const cited = (cells: CitedCells) => {
@@ -89,7 +88,7 @@ export function caseReader(
       const undecided = policy ? settledByPolicy(joint, marks, policy, found) : found;
       const key = { number, title, edition, type: cells.type, state: cells.state };
       const outcome = decisions ? decisions.apply(joint, key, undecided) : undecided;
-      return { ...read, outcome, undecided, askedOn: askedOn(joint, undecided) };
+      return { ...read, outcome, undecided };
     },
   };
 }

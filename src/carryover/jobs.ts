@@ -6,7 +6,7 @@ import { type CaseCount, countCases, sumOfLines, type Tally } from './case-count
 import type { Columns } from './columns.ts';
 import { type Governing, governingEdition } from './governing-edition.ts';
 import { type AddedLine, addedLine, type Governed, type JobCase, jobCase } from './job-case.ts';
-import { type Decisions, isQuestion, type JobQuestion } from './job-decisions.ts';
+import { askedOn, type Decisions, isQuestion, type JobQuestion } from './job-decisions.ts';
 import { JobNotes } from './job-notes.ts';
 import type { JobPolicy } from './job-policy.ts';
 import { caseReader, type Way } from './job-reader.ts';
@@ -131,7 +131,7 @@ export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns, optio
     const key = JSON.stringify([number, type ?? null, state, title ?? null, edition, governed, numeric]);
     const known = cases.get(key);
     if (known) return known;
-    const { outcome, undecided, askedOn } = reader.answer(asked);
+    const { outcome, undecided } = reader.answer(asked);
     const found: Known = {
       case: jobCase(way.joint, number, type, state, edition, outcome, governed),
       lines: 0,
@@ -139,7 +139,6 @@ export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns, optio
       way,
       title,
       undecided,
-      askedOn,
       edition,
     };
     const readable = outcome.from !== undefined || outcome.kind !== 'unknown';
@@ -277,7 +276,6 @@ interface Known extends Tally {
   readonly title: string | undefined;
   readonly edition: string;
   readonly undecided: Outcome;
-  readonly askedOn: string;
   /** Looked up when it is first asked for. */
   tightens?: boolean;
 }
@@ -295,12 +293,13 @@ function tightens({ case: found, way, undecided }: Known): boolean {
 
 function questionsOf(cases: readonly Known[]): readonly JobQuestion[] {
   const asked = new Map<string, JobQuestion>();
-  for (const { case: found, title, edition, undecided, askedOn, lines } of cases) {
+  for (const { case: found, way, title, edition, undecided, lines } of cases) {
     if (lines === 0 || !isQuestion(found.state, undecided)) continue;
+    const mark = askedOn(way.joint, undecided);
     const { number, type, state } = found;
-    const key = JSON.stringify([number, type ?? null, state, title ?? null, edition, askedOn]);
+    const key = JSON.stringify([number, type ?? null, state, title ?? null, edition, mark]);
     const before = asked.get(key)?.lines ?? 0;
-    asked.set(key, { number, type, state, title, edition, outcome: undecided, askedOn, lines: before + lines });
+    asked.set(key, { number, type, state, title, edition, outcome: undecided, askedOn: mark, lines: before + lines });
   }
   return [...asked.values()].sort(
     (a, b) => b.lines - a.lines || (a.number < b.number ? -1 : a.number > b.number ? 1 : 0),

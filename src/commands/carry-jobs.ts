@@ -54,7 +54,7 @@ export interface JobsReport {
   readonly columns: Partial<Columns>;
   readonly totals: JobTotals;
   readonly cases: readonly CaseCount[];
-  /** Each once, those with the most lines first; answered ones among them. */
+  /** Each once, those with the most lines first, answered ones among them; asked for with `decisionsOut` only. */
   readonly questions: readonly JobQuestion[];
   /** How many lines cite which edition, where more than one is cited. */
   readonly editions: Readonly<Record<string, number>>;
@@ -119,7 +119,7 @@ export async function carryJobs(
       },
     });
     const totals = carrier.totals();
-    const questions = carrier.questions();
+    const questions = options.decisionsOut === undefined ? [] : carrier.questions();
     const also: Record<string, string> = {};
     const beside = async (path: string, bytes: Uint8Array) => {
       (await create(path)).stream.write(bytes);

@@ -1,6 +1,8 @@
 import { createHash } from 'node:crypto';
-import { type AddedLine, addedHeaders } from '../carryover/job-case.ts';
+import { type AddedLine, addedHeaders, type JobCase } from '../carryover/job-case.ts';
+import type { CarriedLine } from '../carryover/jobs.ts';
 import { CatalogError } from '../model/errors.ts';
+import { ByteSink } from '../tables/byte-sink.ts';
 import { type JsonLine, readJsonLines } from '../tables/read-json-lines.ts';
 import { hashing, type JobRun, type JobSource, SAMPLE } from './job-source.ts';
 import type { Files } from './ports.ts';
@@ -27,48 +29,49 @@ export async function jsonJobs(files: Files, input: string): Promise<JobSource |
     carry: async run => {
       const hash = createHash('sha256');
       const names = addedHeaders(header, run.governed);
-      let pieces: Uint8Array[] = [];
-      let [held, lines, blank] = [0, 0, 0];
-      let end: Uint8Array = Buffer.from('\n');
-      const put = (...some: readonly Uint8Array[]) => {
-        for (const piece of some) held += piece.length;
-        pieces.push(...some);
-      };
-      const flush = async () => {
-        await run.write(Buffer.concat(pieces));
-        [pieces, held] = [[], 0];
-      };
+      const fields = ourFields(names);
+      const sink = new ByteSink(2 * PIECE);
+      let [lines, blank] = [0, 0];
+      let end: Buffer = Buffer.from('\n');
       let open = false;
       const close = () => {
-        if (open) put(end);
+        if (open) sink.append(end);
         open = false;
+      };
+      const gain = (added: readonly AddedLine[]) => {
+        for (const line of added) {
+          sink.append(addedObject(line, header, names, run));
+          sink.append(end);
+        }
       };
       for await (const line of readJsonLines(hashing(files.stream(input), hash), input)) {
         close();
         if (isBlank(line)) {
           blank++;
-          put(line.bytes, line.lineEnd);
+          sink.append(line.bytes);
+          sink.append(line.lineEnd);
           continue;
         }
         refuseOurs(line, names, input);
         const carried = run.carrier.line(cellsOf(line));
-        for (const added of carried.added) put(addedObject(added, header, names, run), end);
-        const { before, after } = carried.case;
-        const fold = carried.foldsInto === undefined ? '' : String(carried.foldsInto);
-        const rule = carried.governing ? [carried.governing.edition ?? 'ask', carried.governing.why] : [];
-        put(withFields(line, names, [...before, fold, ...after, ...rule]), line.lineEnd);
+        gain(carried.added);
+        const brace = line.bytes.lastIndexOf(0x7d);
+        sink.append(line.bytes, 0, brace);
+        fields(sink, carried, hasFields(line));
+        sink.append(line.bytes, brace);
+        sink.append(line.lineEnd);
         open = line.lineEnd.length === 0;
-        if (line.lineEnd.length > 0) end = Buffer.from(line.lineEnd);
+        if (line.lineEnd.length > 0 && line.lineEnd.length !== end.length) end = Buffer.from(line.lineEnd);
         lines++;
-        if (held > PIECE) {
-          await flush();
+        if (sink.length > PIECE) {
+          await run.write(sink.take());
           run.done(lines);
         }
       }
       const rest = run.carrier.end();
       if (rest.length > 0) close();
-      for (const added of rest) put(addedObject(added, header, names, run), end);
-      await flush();
+      gain(rest);
+      await run.write(sink.take());
       const message = `${blank} blank lines stand as they were and count as no lines.`;
       return {
         input: hash.digest('hex'),
@@ -76,6 +79,42 @@ export async function jsonJobs(files: Files, input: string): Promise<JobSource |
       };
     },
   };
+}
+
+/** Writes our fields behind the user's own; those of a case are the same on all of its lines and encoded once. */
+function ourFields(names: readonly string[]) {
+  const known = new WeakMap<JobCase, { readonly before: Buffer; readonly after: Buffer; readonly whole: Buffer }>();
+  const some = (from: number, values: readonly string[]) =>
+    values.map((value, at) => `${JSON.stringify(names[from + at])}:${JSON.stringify(value)}`).join(',');
+  const piecesOf = (found: JobCase) => {
+    const pieces = known.get(found);
+    if (pieces) return pieces;
+    const fold = found.before.length;
+    const start = `${some(0, found.before)},${JSON.stringify(names[fold])}:`;
+    const after = `,${some(fold + 1, found.after)}`;
+    const made = { before: Buffer.from(start), after: Buffer.from(after), whole: Buffer.from(`${start}""${after}`) };
+    known.set(found, made);
+    return made;
+  };
+  const comma = Buffer.from(',');
+  return (sink: ByteSink, { case: found, foldsInto, governing }: CarriedLine, behindOthers: boolean): void => {
+    const { before, after, whole } = piecesOf(found);
+    if (behindOthers) sink.append(comma);
+    if (foldsInto === undefined) sink.append(whole);
+    else {
+      sink.append(before);
+      sink.append(Buffer.from(`"${foldsInto}"`));
+      sink.append(after);
+    }
+    if (!governing) return;
+    const from = found.before.length + 1 + found.after.length;
+    sink.append(Buffer.from(`,${some(from, [governing.edition ?? 'ask', governing.why])}`));
+  };
+}
+
+function hasFields(line: JsonLine): boolean {
+  for (const _ in line.fields) return true;
+  return false;
 }
 
 function isBlank(line: JsonLine): boolean {
@@ -89,14 +128,6 @@ function own(fields: Readonly<Record<string, unknown>>, name: string): unknown {
 function cellText(value: unknown): string {
   if (value === null || value === undefined) return '';
   return typeof value === 'object' ? JSON.stringify(value) : String(value);
-}
-
-/** The user's object as it was written, with ours behind its last field. */
-function withFields(line: JsonLine, names: readonly string[], values: readonly string[]): Buffer {
-  const brace = line.bytes.lastIndexOf(0x7d);
-  const ours = JSON.stringify(Object.fromEntries(names.map((name, at) => [name, values[at]]))).slice(1);
-  const comma = Object.keys(line.fields).length > 0 ? ',' : '';
-  return Buffer.concat([line.bytes.subarray(0, brace), Buffer.from(comma + ours), line.bytes.subarray(brace + 1)]);
 }
 
 function addedObject(added: AddedLine, header: readonly string[], names: readonly string[], run: JobRun): Buffer {

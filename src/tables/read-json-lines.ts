@@ -26,7 +26,7 @@ export async function* readJsonLines(
   let held: Buffer = Buffer.alloc(0);
   let line = 0;
   for await (const chunk of source) {
-    held = held.length === 0 ? Buffer.from(chunk) : Buffer.concat([held, chunk]);
+    held = held.length === 0 ? viewOf(chunk) : Buffer.concat([held, chunk]);
     let start = 0;
     for (let end = held.indexOf(10); end >= 0; end = held.indexOf(10, start)) {
       line++;
@@ -37,6 +37,10 @@ export async function* readJsonLines(
     if (held.length > LONGEST) throw bad(file, line + 1, 'is longer than 32 MB; give one object a line');
   }
   if (held.length > 0) yield lineOf(held, line + 1, file);
+}
+
+function viewOf(chunk: Uint8Array): Buffer {
+  return Buffer.from(chunk.buffer, chunk.byteOffset, chunk.length);
 }
 
 const NOTHING = {};
