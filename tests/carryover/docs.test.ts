@@ -85,7 +85,7 @@ describe('carrying documents', () => {
   });
 
   it('copies a signed record byte for byte and lists all of its citations', async () => {
-    const record = '\ufeffInspection 3.1.1, 3.2.2\r\n\r\nSigned: A. Person\r\n';
+    const record = '\ufeffInspection of items 3.1.1, 3.2.2\r\n\r\nSigned: A. Person\r\n';
     const { text, report } = await carry({ '/in/r.txt': record });
     expect(text('/out/r.txt')).toBe(record);
     expect(report.documents[0]).toMatchObject({ record: 'Signed: A. Person', rewritten: 0 });
