@@ -7,9 +7,10 @@ import type { Item, ItemId, TypeId } from '../model/item.ts';
 import type { LossAnswer } from '../model/loss-answer.ts';
 import { locate } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
-import { readEdition } from '../store/read.ts';
+import { readDecisions, readEdition } from '../store/read.ts';
 import { readBeside } from '../store/read-beside.ts';
 import { authorOf } from '../store/repository.ts';
+import { coveredByRule } from './covered-losses.ts';
 import { lossKey } from './loss-key.ts';
 import { type ReadJoint, readJoint } from './read-crosswalk.ts';
 
@@ -25,6 +26,8 @@ export interface AuditLine {
   /** `changed`: a value that the heirs state otherwise. `type`: neither an heir nor a withdrawal for these types. */
   readonly kind: 'quantity' | 'condition' | 'exception' | 'thing' | 'reference' | 'clause' | 'type' | 'changed';
   readonly text: string;
+  /** Where it begins in `oldText`. */
+  readonly start: number;
   /** Of `changed`: the new value, in the heir's words. */
   readonly becomes: string;
   /**
@@ -63,6 +66,8 @@ export async function auditEditions(catalog: Catalog, from: string, to: string):
     readBeside(catalog, LOSS_ANSWERS).then(parseLossAnswers),
     locate(catalog, to),
   ]);
+  // An edition passed through may have decided as well; the first has nothing to decide.
+  const decisions = await Promise.all(read.path.slice(1).map(name => readDecisions(catalog, name)));
   const author = await authorOf(catalog.repo, at.commit);
   const [items, heirs] = [older, newer].map(e => new Map(e.items.map(i => [i.id, i])));
   const texts = { from: (id: ItemId) => items!.get(id), to: (id: ItemId) => heirs!.get(id) };
@@ -73,7 +78,10 @@ export async function auditEditions(catalog: Catalog, from: string, to: string):
     from: joint.from.header.name,
     to: joint.to.header.name,
     retention,
-    lines: retention.flatMap(r => linesOf(r, context)),
+    lines: await coveredByRule(
+      retention.flatMap(r => linesOf(r, context)),
+      decisions.flat(),
+    ),
     items: items!,
     heirs: heirs!,
     asked: new Set(retention.map(r => r.item)).size,
@@ -106,22 +114,23 @@ function linesOf(r: Retention, { joint, texts, answers, publishedBy }: Context):
     texts: hashes,
     changedBy: links.find(l => l.by !== undefined)?.by ?? publishedBy,
   };
-  const ask = (kind: AuditLine['kind'], text: string, decision = ''): AuditLine => {
+  const ask = (kind: AuditLine['kind'], text: string, start: number, decision = ''): AuditLine => {
     const key = lossKey(joint.from.header.name, joint.to.header.name, r.item, r.types, kind, text);
     const answer = answers.get(key);
     const holds = answer !== undefined && answer.texts.join() === hashes.join();
     const state = holds ? 'settled' : decision ? 'decision' : answer ? 'again' : 'open';
-    return { ...shared, key, kind, text, becomes: '', state, decision, ...(answer && { answer }) };
+    return { ...shared, key, kind, text, start, becomes: '', state, decision, ...(answer && { answer }) };
   };
   return [
-    ...(r.fate === 'ends' ? [ask('type', r.types.join(', '))] : []),
-    ...r.lost.map(l => ask(l.kind, l.text, l.decision)),
+    ...(r.fate === 'ends' ? [ask('type', r.types.join(', '), 0)] : []),
+    ...r.lost.map(l => ask(l.kind, l.text, l.start, l.decision)),
     ...r.changed.map(
-      ({ text, to }): AuditLine => ({
+      ({ text, start, to }): AuditLine => ({
         ...shared,
         key: '',
         kind: 'changed',
         text,
+        start,
         becomes: to,
         state: 'duty',
         decision: '',

@@ -177,6 +177,7 @@ ground free top case time number amount unit use work position start begin surfa
 diameter tolerance spacing scale centre interval rate distance further smaller larger greater lesser additional other such own same new
 present available necessary suitable appropriate adequate possible respective relevant applicable mean method detail accordance
 resistance place run form matter order colour task visit able due effect sample entry edge
+capable good nearest equal material difference word whole several person concerned organizational
 staff operator worker employee personnel user organization contractor operative basis course condition requirement period reason`
     .split(/\s+/)
     .map(meaning),
@@ -184,7 +185,8 @@ staff operator worker employee personnel user organization contractor operative 
 
 /** A noun, name, number, adjective, or a participle before its noun; not a verb. */
 export function isThing({ tags, tokens, clauses }: Reading, atom: Atom): boolean {
-  if (atom.kind !== 'word' || LIGHT.has(atom.key)) return false;
+  // A single letter marks a place in a list.
+  if (atom.kind !== 'word' || atom.key.length < 2 || LIGHT.has(atom.key)) return false;
   const { first } = atom;
   if (tokens[first]!.kind === 'number') return true;
   const commanded = clauses.some(c => c.force.imperative && c.first === first);

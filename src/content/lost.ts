@@ -99,8 +99,8 @@ const lettersOf = (text: string) =>
     .map(t => t.low)
     .join(' ')} `;
 
-/** "one" and "a" count the same. */
-const isOne = (q: Quantity) => q.dimension === 'count' && q.low === 1 && q.high === 1;
+/** "one", "a" and "at least one" count the same. */
+const isOne = (q: Quantity) => q.dimension === 'count' && q.low === 1 && (q.high === 1 || q.comparator === 'min');
 
 /** "at once" is no number of times. */
 const isAtOnce = ({ tokens }: Reading, { first }: Quantity) =>
