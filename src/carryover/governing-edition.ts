@@ -36,7 +36,8 @@ export function governingEdition(policy: JobPolicy, line: LineFacts): Governing 
   if (!line.day) {
     const newest = adoptions.at(-1)!.edition;
     const edition = { older: line.readIn, newer: newest, ask: undefined }[policy.undated];
-    const why = `The line has none of the dates by which ${agency} decides.`;
+    const then = edition === undefined ? 'a person decides' : `such lines follow ${edition}`;
+    const why = `The line has none of the dates by which ${agency} decides; ${then}.`;
     return { edition, rule: 'undated', why };
   }
   const { day, header } = line.day;
@@ -54,7 +55,8 @@ export function governingEdition(policy: JobPolicy, line: LineFacts): Governing 
   const before = adoptions[at - 1];
   if (now.transitionEnds !== undefined && day < now.transitionEnds && before) {
     const edition = { older: before.edition, newer: now.edition, ask: undefined }[policy.inTransition];
-    const why = `${dated} is in the transition from ${before.edition} to ${now.edition}, which ends on ${now.transitionEnds}.`;
+    const then = edition === undefined ? 'a person decides' : `the ${policy.inTransition} one is followed until then`;
+    const why = `${dated} is in the transition from ${before.edition} to ${now.edition}, which ends on ${now.transitionEnds}; ${then}.`;
     return { edition, rule: 'transition', why };
   }
   const until = next ? ` and before ${next.from}, when ${next.edition} follows` : '';

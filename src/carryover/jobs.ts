@@ -223,10 +223,14 @@ export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns, optio
         run = emptyRun(job);
       }
       const governing = governingOf(cells, job);
-      const tally = tallyOf(cells, numeric, governing ? governedBy(governing, joint.to.header.name) : 'newer');
+      const governed = governing ? governedBy(governing, joint.to.header.name) : 'newer';
+      const tally = tallyOf(cells, numeric, governed);
       count(tally);
-      if (options.tightens && tally.tightens === undefined) tally.tightens = tightens(tally);
-      if (tally.tightens) options.tightens?.(cells, lines, tally.case);
+      // What stays under the older edition costs what was agreed.
+      if (options.tightens && governed === 'newer') {
+        tally.tightens ??= tightens(tally);
+        if (tally.tightens) options.tightens(cells, lines, tally.case);
+      }
       const carried = { case: tally.case, foldsInto: joinRun(cells, tally), added: gained };
       return governing ? { ...carried, governing } : carried;
     },

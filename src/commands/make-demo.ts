@@ -74,18 +74,21 @@ export async function makeDemo(ports: Ports, dir: string): Promise<ImportReport[
     await openForWriting(dir),
     await filesBeside(),
     author,
-    'Local rules, variances, comments and intake',
+    'Local rules, variances, policies, comments and intake',
   );
   return reports;
 }
 
-/** What belongs to no edition: local rules and variances by place, committee comments, feedback between editions. */
+/** What belongs to no edition: local rules and variances by place, policies by agency, committee comments, feedback between editions. */
 async function filesBeside(): Promise<Map<string, string>> {
   const files = new Map<string, string>();
   for (const place of await readdir(join(DEMO_SOURCE, 'local'))) {
     for (const file of await filesIn(join(DEMO_SOURCE, 'local', place), '.json')) {
       files.set(`local/${place}/${basename(file)}`, await readFile(file, 'utf8'));
     }
+  }
+  for (const file of await filesIn(join(DEMO_SOURCE, 'policies'), '.json')) {
+    files.set(`policies/${basename(file)}`, await readFile(file, 'utf8'));
   }
   for (const folder of ['comments', 'intake']) {
     for (const file of await filesIn(join(DEMO_SOURCE, folder), '.csv')) {

@@ -5,12 +5,12 @@ import type { CellValue } from '../tables/plain-sheet.ts';
 
 /**
  * Collects the open lines that ask more under the newer edition than under the one that they were ordered by: what a
- * contractor may ask a price for. One row for each case of a job, with its first line and how many there are.
+ * contractor may ask a price for. One row for each case of a job, with its first record and how many lines there are.
  */
 export function priceChanges(joint: Joint, columns: Columns) {
   const rows = new Map<string, { readonly cells: readonly CellValue[]; lines: number }>();
   return {
-    columns: ['job', 'first_line', 'lines', 'number', 'type', 'new_number', 'new_title', 'why', 'carried_to'],
+    columns: ['job', 'first_record', 'lines', 'number', 'type', 'new_number', 'new_title', 'why', 'carried_to'],
     add: (cells: readonly string[], line: number, found: JobCase): void => {
       const job = columns.job ? (cells[columns.job.at] ?? '').trim() : '';
       const key = JSON.stringify([job, found.number, found.type ?? null, found.outcome.why]);

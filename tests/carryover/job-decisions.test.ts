@@ -116,7 +116,7 @@ describe('lines that ask more under a running contract', () => {
       out: 'out',
       priceChanges: 'dearer.csv',
     });
-    expect(rowsOf(text('dearer.csv')!).map(r => [r.job, r.first_line, r.lines, r.number, r.new_number])).toEqual([
+    expect(rowsOf(text('dearer.csv')!).map(r => [r.job, r.first_record, r.lines, r.number, r.new_number])).toEqual([
       ['A', '1', '2', '3.1.3', '3.1.3'],
     ]);
   });
