@@ -247,7 +247,7 @@ describe('a paragraph cut into runs anywhere', () => {
         expect(textsOf(after[DOC]!, 'rejected')).toEqual([text]);
         expect(after[DOC]!.match(/9\.9/g)).toHaveLength(3);
       }),
-      { numRuns: 150 },
+      { numRuns: 60 },
     );
   });
 });

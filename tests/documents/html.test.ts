@@ -123,7 +123,7 @@ describe('editing html', () => {
         }
         expect(editHtml(html, [])).toBe(html);
       }),
-      { numRuns: 400 },
+      { numRuns: 200 },
     );
   });
 
@@ -142,7 +142,7 @@ describe('editing html', () => {
         expect(left(after)).toBe(left(html));
         expect(left(textOf(after))).toBe(left(textOf(html)));
       }),
-      { numRuns: 400 },
+      { numRuns: 200 },
     );
   });
 

@@ -110,7 +110,7 @@ describe('documents that cannot be read are refused in one sentence that says wh
           await readDocument('a.docx', bytes).catch(error => expect(error).toBeInstanceOf(CatalogError));
         },
       ),
-      { numRuns: 300 },
+      { numRuns: 120 },
     );
   });
 });
