@@ -21,9 +21,12 @@ export function lostThings(from: Reading, heirs: readonly Reading[], all: readon
     fresh += others.filter(o => isThing(heir, o) && !own.has(o.key)).length;
     for (const { out, in: come } of alignAtoms(atoms, others).hunks) {
       const fresher = come.filter(c => c.kind === 'word' && !own.has(c.key));
-      const named = fresher.some(c => isThing(heir, c));
+      const names = fresher.filter(c => isThing(heir, c)).length;
+      // A paper or a material is another word only where one stands for one, not anywhere in a stretch written anew.
+      const oneForOne = names > 0 && names <= out.filter(a => isThing(from, a)).length + 1;
       for (const atom of out) {
-        if (fresher.length > 0 && (named || !DOCUMENTS.has(atom.key))) explained.add(atom);
+        const proper = DOCUMENTS.has(atom.key) || MATERIALS.has(atom.key);
+        if (fresher.length > 0 && (oneForOne || !proper)) explained.add(atom);
       }
     }
   }
@@ -166,6 +169,16 @@ function isGrown(key: string, stated: ReadonlySet<string>): boolean {
 const DOCUMENTS = new Set(
   `drawing certificate record log logbook diary plan policy procedure report register manual statement receipt ticket photograph
 agreement schedule inventory documentation list sheet checklist permit licence approval notice invoice letter warranty guarantee`
+    .split(/\s+/)
+    .map(meaning),
+);
+
+/** Materials of many trades by their plain names. */
+const MATERIALS = new Set(
+  `steel iron copper brass bronze zinc aluminium tin gold silver timber wood oak pine plywood hardboard plastic polythene polypropylene
+rubber neoprene glass stone granite slate marble sand gravel clay concrete cement mortar grout plaster gypsum brick tile asphalt bitumen
+felt geotextile membrane wool cotton linen leather cardboard foam silicone resin epoxy enamel porcelain ceramic paint primer varnish
+sealant adhesive glue grease solder oil fuel bleach detergent soap alcohol chlorine mulch turf topsoil peat compost straw`
     .split(/\s+/)
     .map(meaning),
 );

@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { readTable } from '../../src/tables/read-table.ts';
 import { weaknessesOf } from '../outside/cwe.ts';
@@ -52,7 +52,26 @@ function fromCwe(): RealPair[] {
   });
 }
 
+/** Requirements of the demo whose 2024 row says which one of 2018 it was, the losses planted there left as they are. */
+function fromDemo(): RealPair[] {
+  const rows = (edition: string) => {
+    const folder = join(import.meta.dirname, '..', '..', 'catalog', edition);
+    const files = readdirSync(folder).filter(f => f.endsWith('.csv'));
+    return files.flatMap(f => readTable(f, readFileSync(join(folder, f))).rows.map(r => r.cells));
+  };
+  const old = new Map(rows('2018').map(r => [r.get('number')!, r.get('text') ?? '']));
+  return rows('2024').flatMap((r): RealPair[] => {
+    const [was, text] = [r.get('was') ?? '', r.get('text') ?? ''];
+    const from = old.get(was) ?? '';
+    return from && text && from !== text ? [{ source: 'demo', id: was, from, to: `${r.get('title')}.\n${text}` }] : [];
+  });
+}
+
 /** Pairs of texts of other offices and of invented catalogs, read when the test runs. */
 export function realPairs(): RealPair[] {
-  return [...['nist-800-53-r4-r5', 'nist-800-171-r2-r3', 'kitchens', 'lifts'].flatMap(fromFolder), ...fromCwe()];
+  return [
+    ...['nist-800-53-r4-r5', 'nist-800-171-r2-r3', 'kitchens', 'lifts'].flatMap(fromFolder),
+    ...fromCwe(),
+    ...fromDemo(),
+  ];
 }
