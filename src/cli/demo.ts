@@ -18,6 +18,7 @@ import { printLines } from './print.ts';
 
 const COURSE = [
   'course/1-storage.md',
+  'course/1-handout.docx',
   'course/2-infiltration.html',
   'course/3-paving.docx',
   'course/4-roofs.pptx',
