@@ -26,7 +26,7 @@ export const PLANTED_KINDS = [
 const NUMBER = `(?:\\d[\\d.,]*|one|two|three|four|five|six|seven|eight|nine|ten|twelve)`;
 const UNITS = `(?:mm|cm|m²|m|km|kg|kN|kPa|°C|%|L|lx|hours?|minutes?|seconds?|days?|weeks?|months?|years?|times|persons?|bits?|characters|floors?|metres?|lux)`;
 const MATERIALS = `steel|concrete|mortar|gravel|geotextile|copper|timber|wood|oak|plastic|rubber|glass|stone|sand|clay|brass|aluminium|zinc|paper|cloth|soap|detergent|water|oil|grease|mulch|turf|topsoil|brick|paint|sealant|felt|membrane|bitumen|ceramic|porcelain|silicone|wool|memory|stack|pointer|buffer|firmware|hardware|media|cookie|cache|certificate|password|credential|router|sensor|fan|hood|lamp|rope|door|handrail|brake`;
-const DOCUMENTS = `drawings?|certificates?|records?|log|logbook|diary|plan|plans|policy|policies|procedures|report|reports|register|manual|statement|receipt|ticket|photographs?|agreement|agreements|schedule|inventory|documentation|list|form`;
+const DOCUMENTS = `drawings?|certificates?|records?|log|logbook|diary|plan|plans|policy|policies|procedures|report|reports|register|manual|statement|receipt|ticket|photographs?|agreement|agreements|schedule|inventory|documentation|list`;
 
 const RULES: Record<Planted['kind'], RegExp> = {
   quantity: new RegExp(
