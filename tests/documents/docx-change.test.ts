@@ -185,6 +185,17 @@ describe('comments', () => {
     ]);
   });
 
+  it('come into a document that has no relations yet, and get numbers that no empty comment has', async () => {
+    const parts = partsOf(docxOf(paragraph(run('3.1.1'))));
+    delete parts['word/_rels/document.xml.rels'];
+    const after = await remarked(zipped(parts), /3\.1\.1/g);
+    expect(after['word/_rels/document.xml.rels']).toMatch(
+      /<Relationships [^>]*><Relationship Id="rIdFishplate1" [^>]*\/><\/Relationships>$/,
+    );
+    const empty = docxOf(paragraph(run('3.1.1')), { comments: '<w:comment w:id="1"><w:p/></w:comment>' });
+    expect((await remarked(empty, /3\.1\.1/g))['word/comments.xml']).toContain('<w:comment w:id="2" ');
+  });
+
   it('join those that are there', async () => {
     const theirs = `<w:comment w:id="4" w:author="A">${paragraph(run('theirs'))}</w:comment>`;
     const before = docxOf(paragraph(run('3.1.1')), { comments: theirs });

@@ -1,6 +1,6 @@
 import type { Edit, Remark } from '../../model/document.ts';
 import { CatalogError } from '../../model/errors.ts';
-import { textOfPart } from '../../office/open-package.ts';
+import { relationsOf, textOfPart } from '../../office/open-package.ts';
 import { writeZip } from '../../office/write-zip.ts';
 import { edit } from '../edit.ts';
 import { addressOf } from '../read-paragraphs.ts';
@@ -78,13 +78,16 @@ function withSpans(
   return parts;
 }
 
-/** Numbers for changes and comments that nothing in the document has. */
-function idsAfter({ office, paragraphs }: Docx): () => number {
+/** Numbers for changes and comments that nothing in the document has, in whichever of its parts. */
+function idsAfter({ office }: Docx): () => number {
+  const stories = relationsOf(office, office.main).filter(r => STORIES.has(r.type) && office.parts.has(r.target));
   let last = 0;
-  for (const part of new Set(paragraphs.map(p => p.part))) {
+  for (const part of new Set([office.main, ...stories.map(r => r.target)])) {
     for (const [, id] of textOfPart(office, part).matchAll(/:id\s*=\s*["'](\d{1,9})["']/g)) {
       last = Math.max(last, Number(id));
     }
   }
   return () => ++last;
 }
+
+const STORIES = new Set(['footnotes', 'endnotes', 'header', 'footer', 'comments']);
