@@ -81,9 +81,12 @@ async function settle(
     );
   }
   const { settleLosses } = await import('../commands/settle-losses.ts');
-  const { settled, empty } = await settleLosses(portsOf(command), catalog, report, file, by);
-  if (json) printJson({ settled, empty });
-  else printLines([`${count(settled, 'loss', 'losses')} settled by ${by}; ${count(empty, 'row')} without a verdict.`]);
+  const { settled, kept, empty } = await settleLosses(portsOf(command), catalog, report, file, by);
+  if (json) printJson({ settled, kept, empty });
+  else
+    printLines([
+      `${count(settled, 'loss', 'losses')} settled by ${by}; ${kept} settled before; ${count(empty, 'row')} without a verdict.`,
+    ]);
 }
 
 async function writeKit(report: AuditReport, n: number, options: AuditOptions, command: Command): Promise<void> {

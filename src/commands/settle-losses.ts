@@ -14,7 +14,8 @@ export interface SettleReport {
   readonly settled: number;
   /** Rows without a verdict. */
   readonly empty: number;
-  readonly findings: readonly Finding[];
+  /** Rows that say what is settled already. */
+  readonly kept: number;
 }
 
 /**
@@ -48,7 +49,7 @@ export async function settleLosses(
   const date = ports.now().toISOString().slice(0, 10);
   const wrong: Finding[] = [];
   const files = new Map<string, string>();
-  let empty = 0;
+  let [empty, kept] = [0, 0];
   for (const row of table.rows) {
     const verdict = (cell(row, 'verdict') ?? '').toLowerCase();
     if (verdict === '') {
@@ -58,6 +59,11 @@ export async function settleLosses(
     const key = cell(row, 'key') ?? '';
     const line = lines.get(key);
     const because = cell(row, 'because') ?? '';
+    // A table written after some were settled brings them along; they stay under the name of whoever settled them.
+    if (line?.state === 'settled' && line.answer?.verdict === verdict && line.answer.because === because) {
+      kept++;
+      continue;
+    }
     const trouble = troubleWith(line, key, verdict, because, by);
     if (trouble) wrong.push(finding(row, trouble));
     else
@@ -75,7 +81,7 @@ export async function settleLosses(
     const author = { name: person[1]!, email: person[2]!, date: ports.now() };
     await writeBeside(catalog, files, author, `Losses ${report.from} to ${report.to}: ${files.size} settled`);
   }
-  return { settled: files.size, empty, findings: [] };
+  return { settled: files.size, kept, empty };
 }
 
 function troubleWith(line: AuditLine | undefined, key: string, verdict: string, because: string, by: string) {

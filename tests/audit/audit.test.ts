@@ -127,6 +127,12 @@ describe('settling a loss', () => {
       `${REVIEWER}\n`,
     );
 
+    // Another person brings the whole table back; what was settled stays under the name that settled it.
+    const whole = join(dirname(dir), 'whole.csv');
+    writeFileSync(whole, auditCsv(after));
+    const bo = 'Bo Auditor <bo@example.org>';
+    expect(await settleLosses(testPorts(), catalog, after, whole, bo)).toMatchObject({ settled: 0, kept: 2 });
+
     // The same answer, given on other words.
     const path = lossAnswerPath(one!.key);
     const answer = parseLossAnswers(await readBeside(catalog, 'answers/loss/')).answers.get(one!.key)!;
