@@ -125,8 +125,25 @@ function summary({ from, to, asked, lines, retention }: AuditReport): string[] {
   return [
     `${from} → ${to}: ${count(asked, 'old text')} asked; ${count(withdrawn, 'item')} withdrawn for at least one type, covered by their reasons.`,
     `${count(open.length, 'loss', 'losses')} open${byKind.length > 0 ? ` (${byKind.join(', ')})` : ''}, ${of('settled')} settled, ${of('decision')} covered by a decision; ${count(of('duty'), 'value')} changed.`,
+    ...everywhere(open),
     ...(of('again') > 0 ? [`${of('again')} of the open ones were settled before a text changed.`] : []),
   ];
+}
+
+/** Words lost in so many items are more often a name that the newer edition shortens than as many losses. */
+const MANY = 10;
+
+function everywhere(open: AuditReport['lines']): string[] {
+  const items = new Map<string, Set<string>>();
+  for (const { kind, text, item } of open) {
+    if (kind === 'quantity' || kind === 'type') continue;
+    const key = text.toLowerCase();
+    items.set(key, (items.get(key) ?? new Set()).add(item));
+  }
+  const many = [...items].filter(([, ids]) => ids.size >= MANY).sort((a, b) => b[1].size - a[1].size);
+  if (many.length === 0) return [];
+  const told = many.map(([words, ids]) => `"${words}" in ${ids.size} items`).join(', ');
+  return [`The same words again and again, perhaps a name that is shortened: ${told}.`];
 }
 
 function whole(text: string): number {

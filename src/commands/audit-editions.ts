@@ -1,3 +1,4 @@
+import type { Lost } from '../content/lost.ts';
 import { askedBy, type Retention, retentionBetween, saidBy } from '../content/retention.ts';
 import type { Joint } from '../crosswalk/joint.ts';
 import { textHash } from '../drafting/answers.ts';
@@ -24,7 +25,7 @@ export interface AuditLine {
   readonly types: readonly TypeId[];
   readonly heirs: readonly { readonly id: ItemId; readonly number: string; readonly title: string }[];
   /** `changed`: a value that the heirs state otherwise. `type`: neither an heir nor a withdrawal for these types. */
-  readonly kind: 'quantity' | 'condition' | 'exception' | 'thing' | 'reference' | 'clause' | 'type' | 'changed';
+  readonly kind: Lost['kind'] | 'type' | 'changed';
   readonly text: string;
   /** Where it begins in `oldText`. */
   readonly start: number;
@@ -155,7 +156,7 @@ export function openLosses({ lines, to }: AuditReport): Finding[] {
 function told({ number, title, types, heirs, kind, text, state }: AuditLine, to: string): string {
   const who = [number, title].filter(Boolean).join(' ');
   const where = types.length > 0 ? ` (${types.join(', ')})` : '';
-  if (kind === 'type') return `${who} has neither an heir nor a withdrawal in ${to} for ${text}.`;
+  if (kind === 'type') return `${who} has neither an heir nor a withdrawal in ${to}${text && ` for ${text}`}.`;
   const again = state === 'again' ? ' It was settled, and a text has changed since.' : '';
   return `${who}${where}: "${text}" is stated by no heir (${heirs.map(h => h.number || h.id).join(', ')}).${again}`;
 }

@@ -132,7 +132,7 @@ function saysOf(groups: readonly Retention[], lines: readonly AuditLine[]): stri
   const told = lines.map(l => {
     const types = l.types.length > 0 ? ` (${l.types.join(', ')})` : '';
     if (l.kind === 'changed') return `Changed${types}: "${l.text}" → "${l.becomes}".`;
-    if (l.kind === 'type') return `Ends without a reason for ${l.text}.`;
+    if (l.kind === 'type') return `Ends without a reason${l.text && ` for ${l.text}`}.`;
     const state = l.state === 'decision' ? `covered by ${l.decision}` : l.state;
     return `Lost${types}, ${state}: "${l.text}".`;
   });

@@ -43,9 +43,14 @@ export function lostThings(from: Reading, heirs: readonly Reading[], all: readon
       const start = from.tokens[place.first]!.start;
       const again = told.has(text.toLowerCase());
       told.add(text.toLowerCase());
-      return again ? [] : [{ kind: 'thing', text, start, end: start + text.length }];
+      return again ? [] : [{ kind: kindOf(run), text, start, end: start + text.length }];
     });
   return [...things, ...acts.filter(a => !things.some(t => a.start < t.end && t.start < a.end))];
+}
+
+function kindOf(run: readonly Atom[]): Lost['kind'] {
+  if (run.some(a => DOCUMENTS.has(a.key))) return 'document';
+  return run.some(a => MATERIALS.has(a.key)) ? 'material' : 'thing';
 }
 
 /** Verbs that a shorter text does without. */

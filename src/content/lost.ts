@@ -9,8 +9,11 @@ import { tokensOf } from './tokens.ts';
 
 /** Something that an old text says and none of its heirs does, in the old text's words. */
 export interface Lost {
-  /** `clause`: words that were cut out of a text that otherwise goes on, whatever they say. */
-  readonly kind: 'quantity' | 'condition' | 'exception' | 'thing' | 'reference' | 'clause';
+  /**
+   * `thing`: a component, or whatever else a noun names that is no plain name of a material or a paper. `clause`: words
+   * that were cut out of a text that otherwise goes on, whatever they say.
+   */
+  readonly kind: 'quantity' | 'condition' | 'exception' | 'material' | 'document' | 'thing' | 'reference' | 'clause';
   readonly text: string;
   readonly start: number;
   readonly end: number;

@@ -28,7 +28,7 @@ describe('audit on the command line', () => {
     fishplate(dir, 'import', 'new.csv', '--edition', '2024');
     const first = fishplate(dir, 'audit', '2018', '2024', '--out', 'losses.csv');
     expect(first.status).toBe(1);
-    expect(first.stdout).toContain('2 losses open (thing 1, exception 1), 0 settled');
+    expect(first.stdout).toContain('2 losses open (material 1, exception 1), 0 settled');
     expect(first.stdout).toContain('1 value changed');
     const table = readTable('losses.csv', readFileSync(join(dir, 'losses.csv')));
     const filled = table.rows.map(({ cells }) => {
