@@ -101,29 +101,11 @@ function trimmed(from: Reading, run: readonly Atom[]): readonly Atom[] {
 }
 
 /** "acrylic sealer" that goes on as "acrylic", "stainless steel screws" as "stainless screws". */
-function isShortened(from: Reading, run: readonly Atom[], stated: ReadonlySet<string>): boolean {
-  const { tokens, meanings, tags } = from;
+function isShortened({ tokens, meanings, tags }: Reading, run: readonly Atom[], stated: ReadonlySet<string>): boolean {
   const at = run[0]!.first - 1;
   const named = meanings[at] !== '' && stated.has(meanings[at] ?? '') && tags[at] !== 'VERB' && tags[at] !== 'ADV';
-  const last = run.at(-1)!;
-  // "information system" that goes on as "system".
-  const head =
-    run.length === 1 &&
-    tags[last.first] === 'NOUN' &&
-    tags[last.next] === 'NOUN' &&
-    stated.has(meanings[last.next] ?? '');
-  if (head && !isProper(last) && mostlyStated(from, last, stated)) return true;
   return run.length === 1 && named && tokens[at]!.kind === 'word' && !DOCUMENTS.has(run[0]!.key);
 }
-
-/** Whether a sentence goes on: of one that is gone a name is not shortened but lost. */
-function mostlyStated({ sentences, meanings }: Reading, { first }: Atom, stated: ReadonlySet<string>): boolean {
-  const sentence = sentences.find(s => s.next > first);
-  const own = meanings.slice(sentence?.first, sentence?.next).filter(Boolean);
-  return own.filter(w => stated.has(w)).length >= SHORTENED * own.length;
-}
-
-const SHORTENED = 0.75;
 
 /** Neighbours with nothing but small words between. */
 function runsOf(from: Reading, atoms: readonly Atom[]): Atom[][] {
@@ -195,8 +177,6 @@ agreement schedule inventory documentation list sheet checklist permit licence a
     .split(/\s+/)
     .map(meaning),
 );
-
-const isProper = ({ key }: Atom) => DOCUMENTS.has(key) || MATERIALS.has(key);
 
 /** Materials of many trades by their plain names. */
 const MATERIALS = new Set(
