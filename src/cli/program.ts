@@ -9,6 +9,7 @@ const COMMANDS: readonly (readonly [names: readonly string[], load: () => Promis
   [['match'], async () => (await import('./match.ts')).addMatch],
   [['compare'], async () => (await import('./compare.ts')).addCompare],
   [['audit'], async () => (await import('./audit.ts')).addAudit],
+  [['governs'], async () => (await import('./governs.ts')).addGoverns],
   [['trace'], async () => (await import('./trace.ts')).addTrace],
   [['cite'], async () => (await import('./cite.ts')).addCite],
   [['carry'], async () => (await import('./carry.ts')).addCarry],
