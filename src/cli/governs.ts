@@ -2,12 +2,16 @@ import { type Command, InvalidArgumentError } from 'commander';
 import { CAUTION, type LocalVerdict } from '../carryover/governs.ts';
 import type { Provision } from '../carryover/local-provisions.ts';
 import { governs } from '../commands/governs.ts';
-import { readingCatalog } from './context.ts';
-import { printJson, printLines, reportFindings } from './print.ts';
+import { governsAll } from '../commands/governs-all.ts';
+import { CatalogError } from '../model/errors.ts';
+import { portsOf, readingCatalog } from './context.ts';
+import { count, printJson, printLines, reportFindings } from './print.ts';
 
 interface GovernsOptions {
-  readonly place: string;
-  readonly date: string;
+  readonly place?: string;
+  readonly date?: string;
+  readonly all?: boolean;
+  readonly to?: string;
   readonly type?: string;
   readonly edition?: string;
   readonly json?: boolean;
@@ -17,21 +21,32 @@ export function addGoverns(program: Command): void {
   program
     .command('governs')
     .description('Which governs at a place on a day: the catalog, a local rule, both, or a variance')
-    .argument('<number>', 'a printed number or an id')
-    .requiredOption('--place <place>', 'whose local rules and variances, as in local/<place>')
-    .requiredOption('--date <date>', 'the day, such as 2024-09-01', calendarDate)
+    .argument('[number]', 'a printed number or an id')
+    .option('--place <place>', 'whose local rules and variances, as in local/<place>')
+    .option('--date <date>', 'the day, such as 2024-09-01', calendarDate)
+    .option('--all', 'each local rule and variance: does it still stand beside an edition (default: the newest)')
+    .option('--to <edition>', 'with --all: the edition')
     .option('--type <type>', 'only what holds for this installation type')
     .option('--edition <edition>', 'the edition of the number (default: the one in effect on the day)')
     .option('--json', 'as JSON')
     .addHelpText(
       'after',
       `
-Example:
+Examples:
   fishplate governs 4.2.1.2 --edition 2018 --place hollin --date 2023-10-01 --type house
+  fishplate governs --all --to 2024 --date 2024-07-01
 
 The catalog binds the work that the program pays for. Exit code 1: done, and a person has to decide.`,
     )
-    .action(async (number: string, { place, date, type, edition, json }: GovernsOptions, command: Command) => {
+    .action(async (number: string | undefined, options: GovernsOptions, command: Command) => {
+      if (options.all) return all(options, command);
+      const { place, date, type, edition, json } = options;
+      if (number === undefined || place === undefined || date === undefined) {
+        throw new CatalogError(
+          'BadArgument',
+          'Name a number, a place and a day: governs 4.2.1.2 --place hollin --date 2023-10-01; or use --all.',
+        );
+      }
       const answer = await governs(await readingCatalog(command), {
         number,
         place,
@@ -52,6 +67,31 @@ The catalog binds the work that the program pays for. Exit code 1: done, and a p
         })),
       ]);
     });
+}
+
+async function all({ to, date, json }: GovernsOptions, command: Command): Promise<void> {
+  const day = date ?? portsOf(command).now().toISOString().slice(0, 10);
+  const report = await governsAll(await readingCatalog(command), { date: day, ...(to === undefined ? {} : { to }) });
+  const asked = report.standings.filter(s => s.standing !== 'stands' && s.standing !== 'not in force');
+  if (json) printJson(report);
+  else {
+    printLines([
+      `On ${day}, ${asked.length} of ${count(report.standings.length, 'local rule or variance', 'local rules and variances')} need a person beside ${report.edition}.`,
+      ...report.standings.map(
+        ({ record, standing, why, heirs }) =>
+          `${standing.padEnd(12)} ${record.place}/${record.id}  ${record.cites.edition} ${record.cites.number} → ${heirs.join(', ') || 'nothing'}  ${why}`,
+      ),
+    ]);
+  }
+  reportFindings([
+    ...report.findings,
+    ...asked.map(s => ({
+      rule: `local-${s.standing}`,
+      severity: 'warning' as const,
+      subject: s.record.id,
+      message: s.why,
+    })),
+  ]);
 }
 
 function told({ record, inForce, why, provisions }: LocalVerdict): string[] {

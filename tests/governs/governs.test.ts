@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { governing, leadSentence } from '../../src/carryover/governs.ts';
 import { localProvisions } from '../../src/carryover/local-provisions.ts';
 import { governs } from '../../src/commands/governs.ts';
+import { governsAll } from '../../src/commands/governs-all.ts';
 import type { LocalRecord } from '../../src/model/local.ts';
 import { openCatalog } from '../../src/store/open.ts';
 import { demoCatalog } from '../demo-catalog.ts';
@@ -132,4 +133,12 @@ describe('in the demo catalog', () => {
     await expect(ask('4.2.1.22', 'hollin')).rejects.toThrow('the nearest are');
     await expect(ask('4.2.1.2', 'nowhere')).rejects.toThrow('hollin');
   });
+});
+
+it('all local records of the demo have a standing beside 2024, and those not in force are not asked about', async () => {
+  const { edition, standings } = await governsAll(await openCatalog(await demoCatalog()), { date: '2024-07-01' });
+  expect(edition).toBe('2024');
+  expect(standings).toHaveLength(14);
+  const state = (id: string) => standings.find(s => s.record.id === id)?.standing;
+  expect(['v-2019-002', 'v-2018-001', 'v-2020-007', 'v-2023-001'].map(state)).toEqual(Array(4).fill('not in force'));
 });
