@@ -10,6 +10,7 @@ const COMMANDS: readonly (readonly [names: readonly string[], load: () => Promis
   [['compare'], async () => (await import('./compare.ts')).addCompare],
   [['audit'], async () => (await import('./audit.ts')).addAudit],
   [['governs'], async () => (await import('./governs.ts')).addGoverns],
+  [['coverage'], async () => (await import('./coverage.ts')).addCoverage],
   [['trace'], async () => (await import('./trace.ts')).addTrace],
   [['cite'], async () => (await import('./cite.ts')).addCite],
   [['carry'], async () => (await import('./carry.ts')).addCarry],
