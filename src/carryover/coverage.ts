@@ -1,0 +1,84 @@
+import { isPair } from '../content/marks.ts';
+import type { Joint } from '../crosswalk/joint.ts';
+import type { Duty } from '../model/crosswalk.ts';
+import type { Entry } from '../model/edition.ts';
+import type { MarksOf } from './resolve.ts';
+
+/** An item of the older edition that a lesson cites beyond doubt. */
+export interface Taught {
+  readonly lesson: string;
+  readonly id: string;
+}
+
+/**
+ * What a trainer does about one requirement. `keep-law`: gone from the catalog, still due under what governs instead.
+ * `person`: its record is missing.
+ */
+export type ToTeach = 'keep' | 'reopen' | 'teach' | 'drop' | 'keep-law' | 'person';
+
+/** One requirement in its lessons: an old one that is taught, with an heir each, or a new one that nobody teaches. */
+export interface CoverageLine {
+  readonly lessons: readonly string[];
+  readonly from: Entry | undefined;
+  readonly to: Entry | undefined;
+  readonly toDo: ToTeach;
+  readonly duty: Duty | undefined;
+  readonly why: string;
+}
+
+/**
+ * Lessons against requirements, before and after. A citation of a whole part or work item teaches what stands in it. What
+ * is taught only by words, without a number, is not seen.
+ */
+export function coverageOf(joint: Joint, marks: MarksOf, taught: readonly Taught[]): readonly CoverageLine[] {
+  const lessons = lessonsById(joint, taught);
+  const covered = new Set<string>();
+  const lines: CoverageLine[] = [];
+  for (const from of joint.from.entries.filter(e => e.obliges)) {
+    const here = lessons.get(from.id);
+    if (!here) continue;
+    const leaving = joint.leaving(from.id);
+    for (const link of leaving.filter(isPair)) {
+      const to = joint.new.get(link.to)!;
+      covered.add(to.id);
+      const { duty } = marks(link);
+      const toDo = duty === 'same' ? 'keep' : 'reopen';
+      lines.push({ lessons: here, from, to, toDo, duty, why: duty === 'same' ? 'asks the same' : `duty ${duty}` });
+    }
+    for (const link of leaving.filter(l => l.to === null)) {
+      const toDo = link.governs === undefined ? 'drop' : 'keep-law';
+      const why =
+        link.governs === undefined
+          ? `withdrawn: ${link.reason ?? 'no reason given'}`
+          : `keep teaching, due under ${link.governs}`;
+      lines.push({ lessons: here, from, to: undefined, toDo, duty: undefined, why });
+    }
+    if (leaving.length === 0) {
+      lines.push({
+        lessons: here,
+        from,
+        to: undefined,
+        toDo: 'person',
+        duty: undefined,
+        why: 'no record says what became of it',
+      });
+    }
+  }
+  for (const to of joint.to.entries.filter(e => e.obliges && !covered.has(e.id))) {
+    const isNew = joint.arriving(to.id).every(l => l.from === null);
+    const why = isNew ? 'new, and nobody teaches it' : 'nobody taught it before either';
+    lines.push({ lessons: [], from: undefined, to, toDo: 'teach', duty: undefined, why });
+  }
+  return lines;
+}
+
+function lessonsById({ from, old }: Joint, taught: readonly Taught[]): Map<string, string[]> {
+  const direct = new Map<string, Set<string>>();
+  for (const { id, lesson } of taught) direct.set(id, (direct.get(id) ?? new Set()).add(lesson));
+  const all = new Map<string, string[]>();
+  for (const entry of from.entries) {
+    const found = [entry, ...old.ancestors(entry.id)].flatMap(e => [...(direct.get(e.id) ?? [])]);
+    if (found.length > 0) all.set(entry.id, [...new Set(found)].sort());
+  }
+  return all;
+}
