@@ -52,6 +52,14 @@ describe("an office program's workbook", () => {
       'xl/worksheets/sheet1.xml',
     ]);
     for (const [name, part] of after) readXml(new TextDecoder().decode(part), name);
+    // A cell format that the workbook does not have makes its program offer to mend the file.
+    const text = (name: string) => new TextDecoder().decode(after.get(name));
+    const formats = Number(/<cellXfs count="(\d+)"/.exec(text('xl/styles.xml'))![1]);
+    for (const name of after.keys()) {
+      if (!name.startsWith('xl/worksheets/sheet')) continue;
+      const used = [...text(name).matchAll(/<c r="[A-Z]+\d+" s="(\d+)"/g)].map(found => Number(found[1]));
+      expect(Math.max(...used)).toBeLessThan(formats);
+    }
   });
 
   it('has in its sheet every byte that it had, with our cells between', async () => {
