@@ -1,3 +1,4 @@
+import { sameTitle, titlesOf } from '../citing/titles.ts';
 import type { PairLink } from '../content/marks.ts';
 import { isPair } from '../content/marks.ts';
 import type { Joint } from '../crosswalk/joint.ts';
@@ -6,7 +7,6 @@ import type { Link, Marks } from '../model/crosswalk.ts';
 import type { Entry } from '../model/edition.ts';
 import type { TypeId } from '../model/item.ts';
 import { called, dutyChanged, listed, typeNames, withdrawalToDo, withdrawalWhy } from './sentences.ts';
-import { sameTitle, titlesOf } from '../citing/titles.ts';
 import { noSuchNumber, otherEdition, unaccounted } from './unknown.ts';
 import type { Verdict } from './verdict.ts';
 

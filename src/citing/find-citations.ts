@@ -205,9 +205,10 @@ function verdictOn(context: Context, group: Group, { before, cue, title, said }:
     const stands = cue ? 'safe' : standsBefore(book, first.number, before);
     const why = `edition ${book.edition.header.name} prints this number`;
     if (stands === 'safe') return { why };
-    return stands === 'label'
-      ? { why, doubt: 'the label before it may say that it numbers something else' }
-      : undefined;
+    // A list of numbers that are all printed is hardly one of spare parts.
+    const printed = group.members.length > 1 && group.members.every(m => isKnown(context, m.number));
+    const doubt = 'the word before it may say that it numbers something else';
+    return stands === 'label' || printed ? { why, doubt } : undefined;
   }
   if (depth === 2 && known && isBracketed(before, text.slice(group.end, group.end + 2))) {
     const why = `edition ${book.edition.header.name} prints this number, alone in brackets`;

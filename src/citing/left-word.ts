@@ -20,7 +20,7 @@ const SAFE = new Set(
   the their them then these they this those though through thus to told too touches toward towards treat twice under unless until unlike
   up upon use used uses using verify verified versus via violate violates vs want wants was we were what when where whereas whether
   which while who why will with within without word worded would write writes wrote written yet you your yes no ok okay today tomorrow
-  book’s catalog’s`
+  book’s catalog’s inspection verification compliance wording title`
     .split(/\s+/)
     .filter(Boolean),
 );
