@@ -10,9 +10,9 @@ const told = (name: string, s: Score) =>
 
 describe('cite, on documents labelled by someone who has not seen it', () => {
   it.each([
-    [0, 'the half for tuning', 0.9, 0.88, 0.94, 0.85],
-    [1, 'the half that is never tuned on', 0.8, 0.75, 0.85, 0.69],
-  ] as const)('half %i: %s', async (half, name, ...least) => {
+    [0, 'the half for tuning', [0.9, 0.88, 0.94, 0.85]],
+    [1, 'the half that is never tuned on', [0.8, 0.75, 0.85, 0.69]],
+  ] as const)('half %i: %s', async (half, name, least) => {
     const all = await judgeCiting(half, () => true);
     const certain = await judgeCiting(half, l => l.certain);
     process.stdout.write(`${told(`${name}, all`, all)}\n${told(`${name}, certain`, certain)}\n`);
