@@ -36,7 +36,7 @@ const HERE_AFTER =
   /^\s*(?:thereof|hereof|hereunder)\b|^\s*(?:,\s*)?(?:\((?:above|below|overleaf)\)|above\b|below\b|overleaf\b|(?:earlier|later|further on)\s+in\s+(?:this|these|our)\b|of\s+(?:this|these)\s+(?:document|notes?|page|handout|lesson|course|manual|guide|handbook|leaflet|report)\b)/i;
 // What may stand between a catalog's own name and what people call it.
 const OWN_WORDS =
-  /^(?:the|this|these|our|current|present|new|old|latest|previous|former|workmanship|catalog(?:ue)?|requirements?|edition|\d{4}|of|for|and)$/i;
+  /^(?:the|this|these|our|current|present|new|old|latest|previous|former|workmanship|catalog(?:ue)?|book|requirements?|edition|\d{4}|of|for|and)$/i;
 
 const OF_THIS =
   /^(?:\s*\([\p{L}\p{N}]{1,3}\))?\s*,?\s*(?:of|in|to)\s+(?:this|these|our|their|his|her|its|my|your)\s+(?<name>[\p{L}-]+)/iu;
@@ -75,7 +75,9 @@ function sentenceOf(before: string, catalog: string): string {
   const sentence = before.replace(/^.*[.!?]\s+(?=\p{Lu})/su, '');
   const last = /(?:^|([\p{L}-]+)\s+)([\p{L}]+)\s*$/u.exec(sentence);
   if (!last || /^\p{Lu}/u.test(last[1] ?? '') || !new RegExp(`^(?:${BOOKS})$`, 'iu').test(last[2]!)) return sentence;
-  return isOurs(last[2]!, catalog) ? sentence.slice(0, sentence.length - last[2]!.length).trimEnd() : sentence;
+  return catalog.toLowerCase().includes(last[2]!.toLowerCase().replace(/s$/, ''))
+    ? sentence.slice(0, sentence.length - last[2]!.length).trimEnd()
+    : sentence;
 }
 
 /** A book is the catalog itself where every word of its name is one of the catalog's title. */
@@ -83,7 +85,7 @@ function isOurs(name: string, catalog: string): boolean {
   const title = new Set(wordsOf(catalog).flatMap(w => [w, w.replace(/s$/, '')]));
   const own = wordsOf(name).filter(w => !OWN_WORDS.test(w));
   return own.length === 0
-    ? /catalog|requirement/i.test(name)
+    ? /catalog|requirement|book/i.test(name)
     : own.every(w => title.has(w) || title.has(w.replace(/s$/, '')));
 }
 

@@ -20,7 +20,7 @@ const WORDS = {
 
 const VERSION = new RegExp(`(?<![\\p{L}])(?:${WORDS.version})\\.?\\s*$`, 'iu');
 const PICTURE = new RegExp(
-  `(?<![\\p{L}])(?:${WORDS.picture})s?\\.?\\s*[:#(]?\\s*(?:\\d+(?:\\.\\d+)*\\s*(?:,|and|or|to|-|&)\\s*)*$`,
+  `(?<![\\p{L}])(?:${WORDS.picture})s?\\.?\\s*[:#]?\\s*(?:\\d+(?:\\.\\d+)*\\s*(?:,|and|or|to|-|&)\\s*)*$`,
   'iu',
 );
 const ADDRESS = new RegExp(`(?<![\\p{L}])(?:${WORDS.address})(?:\\s+address)?\\s*(?:is|at|=|to)?[:\\s]*$`, 'iu');

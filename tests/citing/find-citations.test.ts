@@ -80,6 +80,8 @@ describe('citations that are found', () => {
     ['see 3.9.9', ['3.9.9?']],
     ['Spare jet: 3.2.1', ['3.2.1?']],
     ['see 3.2 .1', ['3.2.1?']],
+    ['in a terrace row (3.2.1)', ['3.2.1']],
+    ['in the present book 3.2.1', ['3.2.1']],
   ])('%j', (text, expected) => {
     expect(find(text).map(shown)).toEqual(expected);
   });

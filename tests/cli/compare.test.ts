@@ -18,7 +18,7 @@ describe('compare', () => {
     expect(readFileSync(join(dir, 'result.csv'), 'utf8').trim().split(/\r?\n/)).toEqual([
       'id,wording,duty,lost,evidence,type',
       '1,editorial,same,,,',
-      expect.stringMatching(/^2,substantive,mixed,at least 100 mm \| tape,"?value changed: .*,roof$/),
+      expect.stringMatching(/^2,substantive,mixed,tape,"?value changed: .*,roof$/),
     ]);
   });
 
