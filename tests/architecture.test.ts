@@ -23,7 +23,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   carryover: ['model', 'text', 'citing', 'crosswalk', 'content'],
   pictures: ['model'],
   release: ['model', 'text', 'crosswalk', 'content'],
-  exports: ['model', 'office', 'tables', 'documents', 'crosswalk', 'content', 'pictures', 'search', 'release'],
+  exports: ['model', 'text', 'office', 'tables', 'documents', 'crosswalk', 'content', 'pictures', 'search', 'release'],
   store: ['model', 'format'],
   commands: [
     'model',

@@ -7,6 +7,7 @@ const COMMANDS: readonly (readonly [names: readonly string[], load: () => Promis
   [['check'], async () => (await import('./check.ts')).addCheck],
   [['crosswalk'], async () => (await import('./crosswalk.ts')).addCrosswalk],
   [['match'], async () => (await import('./match.ts')).addMatch],
+  [['bundle'], async () => (await import('./bundle.ts')).addBundle],
   [['compare'], async () => (await import('./compare.ts')).addCompare],
   [['audit'], async () => (await import('./audit.ts')).addAudit],
   [['governs'], async () => (await import('./governs.ts')).addGoverns],

@@ -1,0 +1,54 @@
+import { join } from 'node:path';
+import { BUNDLE_PIECES, type BundlePiece, writeBundle } from '../exports/bundle.ts';
+import { CatalogError } from '../model/errors.ts';
+import type { Finding } from '../model/finding.ts';
+import type { Catalog } from '../store/open.ts';
+import { readPublication } from './bundle-source.ts';
+import { readBundleTemplates } from './bundle-templates.ts';
+import { writeTogether } from './commit-all.ts';
+import type { Ports } from './ports.ts';
+
+export interface BundleRequest {
+  readonly from: string;
+  readonly to: string;
+  /** The folder that the bundle is written to; files of other names in it are left alone. */
+  readonly out: string;
+  /** Absent: all. */
+  readonly only?: readonly BundlePiece[];
+}
+
+export interface BundleReport {
+  readonly out: string;
+  readonly files: readonly { readonly path: string; readonly bytes: number }[];
+  readonly findings: readonly Finding[];
+}
+
+/** Writes what is published on the day of an edition. Either all files stand in the folder, or none is touched. */
+export async function publishBundle(ports: Ports, catalog: Catalog, request: BundleRequest): Promise<BundleReport> {
+  const { from, to, out, only = BUNDLE_PIECES } = request;
+  ports.progress(`Reading ${from} and ${to}`);
+  const publication = await readPublication(catalog, from, to, only.includes('site'));
+  ports.progress('Writing the bundle');
+  const files = await writeBundle(publication, await readBundleTemplates(), only);
+  const encoded = [...files].map(
+    ([path, content]) => [path, typeof content === 'string' ? new TextEncoder().encode(content) : content] as const,
+  );
+  await writeTogether(
+    ports.files,
+    encoded.map(([path, bytes]) => [join(out, path), bytes] as const),
+  );
+  return {
+    out,
+    files: encoded.map(([path, bytes]) => ({ path, bytes: bytes.length })),
+    findings: publication.findings,
+  };
+}
+
+/** The pieces named in `site,tables`. @throws CatalogError BadArgument for a name that is none */
+export function piecesIn(list: string): BundlePiece[] {
+  return list.split(',').map(name => {
+    const piece = BUNDLE_PIECES.find(p => p === name.trim());
+    if (piece) return piece;
+    throw new CatalogError('BadArgument', `${name} is no piece of a bundle; use some of: ${BUNDLE_PIECES.join(', ')}.`);
+  });
+}

@@ -1,0 +1,80 @@
+import { sha256Lines } from './checksums.ts';
+import { dispositionPage } from './disposition-page.ts';
+import {
+  derivationTable,
+  dispositionCsv,
+  dispositionJson,
+  dispositionTable,
+  dispositionXlsx,
+  tableName,
+} from './disposition-tables.ts';
+import type { Templates } from './fill-template.ts';
+import type { Publication } from './publication.ts';
+import { redirects, redirectsCsv } from './redirects.ts';
+import { type BundleFiles, writeLookup, writeSite } from './site.ts';
+
+/** The pieces of a bundle that can be asked for one by one. */
+export const BUNDLE_PIECES = ['tables', 'redirects', 'site', 'lookup'] as const;
+export type BundlePiece = (typeof BUNDLE_PIECES)[number];
+
+/**
+ * All files of a bundle by their path in it, and a list of checksums. Same tag, same bytes: no clock, no random.
+ *
+ * @param pieces in any order; the files come in the order of BUNDLE_PIECES
+ */
+export async function writeBundle(
+  publication: Publication,
+  templates: Templates,
+  pieces: readonly BundlePiece[],
+): Promise<BundleFiles> {
+  const files = new Map<string, string | Uint8Array>();
+  for (const piece of BUNDLE_PIECES) {
+    if (!pieces.includes(piece)) continue;
+    for (const [path, content] of await WRITERS[piece](publication, templates, pieces)) files.set(path, content);
+  }
+  files.set('SHA256SUMS', sha256Lines(files));
+  return files;
+}
+
+type Writer = (
+  publication: Publication,
+  templates: Templates,
+  pieces: readonly BundlePiece[],
+) => BundleFiles | Promise<BundleFiles>;
+
+const WRITERS: Readonly<Record<BundlePiece, Writer>> = {
+  tables: writeTables,
+  redirects: publication => {
+    const all = redirects(publication);
+    return new Map([
+      ['redirects.csv', redirectsCsv(all)],
+      ['redirects.json', `${JSON.stringify(all, null, 2)}\n`],
+    ]);
+  },
+  site: (publication, templates, pieces) => writeSite(publication, templates, linksTo(publication, pieces)),
+  lookup: writeLookup,
+};
+
+function writeTables(publication: Publication, templates: Templates): BundleFiles {
+  const files = new Map<string, string | Uint8Array>();
+  for (const table of [dispositionTable(publication), derivationTable(publication)]) {
+    const path = `tables/${tableName(table)}`;
+    files.set(`${path}.csv`, dispositionCsv(table));
+    files.set(`${path}.xlsx`, dispositionXlsx(publication, table));
+    files.set(`${path}.html`, dispositionPage(publication, templates, table));
+    files.set(`${path}.json`, dispositionJson(publication, table));
+  }
+  return files;
+}
+
+/** Where the site leads to beside itself: only to what is written with it. */
+function linksTo(publication: Publication, pieces: readonly BundlePiece[]) {
+  const links: { word: string; href: string }[] = [];
+  if (pieces.includes('tables')) {
+    const table = (t: ReturnType<typeof dispositionTable>) => `../tables/${encodeURIComponent(tableName(t))}.html`;
+    links.push({ word: 'The whole table, to print', href: table(dispositionTable(publication)) });
+    links.push({ word: 'Where each item comes from', href: table(derivationTable(publication)) });
+  }
+  if (pieces.includes('lookup')) links.push({ word: 'One file for the phone', href: '../lookup.html' });
+  return links;
+}

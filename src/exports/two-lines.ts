@@ -1,0 +1,82 @@
+import { tellTrace } from '../content/tell.ts';
+import type { Step, Trace } from '../content/trace.ts';
+import type { Fate } from '../model/crosswalk.ts';
+import type { Entry } from '../model/edition.ts';
+import { capital, dutySentence, inWords, marksIn, sentence } from '../model/said-words.ts';
+import { typeName } from '../model/settings.ts';
+
+/** What became of an item, for somebody with a phone in the rain: a line that answers, a line on what to mind. */
+export interface TwoLines {
+  /** Of the way from its edition to the published one; absent for an item of the published one. */
+  readonly fate?: Fate;
+  readonly headline: string;
+  readonly second: string;
+  /** What stands in its place, or where a reader is pointed to. */
+  readonly now: readonly { readonly entry: Entry; readonly marks: readonly string[]; readonly duty: string }[];
+  /** Step by step. */
+  readonly told: readonly string[];
+}
+
+/** @param direct from the item's edition to the last one of the trace: duty does not compose over several steps */
+export function twoLines(trace: Trace, direct: Step | undefined): TwoLines {
+  const { edition, entry, hops, lastEdition } = trace;
+  const name = entry.number || `"${entry.title}"`;
+  const told = tellTrace(trace);
+  if (!direct) {
+    return { headline: `${name} stands in ${edition}.`, second: told.slice(1).join(' '), now: [], told };
+  }
+  if (trace.now.length === 0) {
+    const ended = hops.findLast(h => h.heirs.length === 0) ?? hops.at(-1)!;
+    const link = ended.withdrawal;
+    if (!link) {
+      const headline = `No record says what became of ${name} of ${edition} in ${ended.to}.`;
+      return { fate: 'unaccounted', headline, second: 'Ask the office that publishes the catalog.', now: [], told };
+    }
+    const meaning = ended.reasons.find(r => r.code === link.reason)?.meaning ?? link.reason;
+    const pointed = ended.to === lastEdition ? ended.pointsTo : undefined;
+    const second = [
+      link.governs && `What governs now: ${sentence(link.governs)}`,
+      meaning && capital(sentence(meaning)),
+      pointed && `See ${pointed.number} ${sentence(pointed.title)}`,
+    ];
+    return {
+      fate: 'withdrawn',
+      headline: `${name} of ${edition} was withdrawn in ${ended.to}.`,
+      second: second.filter(Boolean).join(' '),
+      now: pointed ? [{ entry: pointed, marks: [], duty: '' }] : [],
+      told,
+    };
+  }
+  const now = trace.now.map(heir => ({ entry: heir, ...alongLink(direct, entry, heir) }));
+  const names = inWords(trace.now.map(e => e.number || `"${e.title}"`));
+  const same = trace.now.length === 1 && trace.now[0]!.number === entry.number;
+  return {
+    fate: direct.joint.fateOfOld(entry.id),
+    headline: same
+      ? `${name} is still ${names} in ${lastEdition}.`
+      : `${name} of ${edition} became ${names} in ${lastEdition}.`,
+    second: secondLine(direct, entry, now),
+    now,
+    told,
+  };
+}
+
+function secondLine({ joint }: Step, entry: Entry, now: TwoLines['now']): string {
+  const ends = joint.leaving(entry.id).find(l => l.to === null)?.types;
+  return [
+    now.length === 1 ? now[0]!.duty && `Duty: ${now[0]!.duty.toLowerCase()}` : 'All of them apply.',
+    ends && `It ends for ${inWords(ends.map(t => typeName(joint.from.settings, t)))}.`,
+  ]
+    .filter(Boolean)
+    .join(' ');
+}
+
+function alongLink({ joint, marks }: Step, from: Entry, to: Entry) {
+  const link = joint.leaving(from.id).find(l => l.to === to.id);
+  if (!link || link.from === null || link.to === null) return { marks: [], duty: '' };
+  const found = marks({ ...link, from: link.from, to: link.to });
+  return {
+    marks: marksIn(found).map(m => m.word),
+    duty: dutySentence(found, type => typeName(joint.from.settings, type)),
+  };
+}
