@@ -2,8 +2,9 @@
 // same beliefs of judge.mjs give the same file. Needs a built dist/, which itself needs some learned.ts: the one that lies there.
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { allCatalogs, harder } from './catalogs.mjs';
+import { allCatalogs } from './catalogs.mjs';
 import { fitLearned, withEvidence } from './fitting.mjs';
+import { harder } from './harder.mjs';
 
 const base = allCatalogs();
 const catalogs = [...base, ...base.flatMap(harder)].map(withEvidence);

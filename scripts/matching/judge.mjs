@@ -4,9 +4,10 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { believe } from '../../dist/matching/believe.js';
-import { allCatalogs, harder } from './catalogs.mjs';
+import { allCatalogs } from './catalogs.mjs';
 import { figuresOf } from './figures.mjs';
 import { fitLearned, withEvidence } from './fitting.mjs';
+import { harder } from './harder.mjs';
 
 /** Beliefs of the plain pairs are kept, for fit.mjs to calibrate by: no tree that gave them had seen the catalog. */
 function keep({ name, prepared: { pairs }, labels, truth }, beliefs) {

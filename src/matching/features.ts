@@ -4,6 +4,7 @@ import { lexiconOf } from './lexicon.ts';
 import { numberEvidence } from './number-evidence.ts';
 import type { Pairs } from './pairs.ts';
 import { relatedShares } from './related.ts';
+import { segmentEvidence } from './segment-evidence.ts';
 import type { Sides } from './sides.ts';
 import { surroundingsOf } from './structure.ts';
 
@@ -19,10 +20,15 @@ export const FEATURES = [
   ['cosinePhrases', 1, 'words'],
   ['oldInNew', 1, 'containment'],
   ['newInOld', 1, 'containment'],
+  ['oldAsPieces', 1, 'containment'],
+  ['newAsPieces', 1, 'containment'],
+  ['pieceLeadOfOld', 1, 'containment'],
+  ['pieceLeadOfNew', 1, 'containment'],
   ['oldTitleInNew', 1, 'title'],
   ['newTitleInOld', 1, 'title'],
   ['letters', 1, 'title'],
   ['sameTitle', 1, 'title'],
+  ['sameHead', 1, 'title'],
   ['sameText', 1, 'words'],
   ['rarest', 1, 'words'],
   ['quantities', 1, 'quantities'],
@@ -66,7 +72,7 @@ export type Reason = (typeof FEATURES)[number][2];
 /** One list of numbers for each feature, by pair. */
 export type Evidence = Readonly<Record<Feature, Float32Array>>;
 
-const WORD_FEATURES = FEATURES.slice(0, 23).map(([name]) => name);
+const WORD_FEATURES = FEATURES.slice(0, 28).map(([name]) => name);
 
 /** What the texts of each pair say, and the first belief drawn from them. Computed once. */
 export interface WordEvidence {
@@ -83,6 +89,8 @@ export function wordEvidence(sides: Sides, pairs: Pairs): WordEvidence {
   ) as Record<Feature, Float32Array>;
   const likeness = new Float32Array(pairs.size);
   const mostRare = Math.log(1 + sides.words.texts);
+  const titleBearers = bearers(from.foldedTitle, to.foldedTitle);
+  const headBearers = bearers(from.titleHead, to.titleHead);
   for (let p = 0; p < pairs.size; p++) {
     const i = pairs.from[p]!;
     const j = pairs.to[p]!;
@@ -95,7 +103,8 @@ export function wordEvidence(sides: Sides, pairs: Pairs): WordEvidence {
     const titles = both(from.title[i]!, to.title[j]!);
     if (titles) {
       fields.cosineTitle[p] = overlapOf(titles[0], titles[1], rarity).cosine;
-      fields.sameTitle[p] = from.foldedTitle[i] === to.foldedTitle[j] ? 1 : 0;
+      fields.sameTitle[p] = from.foldedTitle[i] === to.foldedTitle[j] ? 1 / titleBearers(to.foldedTitle[j]!) : 0;
+      fields.sameHead[p] = from.titleHead[i] === to.titleHead[j] ? 1 / headBearers(to.titleHead[j]!) : 0;
     }
     const texts = both(from.body[i]!, to.body[j]!);
     if (texts) {
@@ -127,7 +136,18 @@ export function wordEvidence(sides: Sides, pairs: Pairs): WordEvidence {
   const related = relatedShares(sides, pairs);
   fields.relatedOld = related.old;
   fields.relatedNew = related.new;
+  Object.assign(fields, segmentEvidence(sides, pairs));
   return { fields, likeness, first: firstBeliefs(pairs, likeness) };
+}
+
+/** How many rows of the side with more of them bear a title: one that five rows bear says little about which is meant. */
+function bearers(old: readonly string[], next: readonly string[]): (title: string) => number {
+  const counts = [old, next].map(titles => {
+    const count = new Map<string, number>();
+    for (const title of titles) count.set(title, (count.get(title) ?? 0) + 1);
+    return count;
+  });
+  return title => Math.max(...counts.map(count => count.get(title) ?? 0));
 }
 
 function both(a: Bag, b: Bag): readonly [Bag, Bag] | undefined {
@@ -196,11 +216,14 @@ export function evidenceOf(sides: Sides, pairs: Pairs, told: WordEvidence, belie
   };
 }
 
-/** Whether a pair belongs to the best one-to-one choice; valued by log-odds; pairs less than one fifth likely are left out. */
+/**
+ * What a pair brings to the best one-to-one choice, in log-odds; 0 where it is not in it. Pairs less than one fifth
+ * likely are left out. A bare yes would speak as loudly for two rows that are merely left over.
+ */
 function coreOf(pairs: Pairs, beliefs: Float32Array): Float32Array {
   const values = Float64Array.from(beliefs, b => Math.max(0, Math.log((b + 1e-4) / (1 - b + 1e-4)) + 1.5));
   const core = new Float32Array(pairs.size);
-  for (const p of assignPairs(pairs.starts, pairs.to, values, pairs.ofNew.length)) if (p >= 0) core[p] = 1;
+  for (const p of assignPairs(pairs.starts, pairs.to, values, pairs.ofNew.length)) if (p >= 0) core[p] = values[p]!;
   return core;
 }
 

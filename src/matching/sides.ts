@@ -1,5 +1,6 @@
 import { type Bag, type Vocabulary, vocabularyOf } from './bags.ts';
 import type { BareRow } from './bare-row.ts';
+import { segmentsOf } from './segments.ts';
 import { letterRuns, type Terms, termsOf } from './terms.ts';
 
 /** One edition, ready to be compared: every list is by the row's position. */
@@ -15,10 +16,14 @@ export interface Side {
   /** Titles and texts folded, to see at once that two are equal. */
   readonly foldedTitle: readonly string[];
   readonly foldedText: readonly string[];
+  /** The title up to its first bracket, dash, colon or comma: what follows is often spelt out in one edition only. */
+  readonly titleHead: readonly string[];
   readonly title: readonly Bag[];
   readonly body: readonly Bag[];
   /** Title and text together. */
   readonly all: readonly Bag[];
+  /** The sentences and list items of the text; of the title where there is no text. */
+  readonly segments: readonly (readonly Bag[])[];
   readonly phrases: readonly Bag[];
   readonly quantities: readonly Bag[];
   readonly letters: readonly Bag[];
@@ -67,9 +72,15 @@ export function sidesOf(from: readonly BareRow[], to: readonly BareRow[]): Sides
       ...outline,
       foldedTitle: rows.map(row => fold(row.title)),
       foldedText: rows.map(row => fold(row.text)),
+      titleHead: rows.map(row => fold(row.title.split(TITLE_HEAD_ENDS)[0] || row.title)),
       title: texts.map(t => words.bag(t.title.stems)),
       body: texts.map(t => words.bag(t.body.stems)),
       all: texts.map(t => words.bag(all(t))),
+      segments: rows.map(row =>
+        segmentsOf(row.text || row.title)
+          .map(piece => words.bag(termsOf(piece, english).stems))
+          .filter(bag => bag.mass > 0),
+      ),
       phrases: texts.map(t => phrases.bag([...t.title.phrases, ...t.body.phrases])),
       quantities: texts.map(t => quantities.bag([...t.title.quantities, ...t.body.quantities])),
       letters: rows.map((_, at) => letters.bag(runs[firstRun + at]!)),
@@ -86,6 +97,8 @@ interface Told {
 }
 
 const MOST_BELOW = 400;
+
+const TITLE_HEAD_ENDS = /\s*[([,;]|:\s|\s[\u2013\u2014-]\s/u;
 
 const fold = (text: string) => (text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? []).join(' ');
 
