@@ -23,7 +23,7 @@ export function addMatch(program: Command): void {
       '<tables...>',
       'the old table and the new one (of several, the new one comes last); with --catalog two editions',
     )
-    .option('--out <file>', 'write the crosswalk here (csv, or json by its ending)')
+    .option('--out <file>', 'write the crosswalk here: csv, or xlsx or json by its ending')
     .option(
       '--answers <file...>',
       'an earlier output with answers filled in: they stand, and the rest is improved by them',
@@ -88,12 +88,18 @@ number under instead; and why under because. Lines with the band "look" are the 
         else for (const i of rows) printLines(explained(report, i));
         return;
       }
-      const { writeMatchCsv } = await import('../exports/match-csv.ts');
+      const { MATCH_COLUMNS, matchCells, writeMatchCsv } = await import('../exports/match-csv.ts');
       const asJson = options.json || options.out?.endsWith('.json');
       const text = asJson ? `${JSON.stringify(jsonOf(report), null, 2)}\n` : writeMatchCsv(report.lines);
       if (options.out === undefined) process.stdout.write(text);
       else {
-        await ports.files.write(options.out, text);
+        const { tableBytes } = await import('../commands/table-bytes.ts');
+        const workbook = /\.xlsx$/i.test(options.out);
+        const cells = workbook ? report.lines.map(matchCells) : [];
+        await ports.files.write(
+          options.out,
+          workbook ? tableBytes(options.out, 'Crosswalk', MATCH_COLUMNS, cells) : text,
+        );
         printLines(summary(report, options.out));
       }
       reportFindings(report.findings);

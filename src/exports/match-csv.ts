@@ -13,9 +13,11 @@ export interface MatchLine extends CrosswalkLine {
 /** The last three columns are for people to fill in; a table with answers in them is read back by `match --answers`. */
 export const MATCH_COLUMNS = [...CROSSWALK_COLUMNS, 'band', 'why', 'pair', 'answer', 'instead', 'because'] as const;
 
+/** A line's cells, in the order of the columns. */
+export function matchCells(line: MatchLine): readonly string[] {
+  return [...crosswalkCells(line), line.band, line.why, line.pair, '', '', ''];
+}
+
 export function writeMatchCsv(lines: readonly MatchLine[]): string {
-  return writeCsv([
-    MATCH_COLUMNS,
-    ...lines.map(line => [...crosswalkCells(line), line.band, line.why, line.pair, '', '', '']),
-  ]);
+  return writeCsv([MATCH_COLUMNS, ...lines.map(matchCells)]);
 }

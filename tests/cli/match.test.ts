@@ -2,6 +2,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parse } from 'csv-parse/sync';
+import ExcelJS from 'exceljs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { fishplate } from './run-cli.ts';
 
@@ -79,6 +80,31 @@ describe('match', () => {
     const link = lines('answered.csv').find(l => l.from_number === '2.1');
     expect(link).toMatchObject({ to_number: '1.1', basis: 'confirmed', band: 'accept', confidence: '1' });
     expect(link?.why).toContain('the office says so');
+  });
+
+  it('writes a workbook that another library reads, and takes it back with answers, saved by that library', async () => {
+    fishplate(dir, 'match', 'old.csv', 'new.csv', '--out', 'out.xlsx');
+    const book = new ExcelJS.Workbook();
+    await book.xlsx.readFile(join(dir, 'out.xlsx'));
+    const sheet = book.worksheets[0]!;
+    const csv = parse(readFileSync(join(dir, 'out.csv'), 'utf8')) as string[][];
+    const cells = csv.map((row, r) => row.map((_, c) => sheet.getCell(r + 1, c + 1).text));
+    expect(cells).toEqual(csv);
+    const row = csv.findIndex(cell => cell.includes('2.1'));
+    sheet.getCell(row + 1, csv[0]!.indexOf('instead') + 1).value = '1.1';
+    await book.xlsx.writeFile(join(dir, 'filled.xlsx'));
+    const { status } = fishplate(dir, 'match', 'old.csv', 'new.csv', '--answers', 'filled.xlsx', '--out', 'w.csv');
+    expect([status, lines('w.csv').find(l => l.from_number === '2.1')]).toMatchObject([0, { to_number: '1.1' }]);
+  });
+
+  it('reads tables from workbooks too', async () => {
+    const book = new ExcelJS.Workbook();
+    const sheet = book.addWorksheet('Old');
+    for (const row of parse(readFileSync(join(dir, 'old.csv'), 'utf8')) as string[][]) sheet.addRow(row);
+    await book.xlsx.writeFile(join(dir, 'old.xlsx'));
+    fishplate(dir, 'match', 'old.xlsx', 'new.csv', '--out', 'from-xlsx.csv');
+    const links = (file: string) => lines(file).map(l => [l.from_number, l.to_number, l.confidence]);
+    expect(links('from-xlsx.csv')).toEqual(links('out.csv'));
   });
 
   it('does not take an answer whose text has changed since', () => {
