@@ -31,13 +31,14 @@ describe('ids', () => {
     );
   });
 
-  it('with two neighbours swapped are caught', () => {
-    fc.assert(
-      fc.property(minted, fc.nat(6), (id, at) => {
-        fc.pre(id[at] !== id[at + 1]);
-        expect(isMintedId(id.slice(0, at) + id[at + 1] + id[at] + id.slice(at + 2))).toBe(false);
-      }),
-    );
+  it('with two neighbours swapped are caught, but for fewer than one in two hundred', () => {
+    // Not all: 72 of 45,360 slip through, which is how MOD 37,36 is made (tests/outside/minted-ids.test.ts).
+    const swaps = fc
+      .sample(fc.tuple(minted, fc.nat(6)), { numRuns: 5000, seed: 7 })
+      .filter(([id, at]) => id[at] !== id[at + 1]);
+    const missed = swaps.filter(([id, at]) => isMintedId(id.slice(0, at) + id[at + 1] + id[at] + id.slice(at + 2)));
+    expect(swaps.length).toBeGreaterThan(4000);
+    expect(missed.length).toBeLessThan(swaps.length / 200);
   });
 
   it('are drawn again while they are taken', () => {
