@@ -6,6 +6,7 @@ import { count, printJson, printLines, reportFindings, thousands } from './print
 interface BundleOptions {
   readonly out: string;
   readonly only?: string;
+  readonly base?: string;
   readonly json?: boolean;
 }
 
@@ -13,12 +14,13 @@ export function addBundle(program: Command): void {
   program
     .command('bundle')
     .description(
-      'What is published on the day: tables both ways, a site, one file for the phone, redirects, checksums; same edition, same bytes',
+      'What is published on the day: tables both ways, a site, one file for the phone, redirects, data, checksums; same edition, same bytes',
     )
     .argument('<from>', 'the older edition, e.g. 2018')
     .argument('<to>', 'the edition that is published')
     .requiredOption('--out <dir>', 'folder for the bundle')
     .option('--only <pieces>', 'some of its pieces, joined by commas, e.g. tables,site')
+    .option('--base <address>', 'where the items can be named on the web, for data read by machines')
     .option('--json', 'report as JSON')
     .addHelpText(
       'after',
@@ -38,6 +40,7 @@ Exit code 1: done, and some items have neither an heir nor a withdrawal (listed 
         to,
         out: options.out,
         ...(only ? { only } : {}),
+        ...(options.base === undefined ? {} : { base: options.base }),
       });
       if (options.json) printJson(report);
       else {

@@ -15,6 +15,8 @@ export interface BundleRequest {
   readonly out: string;
   /** Absent: all. */
   readonly only?: readonly BundlePiece[];
+  /** The address below which data name the catalog's items. */
+  readonly base?: string;
 }
 
 export interface BundleReport {
@@ -27,7 +29,8 @@ export interface BundleReport {
 export async function publishBundle(ports: Ports, catalog: Catalog, request: BundleRequest): Promise<BundleReport> {
   const { from, to, out, only = BUNDLE_PIECES } = request;
   ports.progress(`Reading ${from} and ${to}`);
-  const publication = await readPublication(catalog, from, to, only.includes('site'));
+  const read = await readPublication(catalog, from, to, only.includes('site'));
+  const publication = request.base === undefined ? read : { ...read, base: addressIn(request.base) };
   ports.progress('Writing the bundle');
   const files = await writeBundle(publication, await readBundleTemplates(), only);
   const encoded = [...files].map(
@@ -51,4 +54,16 @@ export function piecesIn(list: string): BundlePiece[] {
     if (piece) return piece;
     throw new CatalogError('BadArgument', `${name} is no piece of a bundle; use some of: ${BUNDLE_PIECES.join(', ')}.`);
   });
+}
+
+/** An address under which items can be named. @throws CatalogError BadArgument */
+export function addressIn(text: string): string {
+  const address = URL.canParse(text) ? new URL(text) : undefined;
+  if (!address || !/^https?:$/.test(address.protocol) || address.search || address.hash) {
+    throw new CatalogError(
+      'BadArgument',
+      `${text} is no address that items can be named under; write it like https://standards.example.org/works/.`,
+    );
+  }
+  return address.href.endsWith('/') ? address.href : `${address.href}/`;
 }

@@ -6,15 +6,17 @@ import {
   dispositionJson,
   dispositionTable,
   dispositionXlsx,
+  namesOf,
   tableName,
 } from './disposition-tables.ts';
 import type { Templates } from './fill-template.ts';
 import type { Publication } from './publication.ts';
 import { redirects, redirectsCsv } from './redirects.ts';
 import { type BundleFiles, writeLookup, writeSite } from './site.ts';
+import { writeSssom } from './sssom.ts';
 
 /** The pieces of a bundle that can be asked for one by one. */
-export const BUNDLE_PIECES = ['tables', 'redirects', 'site', 'lookup'] as const;
+export const BUNDLE_PIECES = ['tables', 'redirects', 'site', 'lookup', 'sssom'] as const;
 export type BundlePiece = (typeof BUNDLE_PIECES)[number];
 
 /**
@@ -53,7 +55,14 @@ const WRITERS: Readonly<Record<BundlePiece, Writer>> = {
   },
   site: (publication, templates, pieces) => writeSite(publication, templates, linksTo(publication, pieces)),
   lookup: writeLookup,
+  sssom: publication => new Map([[`data/${dataName(publication)}.sssom.tsv`, writeSssom(publication)]]),
 };
+
+/** `crosswalk-2018-2024` */
+function dataName(publication: Publication): string {
+  const { from, to } = namesOf(publication);
+  return `crosswalk-${from}-${to}`;
+}
 
 function writeTables(publication: Publication, templates: Templates): BundleFiles {
   const files = new Map<string, string | Uint8Array>();

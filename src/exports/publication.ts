@@ -32,6 +32,8 @@ export interface Publication {
   readonly line: readonly EditionOfLine[];
   /** Of the published edition; absent where no site is asked for. */
   readonly searchIndex?: SavedIndex;
+  /** The address below which data for machines name the catalog's items, with its last slash; absent: NO_ADDRESS. */
+  readonly base?: string;
 }
 
 export function editionOfLine(index: EditionIndex, step?: Step, direct?: Step): EditionOfLine {
