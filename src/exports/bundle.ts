@@ -14,9 +14,10 @@ import type { Publication } from './publication.ts';
 import { redirects, redirectsCsv } from './redirects.ts';
 import { type BundleFiles, writeLookup, writeSite } from './site.ts';
 import { writeSssom } from './sssom.ts';
+import { writeXkos } from './xkos.ts';
 
 /** The pieces of a bundle that can be asked for one by one. */
-export const BUNDLE_PIECES = ['tables', 'redirects', 'site', 'lookup', 'sssom'] as const;
+export const BUNDLE_PIECES = ['tables', 'redirects', 'site', 'lookup', 'sssom', 'xkos'] as const;
 export type BundlePiece = (typeof BUNDLE_PIECES)[number];
 
 /**
@@ -56,6 +57,7 @@ const WRITERS: Readonly<Record<BundlePiece, Writer>> = {
   site: (publication, templates, pieces) => writeSite(publication, templates, linksTo(publication, pieces)),
   lookup: writeLookup,
   sssom: publication => new Map([[`data/${dataName(publication)}.sssom.tsv`, writeSssom(publication)]]),
+  xkos: publication => new Map([[`data/${dataName(publication)}.xkos.jsonld`, writeXkos(publication)]]),
 };
 
 /** `crosswalk-2018-2024` */
