@@ -1,4 +1,5 @@
 import { sha256Lines } from './checksums.ts';
+import { writeDataPackage } from './data-package.ts';
 import { dispositionPage } from './disposition-page.ts';
 import {
   derivationTable,
@@ -17,7 +18,7 @@ import { writeSssom } from './sssom.ts';
 import { writeXkos } from './xkos.ts';
 
 /** The pieces of a bundle that can be asked for one by one. */
-export const BUNDLE_PIECES = ['tables', 'redirects', 'site', 'lookup', 'sssom', 'xkos'] as const;
+export const BUNDLE_PIECES = ['tables', 'redirects', 'site', 'lookup', 'sssom', 'xkos', 'package'] as const;
 export type BundlePiece = (typeof BUNDLE_PIECES)[number];
 
 /**
@@ -58,6 +59,8 @@ const WRITERS: Readonly<Record<BundlePiece, Writer>> = {
   lookup: writeLookup,
   sssom: publication => new Map([[`data/${dataName(publication)}.sssom.tsv`, writeSssom(publication)]]),
   xkos: publication => new Map([[`data/${dataName(publication)}.xkos.jsonld`, writeXkos(publication)]]),
+  package: publication =>
+    new Map([...writeDataPackage(publication)].map(([name, text]) => [`data/package/${name}`, text] as const)),
 };
 
 /** `crosswalk-2018-2024` */
