@@ -4,9 +4,11 @@ import { isPair } from '../content/marks.ts';
 import type { Joint } from '../crosswalk/joint.ts';
 import type { Cause, Outcome } from '../model/citation.ts';
 import type { Link, Marks } from '../model/crosswalk.ts';
+import { evidenceIn, tellInShort } from '../model/duty-evidence.ts';
 import type { Entry } from '../model/edition.ts';
 import type { TypeId } from '../model/item.ts';
-import { called, dutyChanged, listed, typeNames, withdrawalToDo, withdrawalWhy } from './sentences.ts';
+import { capital } from '../model/said-words.ts';
+import { called, dutyChanged, listed, sentence, typeNames, withdrawalToDo, withdrawalWhy } from './sentences.ts';
 import { noSuchNumber, otherEdition, unaccounted } from './unknown.ts';
 import type { Verdict } from './verdict.ts';
 
@@ -115,12 +117,15 @@ function follow(joint: Joint, marks: MarksOf, from: Entry, type: TypeId | undefi
       `Say whether this citation means the part that goes on as ${heir.number}.`,
     );
   }
-  const { duty, dutyByType } = marks(link);
+  const found = marks(link);
+  const { duty, dutyByType } = found;
+  const shown = tellInShort(evidenceIn(found, type));
+  const because = shown === '' ? '' : ` ${capital(sentence(shown))}`;
   // A catalog without installation types has one duty for all; no list to look through is no proof that nothing changed.
   if (dutyByType.length === 0 && duty !== 'same') {
     return choose(
       'duty',
-      `${number} is ${called(heir)} in ${edition} and ${dutyChanged(duty)}.`,
+      `${number} is ${called(heir)} in ${edition} and ${dutyChanged(duty)}.${because}`,
       `Compare ${number} of ${joint.from.header.name} with ${heir.number} of ${edition} before citing the latter.`,
     );
   }
@@ -129,7 +134,7 @@ function follow(joint: Joint, marks: MarksOf, from: Entry, type: TypeId | undefi
     const forTypes = type === undefined ? ` for ${typeNames(joint, [...new Set(changed.map(d => d.type))])}` : '';
     return choose(
       'duty',
-      `${number} is ${called(heir)} in ${edition} and ${listed([...new Set(changed.map(d => dutyChanged(d.duty)))])}${forTypes}.`,
+      `${number} is ${called(heir)} in ${edition} and ${listed([...new Set(changed.map(d => dutyChanged(d.duty)))])}${forTypes}.${because}`,
       `Compare ${number} of ${joint.from.header.name} with ${heir.number} of ${edition} before citing the latter.`,
     );
   }

@@ -1,6 +1,6 @@
 import { type Comparison, compareTexts } from '../content/compare-texts.ts';
-import { tellEvidence } from '../content/evidence.ts';
 import type { Duty, Wording } from '../model/crosswalk.ts';
+import { tellEvidence } from '../model/duty-evidence.ts';
 import { CatalogError } from '../model/errors.ts';
 import { readTable } from '../tables/read-table.ts';
 import { writeCsv } from '../tables/write-csv.ts';

@@ -1,7 +1,8 @@
 import type { Duty, Wording } from '../model/crosswalk.ts';
+import type { Evidence } from '../model/duty-evidence.ts';
 import { type Atom, alignAtoms, atomsOf, type Hunk } from './atoms.ts';
 import { wordingOfTexts } from './edited.ts';
-import { dutyOfEvidence, type Evidence } from './evidence.ts';
+import { dutyOfEvidence } from './evidence.ts';
 import { forceEvidence } from './force-evidence.ts';
 import { type Lost, retentionOf } from './lost.ts';
 import { type Reading, readText } from './reading.ts';

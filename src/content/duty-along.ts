@@ -1,5 +1,6 @@
 import type { Joint } from '../crosswalk/joint.ts';
 import type { Duty } from '../model/crosswalk.ts';
+import type { Evidence } from '../model/duty-evidence.ts';
 import type { Item, ItemContent, ItemId, TypeId } from '../model/item.ts';
 import { words } from '../text/words.ts';
 import { compareTexts } from './compare-texts.ts';
@@ -7,15 +8,21 @@ import { isEmptyWord } from './empty-words.ts';
 import type { PairLink, Texts } from './marks.ts';
 import { meaning } from './meaning.ts';
 
+/** What is asked more or less, and the phrases of both texts that say so. */
+export interface DutyVerdict {
+  readonly duty: Duty;
+  readonly evidence: readonly Evidence[];
+}
+
 /**
  * What a link asks more or less of an installation type. All old items that share heirs with this one for the type stand
  * against all those heirs: one part of a split alone would seem to relax, one source of a merge alone to tighten.
  */
-export function dutyAlong(joint: Joint, link: PairLink, type: TypeId | undefined, texts: Texts): Duty {
+export function dutyAlong(joint: Joint, link: PairLink, type: TypeId | undefined, texts: Texts): DutyVerdict {
   const [olds, news] = together(joint, link, type);
   const from = olds.map(id => texts.from(id) ?? twin(joint, id, texts));
   const to = news.map(id => texts.to(id) ?? oldTwin(joint, id, texts));
-  if (from.some(i => !i) || to.some(i => !i)) return 'unclear';
+  if (from.some(i => !i) || to.some(i => !i)) return toBeRead('a text could not be read');
   return dutyOfItems(from as Item[], to as Item[]);
 }
 
@@ -47,7 +54,7 @@ function oldTwin(joint: Joint, id: ItemId, texts: Texts): Item | undefined {
 }
 
 /** What items ask by their texts; by their titles only where they have no texts. */
-export function dutyOfItems(from: readonly ItemContent[], to: readonly ItemContent[]): Duty {
+export function dutyOfItems(from: readonly ItemContent[], to: readonly ItemContent[]): DutyVerdict {
   // When and how it is verified, and what it refers to, can tighten or loosen in ways that no sentence shows.
   const besides = (items: readonly ItemContent[]) =>
     items
@@ -55,21 +62,26 @@ export function dutyOfItems(from: readonly ItemContent[], to: readonly ItemConte
       .filter(Boolean)
       .sort()
       .join('|');
-  if (besides(from) !== besides(to)) return 'unclear';
+  const otherwise = besides(from) === besides(to) ? undefined : toBeRead('verification or references changed');
   const asks = (items: readonly ItemContent[]) =>
     items
       .flatMap(i => [i.text, i.outcome, i.caution])
       .filter(Boolean)
       .join('\n');
+  const titles = (items: readonly ItemContent[]) => items.map(i => i.title).join('\n');
   const [before, after] = [asks(from), asks(to)];
-  if (before === '' && after === '') {
-    const titles = (items: readonly ItemContent[]) => items.map(i => i.title).join('\n');
-    return compareTexts(titles(from), titles(to)).duty;
-  }
-  if (before === '' || after === '') return 'unclear';
-  const { duty } = compareTexts(before, after);
+  if (before === '' && after === '') return otherwise ?? compareTexts(titles(from), titles(to));
+  if (before === '' || after === '') return otherwise ?? toBeRead(after === '' ? 'text dropped' : 'text added');
+  const compared = compareTexts(before, after);
+  if (otherwise) return { duty: 'unclear', evidence: [...otherwise.evidence, ...compared.evidence] };
   // The same sentence under a title that names something else is about something else.
-  return duty === 'same' && named(from) !== named(to) ? 'unclear' : duty;
+  return compared.duty === 'same' && named(from) !== named(to)
+    ? toBeRead('the title names something else', titles(from), titles(to))
+    : compared;
+}
+
+function toBeRead(what: string, from = '', to = ''): DutyVerdict {
+  return { duty: 'unclear', evidence: [{ direction: 'unclear', what, from, to }] };
 }
 
 /** The words of titles that say something, in no order. */

@@ -1,20 +1,5 @@
 import type { Duty } from '../model/crosswalk.ts';
-
-/** One thing that makes a duty stricter or relaxes it, with the words of both texts; `` where a text has none. */
-export interface Evidence {
-  readonly direction: Duty;
-  /** What it is: "condition added". */
-  readonly what: string;
-  readonly from: string;
-  readonly to: string;
-}
-
-/** `condition added: "if it is wet"` · `value changed: "at least 100 mm" → "at least 150 mm"` */
-export function tellEvidence({ what, from, to }: Evidence): string {
-  if (from === '' && to === '') return what;
-  if (from === '') return `${what}: "${to}"`;
-  return to === '' ? `${what}: "${from}"` : `${what}: "${from}" → "${to}"`;
-}
+import type { Evidence } from '../model/duty-evidence.ts';
 
 /** The duty that single pieces of evidence add up to; undefined without any. */
 export function dutyOfEvidence(evidence: readonly Evidence[]): Duty | undefined {

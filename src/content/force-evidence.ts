@@ -1,4 +1,4 @@
-import type { Evidence } from './evidence.ts';
+import type { Evidence } from '../model/duty-evidence.ts';
 import { type Clause, type Reading, said } from './reading.ts';
 import { isBound } from './role.ts';
 

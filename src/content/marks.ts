@@ -2,7 +2,7 @@ import type { Joint } from '../crosswalk/joint.ts';
 import type { AppliesTo, Duty, Link, Marks } from '../model/crosswalk.ts';
 import type { Entry } from '../model/edition.ts';
 import type { Item, ItemId, TypeId } from '../model/item.ts';
-import { dutyAlong } from './duty-along.ts';
+import { type DutyVerdict, dutyAlong } from './duty-along.ts';
 import { compareWording } from './wording.ts';
 
 /** Where the words of the items come from; only those whose content hash differs are ever asked for. */
@@ -26,23 +26,37 @@ export function marksOf(joint: Joint, link: PairLink, texts: Texts): Marks {
   const after = joint.new.types(link.to);
   const wording = from.hash === to.hash ? 'same' : wordingOf(texts.from(link.from), texts.to(link.to));
   const appliesTo = compareTypes(before, after);
-  const dutyFor = (type: TypeId | undefined): Duty =>
-    wording === 'substantive' ? dutyAlong(joint, link, type, texts) : 'same';
-  const dutyByType = before.map(type => ({ type, duty: after.includes(type) ? dutyFor(type) : ('ends' as const) }));
+  const verdictFor = (type: TypeId | undefined): DutyVerdict =>
+    wording === 'substantive' ? dutyAlong(joint, link, type, texts) : { duty: 'same', evidence: [] };
+  const verdicts = before.map(type => ({ type, verdict: after.includes(type) ? verdictFor(type) : undefined }));
+  const whole = before.length === 0 ? verdictFor(undefined) : undefined;
+  const dutyByType = verdicts.map(({ type, verdict }) => ({ type, duty: verdict?.duty ?? ('ends' as const) }));
   return {
     renumbered: from.number !== to.number,
     moved: hasMoved(joint, link),
     wording,
     duty:
-      before.length === 0
-        ? dutyFor(undefined)
-        : gravest(
-            dutyByType.map(d => d.duty),
-            appliesTo,
-          ),
+      whole?.duty ??
+      gravest(
+        dutyByType.map(d => d.duty),
+        appliesTo,
+      ),
     appliesTo,
     dutyByType,
+    evidence: whole ? whole.evidence.map(e => ({ ...e, types: [] })) : evidenceByType(verdicts),
   };
+}
+
+/** What holds for several types is told once, with all of them. */
+function evidenceByType(verdicts: readonly { readonly type: TypeId; readonly verdict: DutyVerdict | undefined }[]) {
+  const told = new Map<string, Marks['evidence'][number]>();
+  for (const { type, verdict } of verdicts) {
+    for (const { direction, what, from, to } of verdict?.evidence ?? []) {
+      const key = JSON.stringify([direction, what, from, to]);
+      told.set(key, { direction, what, from, to, types: [...(told.get(key)?.types ?? []), type] });
+    }
+  }
+  return [...told.values()];
 }
 
 /** One word for all types. Where they differ, or where types came or went, no single word is true but `unclear` or `mixed`. */

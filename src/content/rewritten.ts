@@ -1,5 +1,5 @@
+import type { Evidence } from '../model/duty-evidence.ts';
 import type { Atom } from './atoms.ts';
-import type { Evidence } from './evidence.ts';
 import { forceEvidence } from './force-evidence.ts';
 import { measureDirection } from './measure-direction.ts';
 import { type Reading, said } from './reading.ts';

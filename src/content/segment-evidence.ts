@@ -1,5 +1,6 @@
 import type { Duty } from '../model/crosswalk.ts';
-import { type Evidence, opposite } from './evidence.ts';
+import type { Evidence } from '../model/duty-evidence.ts';
+import { opposite } from './evidence.ts';
 import { type Reading, said } from './reading.ts';
 import { bindingOf, clauseAt } from './role.ts';
 import type { Segment } from './segments.ts';

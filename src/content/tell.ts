@@ -1,4 +1,5 @@
 import type { Link, Marks } from '../model/crosswalk.ts';
+import { evidenceIn, tellInShort } from '../model/duty-evidence.ts';
 import type { Entry } from '../model/edition.ts';
 import { type Settings, typeName } from '../model/settings.ts';
 import type { Heir, Hop, Trace } from './trace.ts';
@@ -106,7 +107,9 @@ function tellDuty(marks: Marks, settings: Settings): string {
     mixed: 'it asks more in some ways and less in others',
     unclear: 'whether it asks more or less has to be read from both texts',
   }[marks.duty];
-  return [about, ends.length > 0 ? `it no longer covers ${list(ends)}` : ''].filter(Boolean).join('; ');
+  return [about, tellInShort(evidenceIn(marks)), ends.length > 0 ? `it no longer covers ${list(ends)}` : '']
+    .filter(Boolean)
+    .join('; ');
 }
 
 /** `a`, `a and b`, `a, b and c`. */

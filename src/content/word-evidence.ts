@@ -1,6 +1,7 @@
 import type { Duty } from '../model/crosswalk.ts';
+import type { Evidence } from '../model/duty-evidence.ts';
 import type { Atom, Hunk } from './atoms.ts';
-import { type Evidence, opposite } from './evidence.ts';
+import { opposite } from './evidence.ts';
 import { measureDirection } from './measure-direction.ts';
 import { type Reading, said } from './reading.ts';
 import { bindingOf, clauseAt, roleAt, setsObject, usesObject } from './role.ts';

@@ -1,3 +1,4 @@
+import { evidenceIn, tellEvidence } from '../model/duty-evidence.ts';
 import { writeCsv } from '../tables/write-csv.ts';
 import type { CrosswalkLine } from './crosswalk-lines.ts';
 
@@ -22,9 +23,11 @@ export const CROSSWALK_COLUMNS = [
   'confidence',
   'reason',
   'note',
+  'evidence',
 ] as const;
 
-/** A crosswalk as csv: a line per link; yes, no or the mark's word; an empty side for withdrawn and new. */
+/** A crosswalk as csv: a line per link; yes, no or the mark's word; an empty side for withdrawn and new;
+ * pieces of evidence joined by ` | `. */
 export function writeCrosswalkCsv(lines: readonly CrosswalkLine[]): string {
   return writeCsv([CROSSWALK_COLUMNS, ...lines.map(crosswalkCells)]);
 }
@@ -52,5 +55,6 @@ export function crosswalkCells(l: CrosswalkLine): string[] {
     l.confidence === undefined ? '' : String(l.confidence),
     l.reason,
     l.note,
+    evidenceIn(l).map(tellEvidence).join(' | '),
   ];
 }

@@ -23,6 +23,7 @@ export function writeCrosswalkJson(
             duty: line.duty,
             appliesTo: line.appliesTo,
             dutyByType: line.dutyByType,
+            evidence: line.evidence,
           }
         : undefined;
     const { from: _, to: __, ...said } = link ?? { from: null, to: null };

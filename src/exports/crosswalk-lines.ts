@@ -21,6 +21,7 @@ export interface CrosswalkLine {
   readonly duty: Duty | '';
   readonly appliesTo: AppliesTo | '';
   readonly dutyByType: Marks['dutyByType'];
+  readonly evidence: Marks['evidence'];
   readonly basis: Basis | '';
   readonly confidence: number | undefined;
   readonly reason: string;
@@ -67,6 +68,7 @@ const NO_MARKS = {
   duty: '',
   appliesTo: '',
   dutyByType: [],
+  evidence: [],
 } as const;
 
 function gapLine(row: number, from: Entry): CrosswalkLine {

@@ -1,3 +1,4 @@
+import type { Evidence } from './duty-evidence.ts';
 import type { ItemId, TypeId } from './item.ts';
 
 /** How much of an item a link covers. */
@@ -70,6 +71,8 @@ export interface Marks {
   readonly duty: Duty;
   readonly appliesTo: AppliesTo;
   readonly dutyByType: readonly { readonly type: TypeId; readonly duty: Duty | 'ends' }[];
+  /** The phrases of both texts on which the duty rests, with the types that each holds for; no types = for all. */
+  readonly evidence: readonly (Evidence & { readonly types: readonly TypeId[] })[];
 }
 
 /**

@@ -1,6 +1,7 @@
 import { compareItems, type FieldText } from '../commands/compare-items.ts';
 import type { PublishedCatalog, PublishedCrosswalk } from '../commands/published-catalog.ts';
-import type { Decision, Fate, Link } from '../model/crosswalk.ts';
+import type { Decision, Fate, Link, Marks } from '../model/crosswalk.ts';
+import { DIRECTIONS } from '../model/duty-evidence.ts';
 import type { Entry } from '../model/edition.ts';
 import { capital, dateWords, dutySentence, inWords, type MarkWord, marksIn, sentence } from '../model/said-words.ts';
 import { typeName } from '../model/settings.ts';
@@ -24,8 +25,19 @@ export interface Pair {
   readonly fate: Fate;
   readonly marks: readonly MarkWord[];
   readonly duty: string;
+  readonly evidence: readonly Shown[];
   readonly fields: readonly FieldText[];
   readonly why: readonly Said[];
+}
+
+/** One reason for a duty, as a row under both texts. */
+interface Shown {
+  readonly direction: string;
+  readonly what: string;
+  readonly from: string;
+  readonly to: string;
+  /** Where it holds for some installation types only. */
+  readonly types: string;
 }
 
 interface Side {
@@ -75,6 +87,7 @@ export async function sideBySide(
         fate: joint.fateOfOld(old.id),
         marks: marksIn(marks),
         duty: dutySentence(marks, type => typeName(joint.from.settings, type)),
+        evidence: evidenceShown(marks, joint.from),
         fields: compareItems(a, b, types),
         why: saidOf(link, decisions),
       };
@@ -108,6 +121,17 @@ export async function sideBySide(
       : {}),
     ...(alone === undefined ? {} : { alone }),
   };
+}
+
+function evidenceShown(marks: Marks, edition: PublishedCrosswalk['joint']['from']): Shown[] {
+  const going = marks.dutyByType.filter(d => d.duty !== 'ends').length;
+  return marks.evidence.map(({ direction, what, from, to, types }) => ({
+    direction: DIRECTIONS[direction],
+    what,
+    from,
+    to,
+    types: types.length === going ? '' : inWords(namesOf(edition, types)),
+  }));
 }
 
 function namesOf({ settings }: PublishedCrosswalk['joint']['from'], types: readonly string[]): string[] {

@@ -37,11 +37,11 @@ describe('carrying a job table', () => {
     expect(out).toMatchInlineSnapshot(`
       "Job,Item,Type,Status,Remark,new_number,new_title,outcome,why,to_do,origin,folds_into,read_in,carried_to
       J1,3.1.1,house lot,open,"two, of them",3.1.2,Base for the butt,carried,3.1.1 is 3.1.2 Base for the butt in 2024 and asks the same.,Cite 3.1.2 from now on.,input,,2018,2024
-      J1,3.2.1,house lot,open,,3.2.1,Capacity of the overflow,choose,3.2.1 is 3.2.1 Capacity of the overflow in 2024 and asks more than before.,Compare 3.2.1 of 2018 with 3.2.1 of 2024 before citing the latter.,input,,2018,2024
+      J1,3.2.1,house lot,open,,3.2.1,Capacity of the overflow,choose,"3.2.1 is 3.2.1 Capacity of the overflow in 2024 and asks more than before. Demand added: ""without splashing"" (stricter).",Compare 3.2.1 of 2018 with 3.2.1 of 2024 before citing the latter.,input,,2018,2024
       J1,3.1.4,house lot,open,,,,withdrawn,3.1.4 is withdrawn in 2024: the product is no longer used. Lead paint is not sold any more.,Read 3.1.4 Strap of 2024 and decide whether it takes the place of 3.1.4.,input,,2018,2024
       J1,,house lot,,,3.1.4,Strap,added,New in 2024 for house lot under 3.1 Setting rain butts.,Plan it if this job follows the newer edition.,added,,2018,2024
       J2,3.1.2,terrace row,signed,=1+1,3.1.1,Lid,carried,3.1.2 is 3.1.1 Lid in 2024 and asks the same.,Leave this line as it stands under edition 2018: it is signed.,input,,2018,2024
-      J2,3.1.3,terrace row,open,,3.1.3,Tap height,choose,3.1.3 is 3.1.3 Tap height in 2024 and asks more than before.,Compare 3.1.3 of 2018 with 3.1.3 of 2024 before citing the latter.,input,,2018,2024
+      J2,3.1.3,terrace row,open,,3.1.3,Tap height,choose,"3.1.3 is 3.1.3 Tap height in 2024 and asks more than before. Value changed: ""at least 300 mm"" → ""at least 450 mm"" (stricter).",Compare 3.1.3 of 2018 with 3.1.3 of 2024 before citing the latter.,input,,2018,2024
       J2,,terrace row,,,3.1.4,Strap,added,New in 2024 for terrace row under 3.1 Setting rain butts.,Plan it if this job follows the newer edition.,added,,2018,2024
       J2,,terrace row,,,3.1.5,Label,added,New in 2024 for terrace row under 3.1 Setting rain butts.,Plan it if this job follows the newer edition.,added,,2018,2024
       J3,3.4.5,courtyard block,planned,,3.3.3 | 3.3.4,Cover | Lock,choose,"In 2024, 3.4.5 has gone to 3.3.3 Cover and 3.3.4 Lock.",Say which of 3.3.3 and 3.3.4 this citation means; it may be all of them.,input,,2018,2024

@@ -12,6 +12,11 @@ interface End {
   readonly title: string;
   readonly level: number;
 }
+interface Evidence {
+  readonly what: string;
+  readonly from: string;
+  readonly to: string;
+}
 interface JsonLink {
   readonly row: number;
   readonly fate: string;
@@ -24,7 +29,7 @@ interface JsonLink {
   readonly reason?: string;
   readonly note?: string;
   readonly governs?: string;
-  readonly marks?: Readonly<Record<string, unknown>>;
+  readonly marks?: Readonly<Record<string, unknown>> & { readonly evidence: readonly Evidence[] };
 }
 interface Part {
   readonly old: number;
@@ -113,6 +118,12 @@ describe.each(STEPS)('the crosswalk of the demo from %s to %s as JSON', (from, t
   });
 });
 
+/** As the csv tells it, phrases of both texts in quotation marks. */
+function tellOnce({ what, from, to }: Evidence): string {
+  const phrases = [from, to].filter(Boolean).map(p => `"${p}"`);
+  return [what, phrases.join(' → ')].filter(Boolean).join(': ');
+}
+
 /** A link of the JSON with the columns of the csv, but for the note. */
 function fieldsOf(link: JsonLink): Record<string, string | undefined> {
   const { marks, from, to } = link;
@@ -138,6 +149,10 @@ function fieldsOf(link: JsonLink): Record<string, string | undefined> {
     confidence: link.confidence === undefined ? '' : String(link.confidence),
     reason: link.reason ?? '',
     note: undefined,
+    evidence: (marks?.evidence ?? [])
+      .map(tellOnce)
+      .filter((e, at, all) => all.indexOf(e) === at)
+      .join(' | '),
   };
 }
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { compareTexts } from '../../src/content/compare-texts.ts';
-import { tellEvidence } from '../../src/content/evidence.ts';
 import { lostFrom } from '../../src/content/lost.ts';
+import { tellEvidence } from '../../src/model/duty-evidence.ts';
 
 describe('two texts', () => {
   it.each([
