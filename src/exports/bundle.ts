@@ -1,3 +1,7 @@
+import { briefing } from './briefing.ts';
+import { writeBriefingDocx } from './briefing-docx.ts';
+import { writeBriefingHtml } from './briefing-html.ts';
+import { writeBriefingPptx } from './briefing-pptx.ts';
 import { sha256Lines } from './checksums.ts';
 import { writeDataPackage } from './data-package.ts';
 import { dispositionPage } from './disposition-page.ts';
@@ -18,7 +22,7 @@ import { writeSssom } from './sssom.ts';
 import { writeXkos } from './xkos.ts';
 
 /** The pieces of a bundle that can be asked for one by one. */
-export const BUNDLE_PIECES = ['tables', 'redirects', 'site', 'lookup', 'sssom', 'xkos', 'package'] as const;
+export const BUNDLE_PIECES = ['tables', 'redirects', 'site', 'lookup', 'sssom', 'xkos', 'package', 'briefing'] as const;
 export type BundlePiece = (typeof BUNDLE_PIECES)[number];
 
 /**
@@ -61,12 +65,25 @@ const WRITERS: Readonly<Record<BundlePiece, Writer>> = {
   xkos: publication => new Map([[`data/${dataName(publication)}.xkos.jsonld`, writeXkos(publication)]]),
   package: publication =>
     new Map([...writeDataPackage(publication)].map(([name, text]) => [`data/package/${name}`, text] as const)),
+  briefing: writeBriefing,
 };
 
 /** `crosswalk-2018-2024` */
 function dataName(publication: Publication): string {
   const { from, to } = namesOf(publication);
   return `crosswalk-${from}-${to}`;
+}
+
+/** Slides to present, the same slides as a page, and a handout. */
+async function writeBriefing(publication: Publication, templates: Templates): Promise<BundleFiles> {
+  const all = briefing(publication);
+  const { published, effective } = publication.joint.to.header.dates;
+  const day = published ?? effective;
+  return new Map<string, string | Uint8Array>([
+    ['briefing/slides.pptx', await writeBriefingPptx(all, day)],
+    ['briefing/slides.html', writeBriefingHtml(all, templates)],
+    ['briefing/handout.docx', await writeBriefingDocx(all, day)],
+  ]);
 }
 
 function writeTables(publication: Publication, templates: Templates): BundleFiles {
