@@ -4,10 +4,12 @@ import { type Atom, alignAtoms, atomsOf, type Hunk } from './atoms.ts';
 import { wordingOfTexts } from './edited.ts';
 import { dutyOfEvidence } from './evidence.ts';
 import { forceEvidence } from './force-evidence.ts';
+import { leftOut } from './left-out.ts';
 import { type Lost, retentionOf } from './lost.ts';
 import { type Reading, readText } from './reading.ts';
 import { rewrittenEvidence } from './rewritten.ts';
 import { segmentEvidence, segmentsOnlyIn, turnedSegments } from './segment-evidence.ts';
+import { withoutSentences } from './whole-sentences.ts';
 import { measureEvidence, withoutMoved, wordEvidence } from './word-evidence.ts';
 
 /** What changed between two texts. */
@@ -26,7 +28,13 @@ export function compareTexts(from: string, to: string): Comparison {
   return { wording, ...dutyBetween(a, b), lost: retentionOf(a, [b]).lost };
 }
 
-function dutyBetween(from: Reading, to: Reading): { duty: Duty; evidence: Evidence[] } {
+function dutyBetween(whole: Reading, heir: Reading): { duty: Duty; evidence: Evidence[] } {
+  const { from, to, evidence: sentences } = withoutSentences(whole, heir, atomsOf(whole), atomsOf(heir));
+  const evidence = [...sentences, ...evidenceBetween(from, to)];
+  return { duty: dutyOfEvidence(evidence) ?? 'same', evidence };
+}
+
+function evidenceBetween(from: Reading, to: Reading): Evidence[] {
   const [a, b] = [atomsOf(from), atomsOf(to)];
   const { pairs, hunks } = alignAtoms(a, b);
   const told = { from: segmentsOnlyIn(from, to), to: segmentsOnlyIn(to, from) };
@@ -41,7 +49,7 @@ function dutyBetween(from: Reading, to: Reading): { duty: Duty; evidence: Eviden
         ...wordEvidence(from, to, changed),
       ];
   if (!evidence.some(e => e.direction !== 'same')) evidence.push(...turnedSegments(from, to));
-  return { duty: dutyOfEvidence(evidence) ?? 'same', evidence };
+  return evidence.length > 0 ? evidence : leftOut(from, to);
 }
 
 /** Joints and small words change places in any edit. */

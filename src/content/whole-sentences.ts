@@ -1,0 +1,63 @@
+import type { Evidence } from '../model/duty-evidence.ts';
+import { type Atom, alignAtoms } from './atoms.ts';
+import { opposite } from './evidence.ts';
+import { type Reading, readText, said } from './reading.ts';
+import { bindingOf, clauseAt } from './role.ts';
+import type { Stretch } from './sentences.ts';
+
+/** Two texts without the sentences that only one of them has, and what these sentences ask. */
+export interface WithoutSentences {
+  readonly from: Reading;
+  readonly to: Reading;
+  readonly evidence: readonly Evidence[];
+}
+
+/** Least share of a sentence's words that the other text has not in its order, before it is a sentence of its own. */
+const STRANGE = 0.75;
+
+/**
+ * Takes out sentences that came or went as wholes: each asks or permits something by itself.
+ *
+ *   old: Fit the lid.
+ *   new: Fit the lid. Gaskets shall be greased.     Word by word, "gaskets" stands before a modal verb and would narrow
+ *                                                   what the old sentence is about: relaxed instead of stricter.
+ *
+ * Where both texts have such sentences, one may say the other in new words; both are left for the words to tell.
+ */
+export function withoutSentences(from: Reading, to: Reading, a: readonly Atom[], b: readonly Atom[]): WithoutSentences {
+  const { pairs } = alignAtoms(a, b);
+  const gone = strange(from, a, new Set(pairs.map(([x]) => x)));
+  const come = strange(to, b, new Set(pairs.map(([, y]) => y)));
+  const more = to.sentences.length - from.sentences.length;
+  if (more > 0 && gone.length === 0 && come.length > 0 && come.length <= more) {
+    return { from, to: without(to, come), evidence: come.map(s => told(to, s, 'added')) };
+  }
+  if (more < 0 && come.length === 0 && gone.length > 0 && gone.length <= -more) {
+    return { from: without(from, gone), to, evidence: gone.map(s => told(from, s, 'dropped')) };
+  }
+  return { from, to, evidence: [] };
+}
+
+function strange({ sentences }: Reading, atoms: readonly Atom[], paired: ReadonlySet<Atom>): Stretch[] {
+  return sentences.filter(({ first, next }) => {
+    const own = atoms.filter(x => x.first >= first && x.first < next && (x.kind === 'word' || x.kind === 'quantity'));
+    return own.length > 1 && own.filter(x => !paired.has(x)).length >= STRANGE * own.length;
+  });
+}
+
+function told(reading: Reading, sentence: Stretch, how: 'added' | 'dropped'): Evidence {
+  const permits = bindingOf(reading, clauseAt(reading, sentence.first)) === 'permission';
+  const direction = permits ? 'relaxed' : 'stricter';
+  const words = said(reading, sentence);
+  return how === 'added'
+    ? { direction, what: 'sentence added', from: '', to: words }
+    : { direction: opposite(direction), what: 'sentence dropped', from: words, to: '' };
+}
+
+function without({ text, tokens }: Reading, sentences: readonly Stretch[]): Reading {
+  let left = text;
+  for (const { first, next } of sentences.toReversed()) {
+    left = `${left.slice(0, tokens[first]!.start)} ${left.slice(tokens[next - 1]!.end)}`;
+  }
+  return readText(left.trim());
+}
