@@ -1,4 +1,5 @@
 import type { Bag } from './bags.ts';
+import { isKnownMeaning, likenessOfMeanings, type Meaning } from './meaning.ts';
 import { numberKey } from './number-evidence.ts';
 import { type Pairs, pairsOf } from './pairs.ts';
 import { relatedBag, relatedTerms } from './related.ts';
@@ -6,6 +7,9 @@ import type { Side, Sides } from './sides.ts';
 
 /** Rows looked up by their words for each row, in each direction. */
 const BY_WORDS = 15;
+/** And by what they are about, where the tables are no larger than this many pairs. */
+const BY_MEANING = 8;
+const MOST_COMPARED = 8_000_000;
 /** Terms are followed from the rarest on until so many entries were seen: what makes the work sub-quadratic. */
 const MOST_ENTRIES = 6000;
 /** Below two rows that may belong together, so many children are compared crosswise. */
@@ -27,6 +31,7 @@ export function candidatePairs(sides: Sides, also: readonly (readonly [number, n
   fromNew.forEach((list, j) => {
     for (const i of list) found[i]!.add(j);
   });
+  addNearMeanings(from, to, found);
   addSameNumbers(from, to, found);
   addSameTitles(from, to, found);
   addBelowParents(from, to, fromOld, fromNew, found);
@@ -104,6 +109,25 @@ function entriesOf(bags: readonly Bag[], terms: number): Entries {
     });
   });
   return { starts, rows, weights, count: term => starts[term + 1]! - starts[term]! };
+}
+
+/**
+ * Rows that are about the same thing in other words. Every old row is compared with every new one, which only tables of
+ * a few thousand rows allow; larger ones go by related words alone.
+ */
+function addNearMeanings(from: Side, to: Side, found: Set<number>[]): void {
+  if (from.rows.length * to.rows.length > MOST_COMPARED) return;
+  const best = (row: Meaning, others: readonly Meaning[]) => {
+    if (!isKnownMeaning(row)) return [];
+    const near = others.map((other, at) => [likenessOfMeanings(row, other), at] as const).filter(([l]) => l > 0.3);
+    return near.sort((a, b) => b[0] - a[0] || a[1] - b[1]).slice(0, BY_MEANING);
+  };
+  from.meaning.forEach((row, i) => {
+    for (const [, j] of best(row, to.meaning)) found[i]!.add(j);
+  });
+  to.meaning.forEach((row, j) => {
+    for (const [, i] of best(row, from.meaning)) found[i]!.add(j);
+  });
 }
 
 function addSameNumbers(from: Side, to: Side, found: Set<number>[]): void {

@@ -1,6 +1,7 @@
 import { assignPairs } from './assignment.ts';
 import { type Bag, gainOf, overlapOf } from './bags.ts';
 import { lexiconOf } from './lexicon.ts';
+import { isKnownMeaning, likenessOfMeanings, type Meaning } from './meaning.ts';
 import { numberEvidence } from './number-evidence.ts';
 import type { Pairs } from './pairs.ts';
 import { relatedShares } from './related.ts';
@@ -27,6 +28,10 @@ export const FEATURES = [
   ['oldTitleInNew', 1, 'title'],
   ['newTitleInOld', 1, 'title'],
   ['letters', 1, 'title'],
+  ['meaning', 1, 'meaning'],
+  ['meaningTitle', 1, 'meaning'],
+  ['oldPiecesMeant', 1, 'meaning'],
+  ['newPiecesMeant', 1, 'meaning'],
   ['sameTitle', 1, 'title'],
   ['sameHead', 1, 'title'],
   ['sameText', 1, 'words'],
@@ -72,7 +77,7 @@ export type Reason = (typeof FEATURES)[number][2];
 /** One list of numbers for each feature, by pair. */
 export type Evidence = Readonly<Record<Feature, Float32Array>>;
 
-const WORD_FEATURES = FEATURES.slice(0, 28).map(([name]) => name);
+const WORD_FEATURES = FEATURES.slice(0, 32).map(([name]) => name);
 
 /** What the texts of each pair say, and the first belief drawn from them. Computed once. */
 export interface WordEvidence {
@@ -130,6 +135,7 @@ export function wordEvidence(sides: Sides, pairs: Pairs): WordEvidence {
     fields.leaf[p] = (from.children[i]!.length > 0 ? 2 : 0) + (to.children[j]!.length > 0 ? 1 : 0);
     fields.length[p] = Math.log((1 + b.ids.length) / (1 + a.ids.length));
     fields.mass[p] = Math.log(1 + Math.min(a.ids.length, b.ids.length));
+    meanings(sides, i, j, p, fields);
     likeness[p] = likenessOf(fields, p);
   }
   rankings(pairs, likeness, fields);
@@ -148,6 +154,20 @@ function bearers(old: readonly string[], next: readonly string[]): (title: strin
     return count;
   });
   return title => Math.max(...counts.map(count => count.get(title) ?? 0));
+}
+
+/** How near two rows are in what they are about: as wholes, by their titles, and each one's sentences to the other's. */
+function meanings({ from, to }: Sides, i: number, j: number, p: number, f: Record<Feature, Float32Array>): void {
+  const near = (a: Meaning, b: Meaning) =>
+    isKnownMeaning(a) && isKnownMeaning(b) ? likenessOfMeanings(a, b) : Number.NaN;
+  f.meaning[p] = near(from.meaning[i]!, to.meaning[j]!);
+  f.meaningTitle[p] = near(from.titleMeaning[i]!, to.titleMeaning[j]!);
+  const [old, next] = [from.segmentMeanings[i]!, to.segmentMeanings[j]!];
+  const nearest = (own: readonly Meaning[], other: readonly Meaning[]) =>
+    own.reduce((sum, a) => sum + Math.max(...other.map(b => likenessOfMeanings(a, b))), 0) / own.length;
+  if (old.length === 0 || next.length === 0) return;
+  f.oldPiecesMeant[p] = nearest(old, next);
+  f.newPiecesMeant[p] = nearest(next, old);
 }
 
 function both(a: Bag, b: Bag): readonly [Bag, Bag] | undefined {

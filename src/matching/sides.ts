@@ -1,5 +1,6 @@
 import { type Bag, type Vocabulary, vocabularyOf } from './bags.ts';
 import type { BareRow } from './bare-row.ts';
+import { type Meaning, meaningReader } from './meaning.ts';
 import { segmentsOf } from './segments.ts';
 import { letterRuns, type Terms, termsOf } from './terms.ts';
 
@@ -24,6 +25,10 @@ export interface Side {
   readonly all: readonly Bag[];
   /** The sentences and list items of the text; of the title where there is no text. */
   readonly segments: readonly (readonly Bag[])[];
+  /** What the row, its title and its sentences are about. */
+  readonly meaning: readonly Meaning[];
+  readonly titleMeaning: readonly Meaning[];
+  readonly segmentMeanings: readonly (readonly Meaning[])[];
   readonly phrases: readonly Bag[];
   readonly quantities: readonly Bag[];
   readonly letters: readonly Bag[];
@@ -55,6 +60,7 @@ export function sidesOf(from: readonly BareRow[], to: readonly BareRow[]): Sides
   const quantities = vocabularyOf(both.map(t => [...t.title.quantities, ...t.body.quantities]));
   const runs = [...from, ...to].map(row => letterRuns(row.title || row.text));
   const letters = vocabularyOf(runs);
+  const meaningOf = meaningReader(words);
   const side = (rows: readonly BareRow[], texts: readonly Told[], firstRun: number): Side => {
     const outline = outlineOf(rows);
     const above = (at: number): string[] => {
@@ -67,20 +73,26 @@ export function sidesOf(from: readonly BareRow[], to: readonly BareRow[]): Sides
       // Enough to know a section by; all of it would make the work quadratic in the depth.
       if (up >= 0 && below[up]!.length < MOST_BELOW) below[up]!.push(...all(texts[at]!), ...below[at]!);
     }
+    const titles = texts.map(t => words.bag(t.title.stems));
+    const whole = texts.map(t => words.bag(all(t)));
+    const segments = rows.map(row =>
+      segmentsOf(row.text || row.title)
+        .map(piece => words.bag(termsOf(piece, english).stems))
+        .filter(bag => bag.mass > 0),
+    );
     return {
       rows,
       ...outline,
       foldedTitle: rows.map(row => fold(row.title)),
       foldedText: rows.map(row => fold(row.text)),
       titleHead: rows.map(row => fold(row.title.split(TITLE_HEAD_ENDS)[0] || row.title)),
-      title: texts.map(t => words.bag(t.title.stems)),
+      title: titles,
       body: texts.map(t => words.bag(t.body.stems)),
-      all: texts.map(t => words.bag(all(t))),
-      segments: rows.map(row =>
-        segmentsOf(row.text || row.title)
-          .map(piece => words.bag(termsOf(piece, english).stems))
-          .filter(bag => bag.mass > 0),
-      ),
+      all: whole,
+      segments,
+      meaning: whole.map(meaningOf),
+      titleMeaning: titles.map(meaningOf),
+      segmentMeanings: segments.map(list => list.map(meaningOf)),
       phrases: texts.map(t => phrases.bag([...t.title.phrases, ...t.body.phrases])),
       quantities: texts.map(t => quantities.bag([...t.title.quantities, ...t.body.quantities])),
       letters: rows.map((_, at) => letters.bag(runs[firstRun + at]!)),
