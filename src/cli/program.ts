@@ -8,6 +8,7 @@ const COMMANDS: readonly (readonly [names: readonly string[], load: () => Promis
   [['crosswalk'], async () => (await import('./crosswalk.ts')).addCrosswalk],
   [['match'], async () => (await import('./match.ts')).addMatch],
   [['bundle'], async () => (await import('./bundle.ts')).addBundle],
+  [['changes'], async () => (await import('./changes.ts')).addChanges],
   [['compare'], async () => (await import('./compare.ts')).addCompare],
   [['audit'], async () => (await import('./audit.ts')).addAudit],
   [['governs'], async () => (await import('./governs.ts')).addGoverns],
