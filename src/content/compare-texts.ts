@@ -12,12 +12,16 @@ import { segmentEvidence, segmentsOnlyIn, turnedSegments } from './segment-evide
 import { withoutSentences } from './whole-sentences.ts';
 import { measureEvidence, withoutMoved, wordEvidence } from './word-evidence.ts';
 
-/** What changed between two texts. */
-export interface Comparison {
-  readonly wording: Wording;
+/** What is asked more or less, and the phrases of both texts that say so. */
+export interface DutyVerdict {
   readonly duty: Duty;
-  readonly lost: readonly Lost[];
   readonly evidence: readonly Evidence[];
+}
+
+/** What changed between two texts. */
+export interface Comparison extends DutyVerdict {
+  readonly wording: Wording;
+  readonly lost: readonly Lost[];
 }
 
 /** Compares what two texts ask, by grammar and quantities; whatever they are about. */
@@ -28,7 +32,13 @@ export function compareTexts(from: string, to: string): Comparison {
   return { wording, ...dutyBetween(a, b), lost: retentionOf(a, [b]).lost };
 }
 
-function dutyBetween(whole: Reading, heir: Reading): { duty: Duty; evidence: Evidence[] } {
+/** The same without what is lost, which takes longer than the rest and no crosswalk asks for. */
+export function compareDuty(from: string, to: string): DutyVerdict {
+  if (wordingOfTexts(from, to) !== 'substantive') return { duty: 'same', evidence: [] };
+  return dutyBetween(readText(from), readText(to));
+}
+
+function dutyBetween(whole: Reading, heir: Reading): DutyVerdict {
   const { from, to, evidence: sentences } = withoutSentences(whole, heir, atomsOf(whole), atomsOf(heir));
   const evidence = [...sentences, ...evidenceBetween(from, to)];
   return { duty: dutyOfEvidence(evidence) ?? 'same', evidence };

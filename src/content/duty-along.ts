@@ -1,18 +1,10 @@
 import type { Joint } from '../crosswalk/joint.ts';
-import type { Duty } from '../model/crosswalk.ts';
-import type { Evidence } from '../model/duty-evidence.ts';
 import type { Item, ItemContent, ItemId, TypeId } from '../model/item.ts';
 import { words } from '../text/words.ts';
-import { compareTexts } from './compare-texts.ts';
+import { compareDuty, type DutyVerdict } from './compare-texts.ts';
 import { isEmptyWord } from './empty-words.ts';
 import type { PairLink, Texts } from './marks.ts';
 import { meaning } from './meaning.ts';
-
-/** What is asked more or less, and the phrases of both texts that say so. */
-export interface DutyVerdict {
-  readonly duty: Duty;
-  readonly evidence: readonly Evidence[];
-}
 
 /**
  * What a link asks more or less of an installation type. All old items that share heirs with this one for the type stand
@@ -70,9 +62,9 @@ export function dutyOfItems(from: readonly ItemContent[], to: readonly ItemConte
       .join('\n');
   const titles = (items: readonly ItemContent[]) => items.map(i => i.title).join('\n');
   const [before, after] = [asks(from), asks(to)];
-  if (before === '' && after === '') return otherwise ?? compareTexts(titles(from), titles(to));
+  if (before === '' && after === '') return otherwise ?? compareDuty(titles(from), titles(to));
   if (before === '' || after === '') return otherwise ?? toBeRead(after === '' ? 'text dropped' : 'text added');
-  const compared = compareTexts(before, after);
+  const compared = compareDuty(before, after);
   if (otherwise) return { duty: 'unclear', evidence: [...otherwise.evidence, ...compared.evidence] };
   // The same sentence under a title that names something else is about something else.
   return compared.duty === 'same' && named(from) !== named(to)

@@ -2,7 +2,8 @@ import type { Joint } from '../crosswalk/joint.ts';
 import type { AppliesTo, Duty, Link, Marks } from '../model/crosswalk.ts';
 import type { Entry } from '../model/edition.ts';
 import type { Item, ItemId, TypeId } from '../model/item.ts';
-import { type DutyVerdict, dutyAlong } from './duty-along.ts';
+import type { DutyVerdict } from './compare-texts.ts';
+import { dutyAlong } from './duty-along.ts';
 import { compareWording } from './wording.ts';
 
 /** Where the words of the items come from; only those whose content hash differs are ever asked for. */

@@ -186,14 +186,16 @@ function endOf(tokens: readonly Token[], tags: readonly Tag[], at: number, opene
   }
   if (head) {
     const [firstComma] = commas;
+    const main = pronounSubject(tokens, at + opener, firstComma ?? sentence.next);
+    if (main !== undefined) return main;
     if (firstComma === undefined) return headEnd(tokens, tags, at + opener, sentence);
     for (const [index, comma] of commas.entries()) {
       const until = commas[index + 1] ?? sentence.next;
       const stretch = tokens.slice(comma + 1, until);
       if (stretch.some(t => MODALS.has(t.low))) return comma;
     }
-    const main = commas.find(c => tags[c + 1] === 'VERB' && !/(?:ing|ed)$/.test(tokens[c + 1]!.low));
-    return main ?? firstComma;
+    const behind = commas.find(c => tags[c + 1] === 'VERB' && !/(?:ing|ed)$/.test(tokens[c + 1]!.low));
+    return behind ?? firstComma;
   }
   if (behindComma && commas[0] !== undefined) return commas[0];
   for (const comma of commas) {
@@ -203,6 +205,14 @@ function endOf(tokens: readonly Token[], tags: readonly Tag[], at: number, opene
     if (begins === 'whichever') return comma;
   }
   return sentence.next;
+}
+
+/** "Where a pipe passes inside it shall be wrapped": "it" before a modal verb begins the main clause without any comma. */
+function pronounSubject(tokens: readonly Token[], from: number, next: number): number | undefined {
+  for (let i = from + 2; i < next - 1; i++) {
+    if (/^(it|they|he|she)$/.test(tokens[i]!.low) && MODALS.has(tokens[i + 1]!.low)) return i;
+  }
+  return undefined;
 }
 
 /** "Before backfilling the trench shall be inspected": without a comma the main clause cannot be told from the words. */

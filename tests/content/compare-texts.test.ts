@@ -28,6 +28,13 @@ describe('two texts', () => {
     ['relaxed', 'Lock the hatch.', 'Lock the hatch unless a guard is present.'],
     ['stricter', 'Lock the hatch if it is wet.', 'Lock the hatch.'],
     ['relaxed', 'Weld or bolt the joint.', 'Weld, bolt or glue the joint.'],
+    [
+      'stricter',
+      'Where a pipe runs inside it shall be lagged 25 mm deep at least.',
+      'Where a pipe runs inside it shall be lagged 50 mm deep at least.',
+    ],
+    ['stricter', 'Fit the lid.', 'Fit the lid. Gaskets shall be greased.'],
+    ['unclear', 'Do not work at night where it is wet.', 'Do not work at night it is wet.'],
     ['mixed', 'Leave 50 mm above and 25 mm beside the duct.', 'Leave 25 mm above and 50 mm beside the duct.'],
     ['unclear', 'Join the rails by welding.', 'Join the rails by bolting.'],
     ['unclear', 'Lock the hatch if it is wet.', 'Lock the hatch unless it is wet.'],
