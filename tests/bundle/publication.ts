@@ -3,7 +3,10 @@ import type { Publication } from '../../src/exports/publication.ts';
 import { openCatalog } from '../../src/store/open.ts';
 import { demoCatalog } from '../demo-catalog.ts';
 
-/** What a bundle of the demo catalog is written from, 2018 to 2024 where nothing else is said. */
-export async function demoPublication(from = '2018', to = '2024'): Promise<Publication> {
-  return readPublication(await openCatalog(await demoCatalog()), from, to, false);
+let read: Promise<Publication> | undefined;
+
+/** What a bundle of the demo catalog is written from, 2018 to 2024; read once, since nobody may change it. */
+export function demoPublication(): Promise<Publication> {
+  read ??= (async () => readPublication(await openCatalog(await demoCatalog()), '2018', '2024', false))();
+  return read;
 }

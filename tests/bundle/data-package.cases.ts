@@ -37,7 +37,7 @@ beforeAll(async () => {
   for (const { name, path } of description.resources) {
     tables.set(name, parse(files.get(path)!, { columns: true }) as Row[]);
   }
-}, 60_000);
+}, 120_000);
 
 describe('the data package', () => {
   it('is what the published profile asks for', () => {

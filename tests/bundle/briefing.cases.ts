@@ -27,7 +27,7 @@ beforeAll(async () => {
   files = await writeBundle(publication, await readBundleTemplates(), ['briefing']);
   mkdirSync(join(folder, 'briefing'));
   for (const [path, content] of files) writeFileSync(join(folder, path), content);
-}, 60_000);
+}, 120_000);
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 describe('the briefing', () => {

@@ -25,12 +25,13 @@ const ask = async (request: object) =>
 let publication: Publication;
 beforeAll(async () => {
   publication = await demoPublication();
-}, 60_000);
+}, 120_000);
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 describe('what changed since', () => {
   it('names every item that did not stay as it was, and no other', () => {
     const { joint, marks } = publication;
+    const wrong: string[] = [];
     const told = new Set(changesOf(publication).map(c => c.old?.id ?? c.new!.id));
     for (const { id } of joint.from.entries) {
       const links = joint.leaving(id);
@@ -39,9 +40,10 @@ describe('what changed since', () => {
         const m = marks({ ...l, from: l.from, to: l.to });
         return !m.renumbered && !m.moved && m.wording === 'same' && m.duty === 'same' && m.appliesTo === 'same';
       });
-      expect(told.has(id), id).toBe(!same || links.length === 0);
+      if (told.has(id) !== (!same || links.length === 0)) wrong.push(id);
     }
-    for (const { id } of joint.to.entries) if (joint.fateOfNew(id) === 'new') expect(told.has(id), id).toBe(true);
+    for (const { id } of joint.to.entries) if (joint.fateOfNew(id) === 'new' && !told.has(id)) wrong.push(id);
+    expect(wrong).toEqual([]);
   });
 
   it('finds the edition that stood on a day, and keeps to a part and to the numbers that are followed', async () => {
@@ -51,10 +53,10 @@ describe('what changed since', () => {
     expect(new Set(report.changes.map(c => c.old?.number))).toEqual(new Set(['3.1.1.1', '8.3.2.2']));
     const rows = parse(readFileSync(file('out.csv')), { columns: true }) as Record<string, string>[];
     expect(rows.map(r => r.number_2018)).toEqual(report.changes.map(c => c.old?.number));
-    const part = await ask({ part: '3' });
-    expect(part.changes.length).toBeGreaterThan(40);
-    expect(part.changes.every(c => [c.old, c.new].some(e => e?.number.split('.')[0] === '3'))).toBe(true);
-  }, 60_000);
+    const part = changesOf(publication, { part: '3' });
+    expect(part.length).toBeGreaterThan(40);
+    expect(part.every(c => [c.old, c.new].some(e => e?.number.split('.')[0] === '3'))).toBe(true);
+  }, 120_000);
 
   it('is a feed that an XML reader takes, with an id of its own for each change', () => {
     const changes = changesOf(publication);
@@ -94,5 +96,5 @@ describe('what changed since', () => {
     ];
     for (const [request, sentence] of bad) await expect(ask(request)).rejects.toThrow(sentence);
     expect(readdirSync(folder)).toEqual(before);
-  }, 60_000);
+  }, 120_000);
 });

@@ -35,7 +35,7 @@ let set: ReturnType<typeof read>;
 beforeAll(async () => {
   publication = await demoPublication();
   set = read(writeSssom(publication));
-}, 60_000);
+}, 120_000);
 
 describe('the crosswalk as a mapping set (SSSOM)', () => {
   it('has a YAML header with what the standard requires, and defines every column of ours', () => {

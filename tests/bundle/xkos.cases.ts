@@ -19,7 +19,7 @@ beforeAll(async () => {
   publication = await demoPublication();
   const documentLoader = () => Promise.reject(new Error('nothing may be loaded'));
   quads = await jsonld.toRDF(JSON.parse(writeXkos(publication)), { documentLoader, safe: true });
-}, 60_000);
+}, 120_000);
 
 describe('the crosswalk as a correspondence (XKOS), read by another library', () => {
   it('is one correspondence of two schemes, of which the newer supersedes the older', () => {
