@@ -105,7 +105,7 @@ describe.skipIf(noMount)(`a small disk of its own${noMount ? ` (skipped: ${noMou
     const dir = smallTables(temporaryFolder());
     fishplate(dir, ...import2018);
     fishplate(dir, ...import2024);
-    const numbers = Array.from({ length: 20_000 }, (_, n) => `J${n},1.${(n % 20) + 1}.${(n % 3) + 1},planned`);
+    const numbers = Array.from({ length: 5_000 }, (_, n) => `J${n},1.${(n % 20) + 1}.${(n % 3) + 1},planned`);
     writeFileSync(join(dir, 'jobs.csv'), `Job,Item,State\n${numbers.join('\n')}\n`);
     writeFileSync(join(dir, 'lesson.md'), `# Lesson\n\n${'See 1.1.1 and 1.2.3 of edition 2018.\n\n'.repeat(400)}`);
     const disk = smallDisk(8192);
