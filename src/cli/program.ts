@@ -17,6 +17,7 @@ const COMMANDS: readonly (readonly [names: readonly string[], load: () => Promis
   [['cite'], async () => (await import('./cite.ts')).addCite],
   [['carry'], async () => (await import('./carry.ts')).addCarry],
   [['search'], async () => (await import('./search.ts')).addSearch],
+  [['people'], async () => (await import('./people.ts')).addPeople],
   [['serve'], async () => (await import('./serve.ts')).addServe],
   [['draft', 'publish', 'erratum', 'mint'], async () => (await import('./drafts.ts')).addDrafts],
   [['demo'], async () => (await import('./demo.ts')).addDemo],

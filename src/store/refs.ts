@@ -64,7 +64,8 @@ export async function moveRef(
   });
 }
 
-async function underLock(fs: RawFs, gitdir: string, ref: string, work: () => Promise<void>): Promise<void> {
+/** Does work under a lock file beside a file of the repository, as git locks its refs. */
+export async function underLock(fs: RawFs, gitdir: string, ref: string, work: () => Promise<void>): Promise<void> {
   const lock = join(gitdir, `${ref}.lock`);
   await takeLock(fs, gitdir, lock, ref);
   try {

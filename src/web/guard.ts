@@ -2,8 +2,15 @@ import type { RequestHandler } from 'express';
 import helmet from 'helmet';
 import type { Address } from './listen.ts';
 
+/** What pages may do beyond showing text: run scripts that are files of ours, send forms. Neither by default. */
+export interface Allowed {
+  readonly scripts?: boolean;
+  /** `people()` has to stand behind the guards then: it checks where a form comes from. */
+  readonly forms?: boolean;
+}
+
 /** What is checked before any page is made. */
-export function guards({ hosts }: Address): RequestHandler[] {
+export function guards({ hosts }: Address, allowed: Allowed = {}): RequestHandler[] {
   return [
     helmet({
       contentSecurityPolicy: {
@@ -11,7 +18,10 @@ export function guards({ hosts }: Address): RequestHandler[] {
         directives: {
           defaultSrc: ["'none'"],
           styleSrc: ["'self'"],
+          scriptSrc: ["'self'"],
+          connectSrc: ["'self'"],
           imgSrc: ["'self'", 'data:'],
+          ...(allowed.scripts ? { scriptSrc: ["'self'"], connectSrc: ["'self'"] } : {}),
           formAction: ["'self'"],
           baseUri: ["'none'"],
           frameAncestors: ["'none'"],
@@ -25,7 +35,7 @@ export function guards({ hosts }: Address): RequestHandler[] {
       refuse(response, 421, `This viewer answers only under its own address: ${[...hosts][0]}. Open it there.`);
     },
     (request, response, next) => {
-      if (request.method === 'GET' || request.method === 'HEAD') return next();
+      if (allowed.forms || request.method === 'GET' || request.method === 'HEAD') return next();
       response.setHeader('Allow', 'GET, HEAD');
       refuse(response, 405, 'This viewer is for reading only. Go back and follow a link.');
     },

@@ -7,6 +7,7 @@ import type { ErrorPage } from './error-page.ts';
 import type { HomePage } from './home-page.ts';
 import type { ItemPage } from './item-page.ts';
 import type { NumberPage } from './number-page.ts';
+import type { SignInPage } from './people.ts';
 import type { SearchPage } from './search-page.ts';
 import type { Site } from './site.ts';
 
@@ -18,6 +19,7 @@ export interface Pages {
   readonly number: NumberPage;
   readonly edition: EditionPage;
   readonly crosswalk: CrosswalkPage;
+  readonly 'sign-in': SignInPage;
   readonly error: ErrorPage;
 }
 
