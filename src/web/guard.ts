@@ -2,10 +2,9 @@ import type { RequestHandler } from 'express';
 import helmet from 'helmet';
 import type { Address } from './listen.ts';
 
-/** What pages may do beyond showing text: run scripts that are files of ours, send forms. Neither by default. */
+/** What pages may do beyond reading; nothing by default. */
 export interface Allowed {
-  readonly scripts?: boolean;
-  /** `people()` has to stand behind the guards then: it checks where a form comes from. */
+  /** Send forms. `people()` has to stand behind the guards then: it checks where a form comes from. */
   readonly forms?: boolean;
 }
 
@@ -18,10 +17,7 @@ export function guards({ hosts }: Address, allowed: Allowed = {}): RequestHandle
         directives: {
           defaultSrc: ["'none'"],
           styleSrc: ["'self'"],
-          scriptSrc: ["'self'"],
-          connectSrc: ["'self'"],
           imgSrc: ["'self'", 'data:'],
-          ...(allowed.scripts ? { scriptSrc: ["'self'"], connectSrc: ["'self'"] } : {}),
           formAction: ["'self'"],
           baseUri: ["'none'"],
           frameAncestors: ["'none'"],
