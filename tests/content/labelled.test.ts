@@ -1,9 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { compareTexts } from '../../src/content/compare-texts.ts';
-import { lostFrom } from '../../src/content/lost.ts';
 import { type Quantity, quantitiesOf } from '../../src/content/quantities.ts';
+import { type Heirs, measureLosses, measurePairs, type Pair, shown } from './measures.ts';
 
 /**
  * Labelled by someone who had not seen the code. Odd numbers may be used to improve it; the even ones were never read, but
@@ -14,66 +13,6 @@ function labelled<T extends { readonly id: string }>(name: string): Record<'odd'
   const rows: T[] = JSON.parse(readFileSync(file, 'utf8'));
   const isOdd = ({ id }: T) => Number(id.slice(1)) % 2 === 1;
   return { odd: rows.filter(isOdd), even: rows.filter(r => !isOdd(r)) };
-}
-
-const shown = (title: string, figures: Record<string, number>) =>
-  process.stdout.write(
-    `${title}: ${Object.entries(figures)
-      .map(([name, n]) => `${name} ${Number.isInteger(n) ? n : n.toFixed(3)}`)
-      .join(', ')}\n`,
-  );
-
-interface Pair {
-  readonly id: string;
-  readonly from: string;
-  readonly to: string;
-  readonly wording: string;
-  readonly duty: string;
-}
-
-function measurePairs(pairs: readonly Pair[]) {
-  const told = pairs.map(pair => ({ pair, said: compareTexts(pair.from, pair.to) }));
-  const share = (test: (t: (typeof told)[number]) => boolean) => told.filter(test).length / told.length;
-  const decided = share(t => t.said.duty !== 'unclear');
-  const right = share(t => t.said.duty === t.pair.duty);
-  return {
-    pairs: pairs.length,
-    wording: share(t => t.said.wording === t.pair.wording),
-    duty: right,
-    decided,
-    rightOfDecided: share(t => t.said.duty !== 'unclear' && t.said.duty === t.pair.duty) / decided,
-    wrongSame: share(t => t.said.duty === 'same' && t.pair.duty !== 'same'),
-  };
-}
-
-interface Heirs {
-  readonly id: string;
-  readonly from: string;
-  readonly heirs: readonly string[];
-  readonly lost: readonly string[];
-}
-
-const SMALL = new Set('the a an of at least in on to is are shall not be if by'.split(' '));
-const content = (text: string) =>
-  new Set((text.toLowerCase().match(/[\p{L}\p{N}_]+/gu) ?? []).filter(w => !SMALL.has(w)));
-
-/** Two phrases name one loss if half the words of the shorter one are common, or one stands in the other. */
-function isOneLoss(a: string, b: string): boolean {
-  const [x, y] = [content(a), content(b)];
-  const common = [...x].filter(w => y.has(w)).length;
-  if (common > 0 && common >= Math.min(x.size, y.size) / 2) return true;
-  return a.toLowerCase().includes(b.toLowerCase()) || b.toLowerCase().includes(a.toLowerCase());
-}
-
-function measureLosses(rows: readonly Heirs[]) {
-  let [wanted, found, alarms] = [0, 0, 0];
-  for (const { from, heirs, lost } of rows) {
-    const said = lostFrom(from, heirs).map(l => l.text);
-    wanted += lost.length;
-    found += lost.filter(l => said.some(s => isOneLoss(l, s))).length;
-    alarms += said.filter(s => !lost.some(l => isOneLoss(l, s))).length;
-  }
-  return { rows: rows.length, recall: found / wanted, falseAlarmsPer100: (100 * alarms) / rows.length };
 }
 
 interface Sentence {
