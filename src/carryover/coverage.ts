@@ -1,5 +1,5 @@
-import { isPair } from '../content/marks.ts';
 import type { Joint } from '../crosswalk/joint.ts';
+import { isPair } from '../crosswalk/pair-link.ts';
 import type { Duty } from '../model/crosswalk.ts';
 import type { Entry } from '../model/edition.ts';
 import type { MarksOf } from './resolve.ts';

@@ -1,7 +1,6 @@
 import { sameTitle, titlesOf } from '../citing/titles.ts';
-import type { PairLink } from '../content/marks.ts';
-import { isPair } from '../content/marks.ts';
 import type { Joint } from '../crosswalk/joint.ts';
+import { isPair, type PairLink } from '../crosswalk/pair-link.ts';
 import type { Cause, Outcome } from '../model/citation.ts';
 import type { Link, Marks } from '../model/crosswalk.ts';
 import { evidenceIn, tellInShort } from '../model/duty-evidence.ts';

@@ -1,27 +1,26 @@
 import { join } from 'node:path';
-import { type CarriedCitation, carryPassages } from '../carryover/passages.ts';
 import type { MarksOf } from '../carryover/resolve.ts';
-import { type ReviewEntry, remarksOf, reviewOf, writeReview } from '../carryover/review.ts';
-import { sidecarName, writeSidecar } from '../carryover/sidecar.ts';
-import { statedEdition } from '../citing/stated-edition.ts';
+import type { ReviewEntry } from '../carryover/review.ts';
 import type { Joint } from '../crosswalk/joint.ts';
-import { changeDocument } from '../documents/change-document.ts';
-import { readDocument } from '../documents/read-document.ts';
-import { OUTCOMES, type OutcomeKind } from '../model/citation.ts';
+import type { OutcomeKind } from '../model/citation.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Finding } from '../model/finding.ts';
-import { hashOf, markOf, refuseEditedOutput } from './carry-mark.ts';
+import {
+  type CarriedDocument,
+  carryDocument,
+  type DocumentOptions,
+  documentOutputs,
+  outcomesOf,
+  rewrittenIn,
+} from './carry-document.ts';
+import { markOf, refuseEditedOutput } from './carry-mark.ts';
 import { writeTogether } from './commit-all.ts';
 import { type PlacedDocument, placeDocuments } from './document-set.ts';
-import type { Files, Ports } from './ports.ts';
+import type { Ports } from './ports.ts';
 
-export interface CarryDocsOptions {
+export interface CarryDocsOptions extends DocumentOptions {
   readonly inputs: readonly string[];
   readonly outDir: string;
-  /** Names of all editions of the catalog, so that a text may name any of them. */
-  readonly editions?: readonly string[];
-  /** When tracked changes and comments are made, ISO 8601; without it they bear no date. */
-  readonly date?: string;
 }
 
 export interface DocumentReport {
@@ -45,15 +44,6 @@ export interface DocsReport {
   readonly findings: readonly Finding[];
 }
 
-interface Carried {
-  readonly place: PlacedDocument;
-  readonly input: string;
-  /** The carried copy; absent where the document is only read. */
-  readonly out: Uint8Array | undefined;
-  readonly citations: readonly CarriedCitation[];
-  readonly record: string | undefined;
-}
-
 /**
  * Carries documents: citations that are certain are rewritten in place, in copies under `outDir`; all others are left
  * as they are and set out in `review.md` and `review.json` there. Nothing is written before every input has been read
@@ -70,7 +60,7 @@ export async function carryDocs(
   const { files, progress } = ports;
   const [from, to] = [joint.from.header.name, joint.to.header.name];
   const places = await placeDocuments(files, options.inputs, options.outDir);
-  const carried: Carried[] = [];
+  const carried: { readonly place: PlacedDocument; readonly done: CarriedDocument }[] = [];
   const leftAlone: PlacedDocument[] = [];
   for (const [at, place] of places.entries()) {
     if (at > 0 && at % 50 === 0) progress(`${at} of ${places.length} documents read`);
@@ -81,59 +71,22 @@ export async function carryDocs(
       continue;
     }
     if (place.out !== undefined) await refuseEditedOutput(files, place.out);
-    carried.push(await carryOne(files, joint, marks, place, options, mark?.sidecar.to));
+    const bytes = await files.read(place.input);
+    const marked = mark === undefined ? {} : { marked: mark.sidecar.to };
+    const given = { path: place.input, name: place.name, bytes, ...marked };
+    carried.push({ place, done: await carryDocument(joint, marks, given, options) });
   }
 
-  const review = carried.flatMap(c => reviewOf(c.place.name, c.citations, c.record));
-  await writeTogether(files, [
-    ...carried.flatMap(one => outputsOf(one, from, to)),
-    [join(options.outDir, 'review.md'), writeReview(from, to, review)],
-    [join(options.outDir, 'review.json'), `${JSON.stringify({ from, to, citations: review }, null, 2)}\n`],
-  ]);
+  const { review, files: outputs } = documentOutputs(
+    joint,
+    carried.map(c => c.done),
+  );
+  await writeTogether(
+    files,
+    outputs.map(([name, content]) => [join(options.outDir, name), content] as const),
+  );
   const documents = [...carried.map(reportOf), ...leftAlone.map(p => ({ ...untouched(p), leftAlone: true }))];
   return { from, to, documents, review, findings: review.map(findingOf) };
-}
-
-async function carryOne(
-  files: Files,
-  joint: Joint,
-  marks: MarksOf,
-  place: PlacedDocument,
-  { editions = [], date }: CarryDocsOptions,
-  marked: string | undefined,
-): Promise<Carried> {
-  const bytes = await files.read(place.input);
-  const { passages, record, fixed, edition } = await readDocument(place.input, bytes);
-  const known = [joint.from.header.name, joint.to.header.name, ...editions];
-  const fileEdition = edition ?? marked ?? statedEdition(passages, known);
-  const citations = carryPassages(
-    joint,
-    marks,
-    passages,
-    { editions, ...(fileEdition === undefined ? {} : { fileEdition }) },
-    fixed,
-  );
-  const changes = { edits: citations.flatMap(c => c.edits), remarks: remarksOf(citations) };
-  const stamp = { author: 'Fishplate', ...(date === undefined ? {} : { date }) };
-  // A signed record is copied as it is; of what is only read there is no copy.
-  const copy = record === undefined ? () => changeDocument(place.input, bytes, changes, stamp) : () => bytes;
-  const out = place.out === undefined ? undefined : await copy();
-  return { place, input: hashOf(bytes), out, citations, record };
-}
-
-/** The carried copy and its sidecar, each with its path. */
-function outputsOf(
-  { place, input, out, citations }: Carried,
-  from: string,
-  to: string,
-): [string, string | Uint8Array][] {
-  if (place.out === undefined || out === undefined) return [];
-  const counts = { citations: citations.length, ...countsOf(citations) };
-  const sidecar = { tool: 'fishplate' as const, from, to, input, output: hashOf(out), counts };
-  return [
-    [place.out, out],
-    [sidecarName(place.out), writeSidecar(sidecar)],
-  ];
 }
 
 function edited(path: string, to: string): CatalogError {
@@ -144,22 +97,18 @@ function edited(path: string, to: string): CatalogError {
   );
 }
 
-function countsOf(citations: readonly CarriedCitation[]): Record<OutcomeKind, number> {
-  const counts = Object.fromEntries(OUTCOMES.map(k => [k, citations.filter(c => c.outcome.kind === k).length]));
-  return counts as Record<OutcomeKind, number>;
-}
-
-function reportOf({ place, citations, record }: Carried): DocumentReport {
+function reportOf({ place, done }: { place: PlacedDocument; done: CarriedDocument }): DocumentReport {
+  const { citations, record } = done;
   return {
     ...untouched(place),
-    outcomes: countsOf(citations),
-    rewritten: record === undefined ? citations.filter(c => c.edits.length > 0).length : 0,
+    outcomes: outcomesOf(citations),
+    rewritten: rewrittenIn(done),
     ...(record === undefined ? {} : { record }),
   };
 }
 
 function untouched({ input, out }: PlacedDocument): DocumentReport {
-  return { input, ...(out === undefined ? {} : { out }), leftAlone: false, outcomes: countsOf([]), rewritten: 0 };
+  return { input, ...(out === undefined ? {} : { out }), leftAlone: false, outcomes: outcomesOf([]), rewritten: 0 };
 }
 
 function findingOf(entry: ReviewEntry): Finding {

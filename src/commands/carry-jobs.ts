@@ -12,7 +12,7 @@ import { CatalogError } from '../model/errors.ts';
 import type { Finding } from '../model/finding.ts';
 import { isWorkbook, readTable } from '../tables/read-table.ts';
 import { hashOf, markOf, refuseEditedOutput } from './carry-mark.ts';
-import { commitAll } from './commit-all.ts';
+import { commitAll } from './commit-pending.ts';
 import { csvJobs } from './csv-jobs.ts';
 import { jobDays } from './job-days.ts';
 import { firstBytes, hashedWriter, type JobSource } from './job-source.ts';

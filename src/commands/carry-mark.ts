@@ -1,7 +1,7 @@
-import { createHash } from 'node:crypto';
 import { parseSidecar, type Sidecar, sidecarName } from '../carryover/sidecar.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Files } from './ports.ts';
+import { sha256 } from './sha256.ts';
 
 /** The mark beside a file, and whether the file still is what it was when the mark was made. */
 export interface FileMark {
@@ -35,11 +35,13 @@ export async function refuseEditedOutput(files: Files, out: string): Promise<voi
 }
 
 export function hashOf(bytes: Uint8Array | string): string {
-  return createHash('sha256').update(bytes).digest('hex');
+  const hash = sha256();
+  hash.update(typeof bytes === 'string' ? new TextEncoder().encode(bytes) : bytes);
+  return hash.digest();
 }
 
 export async function hashOfFile(files: Files, path: string): Promise<string> {
-  const hash = createHash('sha256');
-  for await (const chunk of files.stream(path)) hash.update(chunk as Uint8Array);
-  return hash.digest('hex');
+  const hash = sha256();
+  for await (const chunk of files.stream(path)) hash.update(chunk);
+  return hash.digest();
 }

@@ -1,14 +1,6 @@
 import { dirname } from 'node:path';
+import { commitAll } from './commit-pending.ts';
 import type { Files, PendingFile } from './ports.ts';
-
-/**
- * Puts several files in place together: all bytes are on the disk before the first name changes. Committed one by one, a
- * disk that fills between a table and its sidecar leaves a new table that its old sidecar takes for edited by hand.
- */
-export async function commitAll(pending: readonly PendingFile[]): Promise<void> {
-  for (const file of pending) await file.settle();
-  for (const file of pending) await file.commit();
-}
 
 /** Writes texts or bytes to their paths, folders made where they lack; where one cannot be written, all stay as they were. */
 export async function writeTogether(

@@ -1,8 +1,8 @@
-import { createHash } from 'node:crypto';
 import { type CsvRecord, readCsv } from '../tables/read-csv.ts';
 import { hashing, type JobSource, SAMPLE } from './job-source.ts';
 import { JobTable } from './job-table.ts';
 import type { Files } from './ports.ts';
+import { sha256 } from './sha256.ts';
 
 /** A csv table, read as a stream as often as it is asked for. */
 export async function csvJobs(files: Files, input: string): Promise<JobSource | undefined> {
@@ -23,7 +23,7 @@ export async function csvJobs(files: Files, input: string): Promise<JobSource | 
     },
     carry: async ({ carrier, columns, governed, write, done }) => {
       const table = new JobTable(carrier, columns, header.cells, governed);
-      const hash = createHash('sha256');
+      const hash = sha256();
       const { dialect, batches } = await readCsv(hashing(files.stream(input), hash));
       table.start(dialect);
       for await (const batch of batches) {
@@ -31,7 +31,7 @@ export async function csvJobs(files: Files, input: string): Promise<JobSource | 
         done(table.records);
       }
       await write(table.finish());
-      return { input: hash.digest('hex'), findings: table.findings(input) };
+      return { input: hash.digest(), findings: table.findings(input) };
     },
   };
 }

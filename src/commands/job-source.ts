@@ -1,9 +1,9 @@
-import { createHash } from 'node:crypto';
-import { once } from 'node:events';
 import type { Columns } from '../carryover/columns.ts';
 import type { JobCarrier } from '../carryover/jobs.ts';
 import type { Finding } from '../model/finding.ts';
+import { drained } from './drained.ts';
 import type { Files, PendingFile } from './ports.ts';
+import { type Sha256, sha256 } from './sha256.ts';
 
 /** One run over a table. */
 export interface JobRun {
@@ -31,7 +31,7 @@ export interface JobSource {
 export const SAMPLE = 1000;
 
 /** Hashes what passes through. */
-export async function* hashing(source: AsyncIterable<Uint8Array>, hash: ReturnType<typeof createHash>) {
+export async function* hashing(source: AsyncIterable<Uint8Array>, hash: Sha256) {
   for await (const chunk of source) {
     hash.update(chunk);
     yield chunk;
@@ -40,16 +40,16 @@ export async function* hashing(source: AsyncIterable<Uint8Array>, hash: ReturnTy
 
 /** Writes into a pending file, no faster than the disk takes it, and counts its hash. */
 export function hashedWriter(pending: PendingFile) {
-  const hash = createHash('sha256');
+  const hash = sha256();
   return {
-    digest: () => hash.digest('hex'),
+    digest: hash.digest,
     write: async (bytes: Uint8Array): Promise<void> => {
       if (bytes.length === 0) return;
       hash.update(bytes);
       const { stream } = pending;
       if (stream.write(bytes)) return;
       // A stream that has failed emits no `drain`; settling says why it failed.
-      if (!stream.errored) await once(stream, 'drain').catch(() => {});
+      if (!stream.errored) await drained(stream);
       if (stream.errored) await pending.settle();
     },
   };
@@ -57,6 +57,6 @@ export function hashedWriter(pending: PendingFile) {
 
 /** The first bytes of a file, by which its format is told. */
 export async function firstBytes(files: Files, path: string): Promise<Uint8Array> {
-  for await (const chunk of files.stream(path)) return chunk as Uint8Array;
+  for await (const chunk of files.stream(path)) return chunk;
   return new Uint8Array();
 }

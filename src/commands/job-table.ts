@@ -7,6 +7,7 @@ import type { Finding } from '../model/finding.ts';
 import { ByteSink } from '../tables/byte-sink.ts';
 import { csvCells } from '../tables/csv-line.ts';
 import type { Dialect } from '../tables/dialect.ts';
+import { joinBytes } from '../tables/join-bytes.ts';
 import type { CsvBatch, CsvRecord } from '../tables/read-csv.ts';
 
 /**
@@ -22,7 +23,7 @@ export class JobTable {
   readonly #header: readonly string[];
   readonly #governed: boolean;
   readonly #sink = new ByteSink(1 << 20);
-  #rules = new WeakMap<Governing, Buffer>();
+  #rules = new WeakMap<Governing, Uint8Array>();
   #pieces = new WeakMap<JobCase, Pieces>();
   #dialect: Dialect = { delimiter: ',', lineEnd: '\n' };
   #headerDone = false;
@@ -79,14 +80,14 @@ export class JobTable {
     return findings;
   }
 
-  #headerLine(bytes: Buffer, record: CsvRecord): void {
+  #headerLine(bytes: Uint8Array, record: CsvRecord): void {
     this.#headerDone = true;
     this.#startLine(bytes, record);
     this.#sink.append(encode(this.#separated(addedHeaders(this.#header, this.#governed))));
     this.#endLine(bytes, record);
   }
 
-  #line(bytes: Buffer, record: CsvRecord): void {
+  #line(bytes: Uint8Array, record: CsvRecord): void {
     if (record.bodyEnd === record.start) {
       this.#blank++;
       this.#sink.append(bytes, record.start, record.end);
@@ -108,7 +109,7 @@ export class JobTable {
     this.#endLine(bytes, record);
   }
 
-  #startLine(bytes: Buffer, record: CsvRecord): void {
+  #startLine(bytes: Uint8Array, record: CsvRecord): void {
     this.#closeLine();
     this.#sink.append(bytes, record.start, record.bodyEnd);
     const lacking = this.#header.length - record.cells.length;
@@ -118,7 +119,7 @@ export class JobTable {
     this.#sink.append(encode(this.#dialect.delimiter.repeat(lacking)));
   }
 
-  #endLine(bytes: Buffer, record: CsvRecord): void {
+  #endLine(bytes: Uint8Array, record: CsvRecord): void {
     this.#sink.append(bytes, record.bodyEnd, record.end);
     this.#ended = record.end > record.bodyEnd;
   }
@@ -145,12 +146,12 @@ export class JobTable {
     if (known) return known;
     const before = encode(`${this.#separated(found.before)}${this.#dialect.delimiter}`);
     const after = encode(this.#separated(found.after));
-    const pieces = { before, after, whole: Buffer.concat([before, after]) };
+    const pieces = { before, after, whole: joinBytes([before, after]) };
     this.#pieces.set(found, pieces);
     return pieces;
   }
 
-  #rule(governing: Governing): Buffer {
+  #rule(governing: Governing): Uint8Array {
     const known = this.#rules.get(governing);
     if (known) return known;
     const rule = encode(this.#separated([governing.edition ?? 'ask', governing.why]));
@@ -174,12 +175,14 @@ export class JobTable {
 }
 
 interface Pieces {
-  readonly before: Buffer;
-  readonly after: Buffer;
+  readonly before: Uint8Array;
+  readonly after: Uint8Array;
   /** Both together, for the many lines that fold into no other. */
-  readonly whole: Buffer;
+  readonly whole: Uint8Array;
 }
 
-function encode(text: string): Buffer {
-  return Buffer.from(text);
+const ENCODER = new TextEncoder();
+
+function encode(text: string): Uint8Array {
+  return ENCODER.encode(text);
 }

@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import { type AddedLine, addedHeaders, type JobCase } from '../carryover/job-case.ts';
 import type { CarriedLine } from '../carryover/jobs.ts';
 import { CatalogError } from '../model/errors.ts';
@@ -6,6 +5,10 @@ import { ByteSink } from '../tables/byte-sink.ts';
 import { type JsonLine, readJsonLines } from '../tables/read-json-lines.ts';
 import { hashing, type JobRun, type JobSource, SAMPLE } from './job-source.ts';
 import type { Files } from './ports.ts';
+import { sha256 } from './sha256.ts';
+
+const ENCODER = new TextEncoder();
+const encode = (text: string): Uint8Array => ENCODER.encode(text);
 
 /** Written out in pieces of this many bytes. */
 const PIECE = 1 << 18;
@@ -27,12 +30,12 @@ export async function jsonJobs(files: Files, input: string): Promise<JobSource |
       for await (const line of readJsonLines(files.stream(input), input)) if (!isBlank(line)) yield cellsOf(line);
     },
     carry: async run => {
-      const hash = createHash('sha256');
+      const hash = sha256();
       const names = addedHeaders(header, run.governed);
       const fields = ourFields(names);
       const sink = new ByteSink(2 * PIECE);
       let [lines, blank] = [0, 0];
-      let end: Buffer = Buffer.from('\n');
+      let end: Uint8Array = encode('\n');
       let open = false;
       const close = () => {
         if (open) sink.append(end);
@@ -61,7 +64,7 @@ export async function jsonJobs(files: Files, input: string): Promise<JobSource |
         sink.append(line.bytes, brace);
         sink.append(line.lineEnd);
         open = line.lineEnd.length === 0;
-        if (line.lineEnd.length > 0 && line.lineEnd.length !== end.length) end = Buffer.from(line.lineEnd);
+        if (line.lineEnd.length > 0 && line.lineEnd.length !== end.length) end = line.lineEnd.slice();
         lines++;
         if (sink.length > PIECE) {
           await run.write(sink.take());
@@ -74,7 +77,7 @@ export async function jsonJobs(files: Files, input: string): Promise<JobSource |
       await run.write(sink.take());
       const message = `${blank} blank lines stand as they were and count as no lines.`;
       return {
-        input: hash.digest('hex'),
+        input: hash.digest(),
         findings: blank > 0 ? [{ rule: 'blank-line', severity: 'note', subject: input, message }] : [],
       };
     },
@@ -83,7 +86,10 @@ export async function jsonJobs(files: Files, input: string): Promise<JobSource |
 
 /** Writes our fields behind the user's own; those of a case are the same on all of its lines and encoded once. */
 function ourFields(names: readonly string[]) {
-  const known = new WeakMap<JobCase, { readonly before: Buffer; readonly after: Buffer; readonly whole: Buffer }>();
+  const known = new WeakMap<
+    JobCase,
+    { readonly before: Uint8Array; readonly after: Uint8Array; readonly whole: Uint8Array }
+  >();
   const some = (from: number, values: readonly string[]) =>
     values.map((value, at) => `${JSON.stringify(names[from + at])}:${JSON.stringify(value)}`).join(',');
   const piecesOf = (found: JobCase) => {
@@ -92,23 +98,23 @@ function ourFields(names: readonly string[]) {
     const fold = found.before.length;
     const start = `${some(0, found.before)},${JSON.stringify(names[fold])}:`;
     const after = `,${some(fold + 1, found.after)}`;
-    const made = { before: Buffer.from(start), after: Buffer.from(after), whole: Buffer.from(`${start}""${after}`) };
+    const made = { before: encode(start), after: encode(after), whole: encode(`${start}""${after}`) };
     known.set(found, made);
     return made;
   };
-  const comma = Buffer.from(',');
+  const comma = encode(',');
   return (sink: ByteSink, { case: found, foldsInto, governing }: CarriedLine, behindOthers: boolean): void => {
     const { before, after, whole } = piecesOf(found);
     if (behindOthers) sink.append(comma);
     if (foldsInto === undefined) sink.append(whole);
     else {
       sink.append(before);
-      sink.append(Buffer.from(`"${foldsInto}"`));
+      sink.append(encode(`"${foldsInto}"`));
       sink.append(after);
     }
     if (!governing) return;
     const from = found.before.length + 1 + found.after.length;
-    sink.append(Buffer.from(`,${some(from, [governing.edition ?? 'ask', governing.why])}`));
+    sink.append(encode(`,${some(from, [governing.edition ?? 'ask', governing.why])}`));
   };
 }
 
@@ -130,16 +136,14 @@ function cellText(value: unknown): string {
   return typeof value === 'object' ? JSON.stringify(value) : String(value);
 }
 
-function addedObject(added: AddedLine, header: readonly string[], names: readonly string[], run: JobRun): Buffer {
+function addedObject(added: AddedLine, header: readonly string[], names: readonly string[], run: JobRun): Uint8Array {
   const { job, type } = run.columns;
   const theirs = [
     ...(job ? [[header[job.at]!, added.job] as const] : []),
     ...(type ? [[header[type.at]!, added.typeCell] as const] : []),
   ];
   const values = [...added.before, '', ...added.after, ...(run.governed ? ['', ''] : [])];
-  return Buffer.from(
-    JSON.stringify(Object.fromEntries([...theirs, ...names.map((n, at) => [n, values[at]] as const)])),
-  );
+  return encode(JSON.stringify(Object.fromEntries([...theirs, ...names.map((n, at) => [n, values[at]] as const)])));
 }
 
 /** Two fields of one name are one too many; the names were chosen by the first lines only. */

@@ -1,8 +1,8 @@
-import { createHash } from 'node:crypto';
-import { once } from 'node:events';
 import type { Sidecar } from '../carryover/sidecar.ts';
 import { hashOfFile, markOf } from './carry-mark.ts';
+import { drained } from './drained.ts';
 import type { Files, PendingFile } from './ports.ts';
+import { sha256 } from './sha256.ts';
 
 /**
  * Keeps a copy of what stands under an output's name and is not ours, so that `carry undo` can bring it back. What an
@@ -23,10 +23,10 @@ export async function keepBefore(
   let kept = `${out}.before`;
   for (let n = 2; await files.exists(kept); n++) kept = `${out}.before-${n}`;
   const { stream } = await create(kept);
-  const hash = createHash('sha256');
+  const hash = sha256();
   for await (const chunk of files.stream(out)) {
-    hash.update(chunk as Uint8Array);
-    if (!stream.write(chunk) && !stream.errored) await once(stream, 'drain').catch(() => {});
+    hash.update(chunk);
+    if (!stream.write(chunk) && !stream.errored) await drained(stream);
   }
-  return { kept, hash: hash.digest('hex') };
+  return { kept, hash: hash.digest() };
 }

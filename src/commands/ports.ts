@@ -1,8 +1,16 @@
-import type { Readable, Writable } from 'node:stream';
+/** What bytes are written to: a stream of node, or anything that takes them as one does. */
+export interface ByteWriter {
+  /** False: wait for `drain` before writing more. */
+  write(bytes: Uint8Array | string, done?: (error?: Error | null) => void): boolean;
+  once(event: 'drain' | 'error', told: (error: Error) => void): unknown;
+  off(event: 'drain' | 'error', told: (error: Error) => void): unknown;
+  /** Why it takes no more. */
+  readonly errored: Error | null;
+}
 
 /** A file that appears under its name only when it is whole. */
 export interface PendingFile {
-  readonly stream: Writable;
+  readonly stream: ByteWriter;
   /** Ends the stream and syncs: the bytes are on the disk, and the name is as it was. */
   settle(): Promise<void>;
   /** Settles where that is not done yet, and renames into place. */
@@ -14,7 +22,7 @@ export interface PendingFile {
 /** The files of the person who runs a command. Failing calls throw a CatalogError that says what to do. */
 export interface Files {
   read(path: string): Promise<Uint8Array>;
-  stream(path: string): Readable;
+  stream(path: string): AsyncIterable<Uint8Array>;
   /** Writes by a temporary file and rename; a half-written output never stands under `path`. */
   write(path: string, bytes: Uint8Array | string): Promise<void>;
   create(path: string): Promise<PendingFile>;

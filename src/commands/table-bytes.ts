@@ -10,5 +10,5 @@ export function tableBytes(
   rows: readonly (readonly CellValue[])[],
 ): Uint8Array {
   if (/\.xlsx$/i.test(path)) return writeXlsx([{ name, header, rows }]);
-  return Buffer.from(writeCsv([header, ...rows.map(row => row.map(cell => String(cell ?? '')))]));
+  return new TextEncoder().encode(writeCsv([header, ...rows.map(row => row.map(cell => String(cell ?? '')))]));
 }

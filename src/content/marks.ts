@@ -1,22 +1,18 @@
 import type { Joint } from '../crosswalk/joint.ts';
-import type { AppliesTo, Duty, Link, Marks } from '../model/crosswalk.ts';
+import type { PairLink } from '../crosswalk/pair-link.ts';
+import type { AppliesTo, Duty, Marks } from '../model/crosswalk.ts';
 import type { Entry } from '../model/edition.ts';
 import type { Item, ItemId, TypeId } from '../model/item.ts';
 import type { DutyVerdict } from './compare-texts.ts';
 import { dutyAlong } from './duty-along.ts';
 import { compareWording } from './wording.ts';
 
+export { isPair, type PairLink } from '../crosswalk/pair-link.ts';
+
 /** Where the words of the items come from; only those whose content hash differs are ever asked for. */
 export interface Texts {
   from(id: ItemId): Item | undefined;
   to(id: ItemId): Item | undefined;
-}
-
-/** A link that joins two items; withdrawals and arrivals have no marks. */
-export type PairLink = Link & { readonly from: ItemId; readonly to: ItemId };
-
-export function isPair(link: Link): link is PairLink {
-  return link.from !== null && link.to !== null;
 }
 
 /** What changed along one link. Duty is judged per installation type: a merge may tighten one and leave two alone. */

@@ -1,7 +1,7 @@
-import { isUtf8 } from 'node:buffer';
 import { CsvError, Parser } from 'csv-parse';
 import { CatalogError } from '../model/errors.ts';
 import { type Dialect, detectDialect } from './dialect.ts';
+import { joinBytes } from './join-bytes.ts';
 
 /** One record of a table, and where its own bytes stand in the batch that it came with. */
 export interface CsvRecord {
@@ -18,7 +18,7 @@ export interface CsvRecord {
 
 /** Records that were read together. The bytes are one block: a million small ones take longer than the parsing. */
 export interface CsvBatch {
-  readonly bytes: Buffer;
+  readonly bytes: Uint8Array;
   readonly records: readonly CsvRecord[];
 }
 
@@ -59,7 +59,7 @@ async function firstBytes(chunks: AsyncIterator<Uint8Array>): Promise<Uint8Array
     pieces.push(next.value);
     length += next.value.length;
   }
-  return pieces.length === 1 ? pieces[0]! : Buffer.concat(pieces);
+  return pieces.length === 1 ? pieces[0]! : joinBytes(pieces);
 }
 
 async function* records(
@@ -81,7 +81,7 @@ async function* records(
   };
   parser.on('error', () => {}); // the same error reaches the callbacks below
 
-  let held: Buffer = Buffer.alloc(0);
+  let held: Uint8Array = new Uint8Array();
   let base = 0; // where `held` begins in the source
   let line = 0;
   const batch = (): CsvBatch => {
@@ -103,8 +103,7 @@ async function* records(
 
   try {
     for (let chunk: Uint8Array | undefined = head; chunk !== undefined; ) {
-      held =
-        held.length === 0 ? Buffer.from(chunk.buffer, chunk.byteOffset, chunk.length) : Buffer.concat([held, chunk]);
+      held = held.length === 0 ? chunk : joinBytes([held, chunk]);
       await feed(parser, chunk).catch(e => Promise.reject(malformed(e, line)));
       const done = batch();
       if (done.records.length > 0) yield done;
@@ -120,7 +119,7 @@ async function* records(
   }
 }
 
-function bodyEnd(bytes: Buffer, start: number, end: number): number {
+function bodyEnd(bytes: Uint8Array, start: number, end: number): number {
   let at = end;
   if (at > start && bytes[at - 1] === 10) at--;
   if (at > start && bytes[at - 1] === 13) at--;
@@ -154,7 +153,18 @@ function malformed(error: unknown, lastGoodLine: number): unknown {
   );
 }
 
-function notUtf8(bytes: Buffer, records: readonly CsvRecord[]): CatalogError {
+const UTF8 = new TextDecoder('utf-8', { fatal: true });
+
+function isUtf8(bytes: Uint8Array): boolean {
+  try {
+    UTF8.decode(bytes);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+function notUtf8(bytes: Uint8Array, records: readonly CsvRecord[]): CatalogError {
   const bad = records.find(r => !isUtf8(bytes.subarray(r.start, r.end)));
   const line = bad?.line ?? 1;
   const column = (bad?.cells.findIndex(c => c.includes('\ufffd')) ?? 0) + 1;

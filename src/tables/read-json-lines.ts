@@ -1,11 +1,12 @@
 import { CatalogError } from '../model/errors.ts';
+import { joinBytes } from './join-bytes.ts';
 
 /** One object of a JSON Lines file, with its own bytes. */
 export interface JsonLine {
   readonly fields: Readonly<Record<string, unknown>>;
   /** As they stand in the file, without the line end; `undefined` fields of a blank line have none. */
-  readonly bytes: Buffer;
-  readonly lineEnd: Buffer;
+  readonly bytes: Uint8Array;
+  readonly lineEnd: Uint8Array;
   /** From 1. */
   readonly line: number;
 }
@@ -23,10 +24,10 @@ export async function* readJsonLines(
   source: AsyncIterable<Uint8Array>,
   file: string,
 ): AsyncGenerator<JsonLine, void, undefined> {
-  let held: Buffer = Buffer.alloc(0);
+  let held: Uint8Array = new Uint8Array();
   let line = 0;
   for await (const chunk of source) {
-    held = held.length === 0 ? viewOf(chunk) : Buffer.concat([held, chunk]);
+    held = held.length === 0 ? chunk : joinBytes([held, chunk]);
     let start = 0;
     for (let end = held.indexOf(10); end >= 0; end = held.indexOf(10, start)) {
       line++;
@@ -39,14 +40,10 @@ export async function* readJsonLines(
   if (held.length > 0) yield lineOf(held, line + 1, file);
 }
 
-function viewOf(chunk: Uint8Array): Buffer {
-  return Buffer.from(chunk.buffer, chunk.byteOffset, chunk.length);
-}
-
 const NOTHING = {};
 const UTF8 = new TextDecoder('utf-8', { fatal: true });
 
-function lineOf(bytes: Buffer, line: number, file: string): JsonLine {
+function lineOf(bytes: Uint8Array, line: number, file: string): JsonLine {
   let end = bytes.length;
   if (bytes[end - 1] === 10) end--;
   if (bytes[end - 1] === 13) end--;

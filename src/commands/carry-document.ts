@@ -1,0 +1,97 @@
+import { type CarriedCitation, carryPassages } from '../carryover/passages.ts';
+import type { MarksOf } from '../carryover/resolve.ts';
+import { type ReviewEntry, remarksOf, reviewOf, writeReview } from '../carryover/review.ts';
+import { sidecarName, writeSidecar } from '../carryover/sidecar.ts';
+import { statedEdition } from '../citing/stated-edition.ts';
+import type { Joint } from '../crosswalk/joint.ts';
+import { changeDocument } from '../documents/change-document.ts';
+import { readDocument } from '../documents/read-document.ts';
+import { OUTCOMES, type OutcomeKind } from '../model/citation.ts';
+import { hashOf } from './carry-mark.ts';
+
+/** A document as it was read. */
+export interface GivenDocument {
+  /** For messages, and for its kind. */
+  readonly path: string;
+  /** Its name in the review list, and the path of its copy below the folder of the outputs. */
+  readonly name: string;
+  readonly bytes: Uint8Array;
+  /** The edition that the mark beside it says. */
+  readonly marked?: string;
+}
+
+export interface CarriedDocument {
+  readonly name: string;
+  /** sha256 of the original. */
+  readonly input: string;
+  /** The carried copy; absent where the document is only read. */
+  readonly out: Uint8Array | undefined;
+  readonly citations: readonly CarriedCitation[];
+  readonly record: string | undefined;
+}
+
+export interface DocumentOptions {
+  /** Names of all editions of the catalog, so that a text may name any of them. */
+  readonly editions?: readonly string[];
+  /** When tracked changes and comments are made, ISO 8601; without it they bear no date. */
+  readonly date?: string;
+}
+
+/** One document with its citations answered, and its carried copy. Touches no file. */
+export async function carryDocument(
+  joint: Joint,
+  marks: MarksOf,
+  { path, name, bytes, marked }: GivenDocument,
+  { editions = [], date }: DocumentOptions,
+): Promise<CarriedDocument> {
+  const { passages, record, fixed, edition } = await readDocument(path, bytes);
+  const known = [joint.from.header.name, joint.to.header.name, ...editions];
+  const fileEdition = edition ?? marked ?? statedEdition(passages, known);
+  const citations = carryPassages(
+    joint,
+    marks,
+    passages,
+    { editions, ...(fileEdition === undefined ? {} : { fileEdition }) },
+    fixed,
+  );
+  const changes = { edits: citations.flatMap(c => c.edits), remarks: remarksOf(citations) };
+  const stamp = { author: 'Fishplate', ...(date === undefined ? {} : { date }) };
+  // A signed record is copied as it is; of what is only read there is no copy.
+  const out = record === undefined ? await changeDocument(path, bytes, changes, stamp) : bytes;
+  return { name, input: hashOf(bytes), out, citations, record };
+}
+
+/** All that carrying these documents writes, by path below the folder of the outputs, and the review list itself. */
+export function documentOutputs(
+  joint: Joint,
+  carried: readonly CarriedDocument[],
+): { readonly review: readonly ReviewEntry[]; readonly files: readonly (readonly [string, string | Uint8Array])[] } {
+  const [from, to] = [joint.from.header.name, joint.to.header.name];
+  const review = carried.flatMap(c => reviewOf(c.name, c.citations, c.record));
+  return {
+    review,
+    files: [
+      ...carried.flatMap(one => copyOf(one, from, to)),
+      ['review.md', writeReview(from, to, review)],
+      ['review.json', `${JSON.stringify({ from, to, citations: review }, null, 2)}\n`],
+    ],
+  };
+}
+
+/** The carried copy and its sidecar. */
+function copyOf({ name, input, out, citations }: CarriedDocument, from: string, to: string) {
+  if (out === undefined) return [];
+  const counts = { citations: citations.length, ...outcomesOf(citations) };
+  const sidecar = { tool: 'fishplate' as const, from, to, input, output: hashOf(out), counts };
+  return [[name, out] as const, [sidecarName(name), writeSidecar(sidecar)] as const];
+}
+
+export function outcomesOf(citations: readonly CarriedCitation[]): Record<OutcomeKind, number> {
+  const counts = Object.fromEntries(OUTCOMES.map(k => [k, citations.filter(c => c.outcome.kind === k).length]));
+  return counts as Record<OutcomeKind, number>;
+}
+
+/** Numbers replaced in place; a range counts once, and a signed record is never changed. */
+export function rewrittenIn({ record, citations }: CarriedDocument): number {
+  return record === undefined ? citations.filter(c => c.edits.length > 0).length : 0;
+}

@@ -1,0 +1,10 @@
+/** The pieces in one block, in their order. */
+export function joinBytes(pieces: readonly Uint8Array[]): Uint8Array<ArrayBuffer> {
+  const joined = new Uint8Array(pieces.reduce((sum, piece) => sum + piece.length, 0));
+  let at = 0;
+  for (const piece of pieces) {
+    joined.set(piece, at);
+    at += piece.length;
+  }
+  return joined;
+}
