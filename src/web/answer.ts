@@ -14,6 +14,8 @@ export interface Answer {
   /** Of the last step that changed anything; absent for an item of the newest edition. */
   readonly fate?: Fate;
   readonly headline: string;
+  /** The headline without the number it is about, for where that stands beside it. */
+  readonly became: string;
   readonly second: string;
   readonly now: readonly AnswerHeir[];
   /** Step by step. */
@@ -39,6 +41,7 @@ export async function answerOf(published: PublishedCatalog, trace: ToldTrace): P
     return {
       ...base,
       headline: `${name} stands in ${edition}, the newest edition.`,
+      became: `stands in ${edition}, the newest edition.`,
       second: originSentence(trace),
       now: [],
     };
@@ -54,6 +57,7 @@ export async function answerOf(published: PublishedCatalog, trace: ToldTrace): P
       headline: link
         ? `${name} of ${edition} was withdrawn in ${ended.to}.`
         : `No record says what became of ${name} of ${edition} in ${ended.to}.`,
+      became: link ? `was withdrawn in ${ended.to}.` : `has no record of what became of it in ${ended.to}.`,
       second: link
         ? [
             link.governs && `What governs now: ${sentence(link.governs)}`,
@@ -73,12 +77,12 @@ export async function answerOf(published: PublishedCatalog, trace: ToldTrace): P
   );
   const names = inWords(trace.now.map(e => e.number || `"${e.title}"`));
   const same = trace.now.length === 1 && trace.now[0]!.number === entry.number;
+  const became = same ? `is still ${names} in ${lastEdition}.` : `became ${names} in ${lastEdition}.`;
   return {
     ...base,
     fate: direct.joint.fateOfOld(entry.id),
-    headline: same
-      ? `${name} is still ${names} in ${lastEdition}.`
-      : `${name} of ${edition} became ${names} in ${lastEdition}.`,
+    headline: same ? `${name} ${became}` : `${name} of ${edition} ${became}`,
+    became,
     second: now.length === 1 ? now[0]!.duty : 'All of them apply.',
     now,
   };

@@ -17,6 +17,7 @@ import { firstValue, pageOf, valuesOf } from './query-values.ts';
 import { type Pages, render, VIEWS } from './render.ts';
 import { searchPage } from './search-page.ts';
 import { siteOf } from './site.ts';
+import { suggestionsFor } from './suggestions.ts';
 
 export interface ViewerParts {
   /** What is published at this moment. */
@@ -34,7 +35,7 @@ export function viewerApp(parts: ViewerParts): Express {
   app.set('env', 'production');
   app.set('query parser', 'simple');
   app.use(guards(parts.address));
-  for (const asset of ['style.css', 'icon.svg']) {
+  for (const asset of ['style.css', 'desk.css', 'icon.svg', 'suggest.js']) {
     app.get(`/${asset}`, (_, response) => response.sendFile(join(VIEWS, asset), { maxAge: '1h' }));
   }
 
@@ -71,6 +72,11 @@ export function viewerApp(parts: ViewerParts): Express {
     await show(shown, 'search', await searchPage(shown.published, query), query === '' ? 'Look up' : query);
   });
 
+  page('/suggest', async ({ published, request, response }) => {
+    response.setHeader('Cache-Control', 'no-cache');
+    response.json(await suggestionsFor(published, firstValue(request.query, 'q', 200) ?? ''));
+  });
+
   page('/at/:edition/:number', async shown => {
     const { published, request } = shown;
     const { edition, number } = request.params as { edition: string; number: string };
@@ -80,7 +86,7 @@ export function viewerApp(parts: ViewerParts): Express {
       return show(shown, 'number', await numberPage(published, name, number, entries), `${number} in ${name}`);
     }
     const entry = entries[0]!;
-    const found = await itemPage(published, name, entry, firstValue(request.query, 'with'));
+    const found = await itemPage(published, name, entry, itemRequest(request));
     await show(shown, 'item', found, `${entry.number} ${entry.title} (${name})`);
   });
 
@@ -96,7 +102,7 @@ export function viewerApp(parts: ViewerParts): Express {
         known: [known],
       });
     }
-    const found = await itemPage(published, name, entry, firstValue(request.query, 'with'));
+    const found = await itemPage(published, name, entry, itemRequest(request));
     await show(shown, 'item', found, `${entry.number} ${entry.title} (${name})`);
   });
 
@@ -155,6 +161,8 @@ interface Shown {
 interface Answering extends Shown {
   readonly published: PublishedCatalog;
 }
+
+const itemRequest = ({ query }: Request) => ({ beside: firstValue(query, 'with'), show: firstValue(query, 'show') });
 
 function filterOf({ query }: Request): CrosswalkFilter {
   const list = (key: keyof CrosswalkFilter) => valuesOf(query, key, 500).slice(0, 40);

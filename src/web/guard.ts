@@ -17,6 +17,8 @@ export function guards({ hosts }: Address, allowed: Allowed = {}): RequestHandle
         directives: {
           defaultSrc: ["'none'"],
           styleSrc: ["'self'"],
+          scriptSrc: ["'self'"],
+          connectSrc: ["'self'"],
           imgSrc: ["'self'", 'data:'],
           formAction: ["'self'"],
           baseUri: ["'none'"],

@@ -6,7 +6,7 @@ import { levelName, typeName } from '../model/settings.ts';
 import { type Answer, answerOf } from './answer.ts';
 import { type Life, lifeOf } from './item-life.ts';
 import { lineThrough } from './line-of-editions.ts';
-import { editionLink, itemLink, partLink, placeLink } from './links.ts';
+import { editionLink, extendLink, itemLink, partLink, placeLink } from './links.ts';
 import { type SideBySide, sideBySide } from './side-by-side.ts';
 import { editionLine } from './site.ts';
 
@@ -31,9 +31,21 @@ export interface ItemPage {
   /** Editions to compare with. */
   readonly others: readonly { readonly name: string; readonly chosen: boolean }[];
   readonly compared?: SideBySide;
+  /** Which of both texts are shown. */
+  readonly show: Shown;
+  readonly shows: readonly { readonly word: string; readonly href: string; readonly chosen: boolean }[];
   readonly idHref: string;
   /** Where the form for comparing leads. */
   readonly action: string;
+}
+
+/** Both texts with their changes marked, or one of them as it reads. */
+export type Shown = 'marked' | 'old' | 'new';
+
+export interface ItemRequest {
+  /** The edition to compare with; the next or the one before where absent. */
+  readonly beside?: string | undefined;
+  readonly show?: string | undefined;
 }
 
 /** The page of one item as it stands in an edition, beside what it is in another one. */
@@ -41,7 +53,7 @@ export async function itemPage(
   published: PublishedCatalog,
   name: string,
   entry: Entry,
-  beside: string | undefined,
+  { beside, show: asked }: ItemRequest,
 ): Promise<ItemPage> {
   const edition = await published.edition(name);
   const { settings, places, header } = edition;
@@ -59,6 +71,8 @@ export async function itemPage(
   const compared =
     other === undefined || other === name ? undefined : await compare(published, line, name, other, entry);
   const part = places.part(entry.id) ?? entry;
+  const action = placeLink(name, entry, places.withNumber(entry.number).length > 1);
+  const show = asked === 'old' || asked === 'new' ? asked : 'marked';
   return {
     edition: header.name,
     editionLine: editionLine(edition),
@@ -85,9 +99,21 @@ export async function itemPage(
     life: await lifeOf(published, name, entry),
     others: line.filter(e => e !== name).map(e => ({ name: e, chosen: e === other })),
     ...(compared ? { compared } : {}),
+    show,
+    shows: compared ? waysToShow(compared, action, other!, show) : [],
     idHref: itemLink(entry.id),
-    action: placeLink(name, entry, places.withNumber(entry.number).length > 1),
+    action,
   };
+}
+
+function waysToShow({ from, to, pairs }: SideBySide, action: string, other: string, show: Shown): ItemPage['shows'] {
+  if (pairs.length === 0) return [];
+  const ways = { marked: 'Both, changes marked', old: `${from} only`, new: `${to} only` };
+  return (Object.keys(ways) as Shown[]).map(way => ({
+    word: ways[way],
+    href: `${extendLink(action, [['with', other], ...(way === 'marked' ? [] : [['show', way] as const])])}#beside`,
+    chosen: way === show,
+  }));
 }
 
 async function compare(

@@ -29,5 +29,11 @@ export const placeLink = (edition: string, entry: { readonly number: string; rea
     ? itemLink(entry.id, edition)
     : numberLink(edition, entry.number);
 
+/** An address of ours with more of a query. */
+export const extendLink = (address: string, query: Query) => {
+  const [path = '', known = ''] = address.split('?');
+  return known === '' ? withQuery(path, query) : `${path}?${known}&${withQuery('', query).slice(1)}`;
+};
+
 /** An id that is safe and unique as the anchor of an element. */
 export const anchorOf = (id: ItemId) => `i-${encodeURIComponent(id).replace(/%/g, '~')}`;

@@ -83,6 +83,36 @@ describe.skipIf(chromiumPath === undefined)('in a browser without scripts', () =
     expect(page.url()).toContain('with=2014');
   });
 
+  test('either text can be read alone, without marks', async () => {
+    await page.goto('/at/2018/4.2.3.1');
+    await page.getByRole('link', { name: '2024 only' }).click();
+    expect(new URL(page.url()).searchParams.get('show')).toBe('new');
+    const pair = page.getByRole('article').first();
+    expect(await pair.locator('del, ins, .rail.old').count()).toBe(0);
+    await expect(pair.textContent()).resolves.toContain('Keep the soakaway at least 5 m from any building');
+    await page.getByLabel('Compare 2018 with').selectOption('2014');
+    await page.getByRole('button', { name: 'Show' }).click();
+    expect(page.url()).toMatch(/show=new.*with=2014/);
+    await page.getByRole('link', { name: 'Both, changes marked' }).click();
+    expect(await page.locator('ins').count()).toBeGreaterThan(0);
+  });
+
+  test('the life of an item is a line, and a list says the same with all that joined it', async () => {
+    await page.goto('/at/2018/4.2.3.1');
+    const life = page.getByRole('region', { name: 'Its life' });
+    expect(await life.getByRole('img').count()).toBe(1);
+    const stages = await life.locator('.life > li').allInnerTexts();
+    expect(stages.map(s => s.replace(/\s+/g, ' '))).toEqual([
+      '2014 3.1.1 Distance',
+      '2018 split also into 4.2.2.1 4.2.3.1 Distance from buildings and trees this page',
+      '2024 merged with 4.2.1.2, 4.2.2.1 5.3.1.1 Distances',
+    ]);
+    await page.goto('/at/2018/1.2.1.2');
+    await expect(life.locator('.life > li').last().textContent()).resolves.toMatch(
+      /withdrawn\s+Nothing stands in its place/,
+    );
+  });
+
   test('who decided and why stands with a withdrawal', async () => {
     await page.goto('/at/2018/1.2.1.2');
     const said = await page.getByRole('article', { name: 'Withdrawal' }).textContent();
