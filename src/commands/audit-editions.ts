@@ -59,12 +59,16 @@ export interface AuditReport extends ReadJoint {
 
 /** Asks, of everything that an older edition says, whether the newer one still says it for each installation type. */
 export async function auditEditions(catalog: Catalog, from: string, to: string): Promise<AuditReport> {
+  return withAnswers(catalog, await auditTexts(catalog, from, to));
+}
+
+/** The audit before anybody's answers: it rests on both editions alone, so that it need not be done anew for each. */
+export async function auditTexts(catalog: Catalog, from: string, to: string): Promise<AuditReport> {
   const read = await readJoint(catalog, from, to);
   const { joint } = read;
-  const [older, newer, known, at] = await Promise.all([
+  const [older, newer, at] = await Promise.all([
     readEdition(catalog, from),
     readEdition(catalog, to),
-    readBeside(catalog, LOSS_ANSWERS).then(parseLossAnswers),
     locate(catalog, to),
   ]);
   // An edition passed through may have decided as well; the first has nothing to decide.
@@ -73,7 +77,7 @@ export async function auditEditions(catalog: Catalog, from: string, to: string):
   const [items, heirs] = [older, newer].map(e => new Map(e.items.map(i => [i.id, i])));
   const texts = { from: (id: ItemId) => items!.get(id), to: (id: ItemId) => heirs!.get(id) };
   const retention = retentionBetween(joint, texts);
-  const context = { joint, texts, answers: known.answers, publishedBy: `${author.name} <${author.email}>` };
+  const context = { joint, texts, publishedBy: `${author.name} <${author.email}>` };
   return {
     ...read,
     from: joint.from.header.name,
@@ -86,18 +90,28 @@ export async function auditEditions(catalog: Catalog, from: string, to: string):
     items: items!,
     heirs: heirs!,
     asked: new Set(retention.map(r => r.item)).size,
-    findings: [...read.findings, ...known.findings],
   };
+}
+
+/** The same with what people have answered by now. */
+export async function withAnswers(catalog: Catalog, report: AuditReport): Promise<AuditReport> {
+  const { answers, findings } = parseLossAnswers(await readBeside(catalog, LOSS_ANSWERS));
+  const lines = report.lines.map((line): AuditLine => {
+    const answer = line.key === '' ? undefined : answers.get(line.key);
+    if (!answer) return line;
+    const holds = answer.texts.join() === line.texts.join();
+    return { ...line, answer, state: holds ? 'settled' : line.state === 'decision' ? 'decision' : 'again' };
+  });
+  return { ...report, lines, findings: [...report.findings, ...findings] };
 }
 
 interface Context {
   readonly joint: Joint;
   readonly texts: Parameters<typeof retentionBetween>[1];
-  readonly answers: ReadonlyMap<string, LossAnswer>;
   readonly publishedBy: string;
 }
 
-function linesOf(r: Retention, { joint, texts, answers, publishedBy }: Context): AuditLine[] {
+function linesOf(r: Retention, { joint, texts, publishedBy }: Context): AuditLine[] {
   const { number, title } = joint.old.get(r.item)!;
   const oldText = askedBy(texts.from(r.item)!);
   const heirs = r.heirs.map(id => ({ id, number: joint.new.get(id)!.number, title: joint.new.get(id)!.title }));
@@ -117,10 +131,7 @@ function linesOf(r: Retention, { joint, texts, answers, publishedBy }: Context):
   };
   const ask = (kind: AuditLine['kind'], text: string, start: number, decision = ''): AuditLine => {
     const key = lossKey(joint.from.header.name, joint.to.header.name, r.item, r.types, kind, text);
-    const answer = answers.get(key);
-    const holds = answer !== undefined && answer.texts.join() === hashes.join();
-    const state = holds ? 'settled' : decision ? 'decision' : answer ? 'again' : 'open';
-    return { ...shared, key, kind, text, start, becomes: '', state, decision, ...(answer && { answer }) };
+    return { ...shared, key, kind, text, start, becomes: '', state: decision ? 'decision' : 'open', decision };
   };
   return [
     ...(r.fate === 'ends' ? [ask('type', r.types.join(', '), 0)] : []),

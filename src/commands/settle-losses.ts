@@ -67,7 +67,10 @@ export async function settleLosses(
     const trouble = troubleWith(line, key, verdict, because, by);
     if (trouble) wrong.push(finding(row, trouble));
     else
-      files.set(lossAnswerPath(key), writeLossAnswer(answer(report, line!, verdict as LossVerdict, because, by, date)));
+      files.set(
+        lossAnswerPath(key),
+        writeLossAnswer(answerTo(report, line!, verdict as LossVerdict, because, by, date)),
+      );
   }
   if (wrong.length > 0) {
     throw new CatalogError(
@@ -84,7 +87,8 @@ export async function settleLosses(
   return { settled: files.size, kept, empty };
 }
 
-function troubleWith(line: AuditLine | undefined, key: string, verdict: string, because: string, by: string) {
+/** Why a verdict cannot be kept; undefined where it can. */
+export function troubleWith(line: AuditLine | undefined, key: string, verdict: string, because: string, by: string) {
   if (!line)
     return `${key || 'A row without a key'} is no loss of these editions; run the audit again and fill that in.`;
   if (!(LOSS_VERDICTS as readonly string[]).includes(verdict)) {
@@ -109,7 +113,8 @@ export function isSamePerson(a: string, b: string): boolean {
   return (x.address !== undefined && x.address === y.address) || (x.name !== '' && x.name === y.name);
 }
 
-function answer(
+/** A verdict as it is kept, with the texts on which it was given. */
+export function answerTo(
   { from, to }: AuditReport,
   { item, types, kind, text, texts }: AuditLine,
   verdict: LossVerdict,

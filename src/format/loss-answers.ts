@@ -20,11 +20,12 @@ const schema = z.strictObject({
   by: text,
   date: z.iso.date(),
   texts: z.array(text),
+  second: z.strictObject({ by: text, date: z.iso.date() }).exactOptional(),
 });
 
 export function writeLossAnswer(answer: LossAnswer): string {
-  const { from, to, item, types, kind, text: words, verdict, because, by, date, texts } = answer;
-  return writeJson({ from, to, item, types, kind, text: words, verdict, because, by, date, texts });
+  const { from, to, item, types, kind, text: words, verdict, because, by, date, texts, second } = answer;
+  return writeJson({ from, to, item, types, kind, text: words, verdict, because, by, date, texts, second });
 }
 
 /** Answers by their key; a file that cannot be read is a finding, and its question is asked again. */

@@ -24,4 +24,6 @@ export interface LossAnswer {
   readonly date: string;
   /** Hash of the old text and of each heir's, as they stood when the answer was given. */
   readonly texts: readonly string[];
+  /** Somebody else again who has read it and agrees. */
+  readonly second?: { readonly by: string; readonly date: string };
 }
