@@ -166,7 +166,11 @@ export async function carryJobs(
   }
 }
 
-async function openJobs(files: Files, { input, sheet }: CarryJobsOptions): Promise<JobSource> {
+/** A table of jobs in the format that its first bytes tell. @throws CatalogError BadTable, BadFile */
+export async function openJobs(
+  files: Files,
+  { input, sheet }: Pick<CarryJobsOptions, 'input' | 'sheet'>,
+): Promise<JobSource> {
   const first = await firstBytes(files, input);
   const source = isWorkbook(first)
     ? await sheetJobs(files, input, sheet)

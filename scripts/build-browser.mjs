@@ -1,0 +1,61 @@
+// Puts the pure middle of the program into one plain script, dist/browser/carry.js, for pages that carry files over. A page
+// that was opened from a folder can load neither modules nor workers, so the script sets a global to a function: the page
+// takes the function's own text for a worker, or calls it where no worker can be had.
+import { existsSync } from 'node:fs';
+import { mkdir, writeFile } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
+
+const root = join(import.meta.dirname, '..');
+
+/** What the libraries themselves publish for browsers; a PDF is never read there, and its reader has megabytes. */
+const INSTEAD = {
+  'csv-parse': 'csv-parse/browser/esm',
+  'csv-parse/sync': 'csv-parse/browser/esm/sync',
+  'csv-stringify/sync': 'csv-stringify/browser/esm/sync',
+};
+
+/**
+ * @param {string} entry the compiled entry, or its source
+ * @param {string} out
+ * @returns {Promise<boolean>} false where the bundler is not installed; nothing is written then
+ */
+export async function buildBrowser(
+  entry = join(root, 'dist', 'browser', 'carry-engine.js'),
+  out = join(root, 'dist', 'browser', 'carry.js'),
+) {
+  if (!existsSync(join(root, 'node_modules', 'rolldown'))) return false;
+  const { rolldown } = await import('rolldown');
+  const bundle = await rolldown({
+    input: entry,
+    cwd: root,
+    platform: 'browser',
+    resolve: { alias: INSTEAD },
+    plugins: [
+      {
+        name: 'no-pdf',
+        resolveId: id => (id.startsWith('pdfjs-dist') ? { id: '\0no-pdf' } : null),
+        load: id => (id === '\0no-pdf' ? 'export {};' : null),
+      },
+    ],
+    onLog: (level, log, defaultHandler) => {
+      if (log.code === 'UNRESOLVED_IMPORT') throw new Error(log.message);
+      if (log.code !== 'IMPORT_IS_UNDEFINED') defaultHandler(level, log);
+    },
+  });
+  const { output } = await bundle.generate({
+    format: 'iife',
+    name: 'FishplateCarry',
+    minify: true,
+    codeSplitting: false,
+  });
+  await bundle.close();
+  await mkdir(dirname(out), { recursive: true });
+  // No end tag can come up in it: the text stands in files of its own, never inside a page.
+  await writeFile(out, `globalThis.FISHPLATE_CARRY = function () {\n${output[0].code}\nreturn FishplateCarry;\n};\n`);
+  return true;
+}
+
+if (process.argv[1] === import.meta.filename) {
+  if (!(await buildBrowser(...process.argv.slice(2))))
+    process.stdout.write('rolldown is not installed; nothing built.\n');
+}

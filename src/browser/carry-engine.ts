@@ -1,0 +1,89 @@
+import { openWays, type PackedWays } from '../carryover/packed-ways.ts';
+import { CatalogError } from '../model/errors.ts';
+import { carryLesson } from './carry-lesson.ts';
+import type { CarryAnswer, CarryRequest } from './carry-request.ts';
+import { carryTable } from './carry-table.ts';
+
+/** Larger files go to the command line, which reads them piece by piece: a page holds input and output in memory. */
+export const LARGEST = 64 * 2 ** 20;
+
+const TABLES = /\.(?:csv|tsv|txt|xlsx|xlsm|xls|jsonl|ndjson|json)$/i;
+const LESSONS = /\.(?:md|markdown|html?|docx?|docm|dot[xm]|pptx?|pptm|ppsx|od[tp]|rtf|pdf)$/i;
+
+/** Carries files over, with nothing but what it is given. */
+export type CarryEngine = (request: CarryRequest, progress: (message: string) => void) => Promise<CarryAnswer>;
+
+/** Bytes in, bytes out: no file, no network, no clock. Whatever stops it comes back as a sentence. */
+export function carryEngine(packed: PackedWays): CarryEngine {
+  const ways = openWays(packed);
+  return async (request, progress) => {
+    const { file, from } = request;
+    try {
+      refuseLarge(file.name, file.bytes.length);
+      const way = from === undefined ? [...ways.values()][0] : ways.get(from);
+      if (!way)
+        throw new CatalogError('UnknownEdition', `Nothing leads from edition ${from} to this one; choose another.`);
+      const answer = isLesson(file.name, file.bytes)
+        ? await carryLesson(way, packed, request)
+        : await carryTable(way, ways, request, progress);
+      return answer.kind === 'refused' ? { ...answer, sentence: forPages(answer.sentence) } : answer;
+    } catch (error) {
+      if (error instanceof CatalogError) return { kind: 'refused', sentence: forPages(error.message) };
+      const what = error instanceof Error ? error.message : String(error);
+      return {
+        kind: 'refused',
+        sentence: `This is a defect of the page (${what}); tell whoever publishes it, and which file it was.`,
+      };
+    }
+  };
+}
+
+/** The other side of a worker: one request at a time, answered in order. */
+export function attend(
+  scope: {
+    onmessage: ((event: { readonly data: unknown }) => void) | null;
+    postMessage(message: unknown): void;
+  },
+  packed: PackedWays,
+): void {
+  const engine = carryEngine(packed);
+  let before: Promise<unknown> = Promise.resolve();
+  scope.onmessage = ({ data }) => {
+    const { ticket, request } = data as { readonly ticket: number; readonly request: CarryRequest };
+    before = before
+      .then(() => engine(request, progress => scope.postMessage({ ticket, progress })))
+      .then(answer => scope.postMessage({ ticket, answer }));
+  };
+}
+
+function refuseLarge(name: string, size: number): void {
+  if (size === 0) throw new CatalogError('BadFile', `${name} is empty; choose another file.`);
+  if (size <= LARGEST) return;
+  const megabytes = (n: number) => Math.ceil(n / 2 ** 20);
+  throw new CatalogError(
+    'BadFile',
+    `${name} has ${megabytes(size)} MB, more than the ${megabytes(LARGEST)} MB that a page can hold; split it, or have it carried by the program: fishplate carry.`,
+  );
+}
+
+/** A text that ends in .txt may be either; it is a table where its first line has separators and its second as many. */
+function isLesson(name: string, bytes: Uint8Array): boolean {
+  if (LESSONS.test(name)) return true;
+  if (!/\.txt$/i.test(name)) {
+    if (TABLES.test(name)) return false;
+    throw new CatalogError(
+      'BadArgument',
+      `${name} is of a kind that is not read; choose a list of jobs (.csv, .xlsx, .jsonl) or a lesson (.md, .html, .docx, .pptx, .txt).`,
+    );
+  }
+  const [first = '', second = ''] = new TextDecoder().decode(bytes.subarray(0, 20_000)).split(/\r?\n/);
+  return ![',', ';', '\t'].some(mark => first.includes(mark) && first.split(mark).length === second.split(mark).length);
+}
+
+/** The sentences of the program name its options; a page has fields for them. */
+function forPages(sentence: string): string {
+  return sentence
+    .replace(/say --dates dmy, mdy or ymd/, 'say which comes first under "Read it differently"')
+    .replace(/check --from/, 'choose another edition')
+    .replace(/ and run again\./, ' and choose it again.');
+}
