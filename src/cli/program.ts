@@ -20,6 +20,7 @@ const COMMANDS: readonly (readonly [names: readonly string[], load: () => Promis
   [['people'], async () => (await import('./people.ts')).addPeople],
   [['serve'], async () => (await import('./serve.ts')).addServe],
   [['draft', 'publish', 'erratum', 'mint'], async () => (await import('./drafts.ts')).addDrafts],
+  [['comments'], async () => (await import('./comments.ts')).addComments],
   [['demo'], async () => (await import('./demo.ts')).addDemo],
 ];
 

@@ -9,8 +9,9 @@ export const COMMENTS_FOLDER = 'comments/';
 /** Comments on one edition; its circulations stand in a folder of their own below. */
 export const commentsFolder = (edition: string) => `${COMMENTS_FOLDER}${edition}/`;
 
+/** Codes differ in more than their case, so small letters name the file. */
 export const commentPath = ({ edition, code }: Pick<CommentRecord, 'edition' | 'code'>) =>
-  `${commentsFolder(edition)}${fileNameOf(code)}.json`;
+  `${commentsFolder(edition)}${fileNameOf(code.toLowerCase())}.json`;
 
 export const circulationPath = ({ edition, round }: Pick<Circulation, 'edition' | 'round'>) =>
   `${commentsFolder(edition)}circulated/${round}.json`;
@@ -49,7 +50,7 @@ const circulation = z.strictObject({
   round: z.int().min(1),
   commit: words,
   date: z.iso.date(),
-  items: z.array(z.tuple([words, text, words, z.int(), z.int()])),
+  items: z.array(z.tuple([words, text, z.int(), words, z.int(), z.int()])),
 });
 
 /** Keys in one order, so that the same record gives the same bytes. */
@@ -83,7 +84,7 @@ export function writeComment(record: CommentRecord): string {
 /** One item a line, as in a frozen table: an edition of 3,000 items would else be 21,000 lines of JSON. */
 export function writeCirculation({ edition, round, commit, date, items }: Circulation): string {
   const head = JSON.stringify({ edition, round, commit, date }).slice(0, -1);
-  const rows = items.map(({ id, number, hash, first, last }) => JSON.stringify([id, number, hash, first, last]));
+  const rows = items.map(i => JSON.stringify([i.id, i.number, i.level, i.hash, i.first, i.last]));
   return `${head},"items":[\n${rows.join(',\n')}\n]}\n`;
 }
 
@@ -119,5 +120,8 @@ function byCode(a: string, b: string): number {
 }
 
 function unpacked({ items, ...rest }: z.infer<typeof circulation>): Circulation {
-  return { ...rest, items: items.map(([id, number, hash, first, last]) => ({ id, number, hash, first, last })) };
+  return {
+    ...rest,
+    items: items.map(([id, number, level, hash, first, last]) => ({ id, number, level, hash, first, last })),
+  };
 }

@@ -71,6 +71,7 @@ export interface Circulation {
 export interface CirculatedItem {
   readonly id: ItemId;
   readonly number: string;
+  readonly level: number;
   readonly hash: string;
   /** Its first and last line in the numbered draft. */
   readonly first: number;

@@ -1,0 +1,30 @@
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { openDraft } from '../../src/commands/open-draft.ts';
+import type { Ports } from '../../src/commands/ports.ts';
+import { type Catalog, openOrCreate } from '../../src/store/open.ts';
+import { publishEdition } from '../../src/store/write.ts';
+import { testPorts } from '../demo-catalog.ts';
+import { AUTHOR, nativeGit, smallEdition, temporaryFolder } from '../store/temp-catalog.ts';
+
+/** A catalog with the edition 2018 (work items 1 to 3 with requirements 1.1 to 3.2) and a draft 2030 that begins as it. */
+export async function catalogWithDraft(): Promise<{ catalog: Catalog; ports: Ports; dir: string }> {
+  const dir = join(temporaryFolder(), 'works.git');
+  const catalog = await openOrCreate(dir);
+  await publishEdition(catalog, smallEdition('2018', null, 'Set'), AUTHOR, 'Edition 2018');
+  const ports = testPorts('release');
+  await openDraft(ports, catalog, { name: '2030' });
+  return { catalog, ports, dir };
+}
+
+/** Changes files of the draft in a clone, as people do who work with git. */
+export function changeDraft(dir: string, files: Readonly<Record<string, (before: string) => string>>): string {
+  const clone = join(temporaryFolder(), 'clone');
+  nativeGit('.', 'clone', '-q', '-b', 'draft/2030', dir, clone);
+  for (const [path, change] of Object.entries(files)) {
+    writeFileSync(join(clone, path), change(nativeGit(clone, 'show', `HEAD:${path}`)));
+  }
+  nativeGit(clone, 'commit', '-qam', 'Work on the draft');
+  nativeGit(clone, 'push', '-q');
+  return nativeGit(clone, 'rev-parse', 'HEAD').trim();
+}
