@@ -1,0 +1,96 @@
+import type { Stretch } from '../content/sentences.ts';
+import type { ItemId } from '../model/item.ts';
+import { type LightReading, lightReading, quantitiesIn, sizesOf, stemsIn } from './light-reading.ts';
+
+/** An item with what it says. */
+export interface SayingItem {
+  readonly id: ItemId;
+  readonly title: string;
+  readonly text: string;
+}
+
+/** A sentence of an item that a passage tells in its own words. */
+export interface Teaching {
+  readonly id: ItemId;
+  /** How much of the item's sentence the passage tells, rare words counting more: 0 to 1. */
+  readonly told: number;
+  /** How much of what the passage says is the item's, its title included: 0 to 1. */
+  readonly covered: number;
+  /** Their geometric mean, by which teachings are ordered. */
+  readonly score: number;
+  /** Words in common. */
+  readonly shared: number;
+  /** Sizes of values in common; see sizesOf. */
+  readonly sizes: ReadonlySet<string>;
+}
+
+/** What a stretch of a passage teaches, the best first. */
+export type TaughtBy = (passage: LightReading, stretch: Stretch) => readonly Teaching[];
+
+interface Unit {
+  readonly id: ItemId;
+  readonly stems: ReadonlySet<string>;
+  readonly title: ReadonlySet<string>;
+  readonly sizes: ReadonlySet<string>;
+  weight: number;
+}
+
+/** A value in common says as much as a rather rare word. */
+const VALUE = 3;
+/** Words in more sentences than this do not bring up candidates: they would bring up the whole edition. */
+const COMMON = 60;
+const LEAST_SHARED = 2;
+const LEAST_TOLD = 0.25;
+
+/**
+ * Finds the items whose sentences a passage tells without citing them. A passage is compared with sentences, not with
+ * whole items: a lesson tells one thing at a time. Time grows with the passage, not with passage times edition.
+ */
+export function taughtFinder(items: Iterable<SayingItem>): TaughtBy {
+  const units: Unit[] = [];
+  const postings = new Map<string, number[]>();
+  for (const { id, title, text } of items) {
+    const reading = lightReading(text);
+    const named = new Set(lightReading(title).stems.filter(Boolean));
+    for (const sentence of reading.sentences) {
+      const stems = stemsIn(reading, sentence);
+      if (stems.size === 0) continue;
+      const sizes = new Set(quantitiesIn(reading, sentence).flatMap(q => sizesOf(reading, q)));
+      for (const stem of stems) {
+        const known = postings.get(stem);
+        if (known) known.push(units.length);
+        else postings.set(stem, [units.length]);
+      }
+      units.push({ id, stems, title: named, sizes, weight: 0 });
+    }
+  }
+  const rarity = (stem: string) => Math.log(1 + units.length / (postings.get(stem)?.length ?? units.length));
+  const weigh = (stems: Iterable<string>) => [...stems].reduce((sum, stem) => sum + rarity(stem), 0);
+  for (const unit of units) unit.weight = weigh(unit.stems) + VALUE * unit.sizes.size;
+
+  return (passage, stretch) => {
+    const said = stemsIn(passage, stretch);
+    const sizes = new Set(quantitiesIn(passage, stretch).flatMap(q => sizesOf(passage, q)));
+    const weight = weigh([...said].filter(stem => postings.has(stem))) + VALUE * sizes.size;
+    const hits = new Map<number, number>();
+    for (const stem of said) {
+      const found = postings.get(stem);
+      if (found && found.length <= COMMON) for (const at of found) hits.set(at, (hits.get(at) ?? 0) + 1);
+    }
+    const best = new Map<ItemId, Teaching>();
+    for (const at of hits.keys()) {
+      const unit = units[at]!;
+      const shared = [...said].filter(stem => unit.stems.has(stem));
+      const named = [...said].filter(stem => unit.title.has(stem) && !unit.stems.has(stem));
+      const values = new Set([...sizes].filter(size => unit.sizes.has(size)));
+      const common = weigh(shared) + VALUE * values.size;
+      const told = common / unit.weight;
+      if (shared.length < LEAST_SHARED || told < LEAST_TOLD) continue;
+      const covered = Math.min(1, (common + weigh(named)) / weight);
+      const score = Math.sqrt(told * covered);
+      if ((best.get(unit.id)?.score ?? 0) >= score) continue;
+      best.set(unit.id, { id: unit.id, told, covered, score, shared: shared.length, sizes: values });
+    }
+    return [...best.values()].sort((a, b) => b.score - a.score || (a.id < b.id ? -1 : 1));
+  };
+}
