@@ -18,11 +18,17 @@ export class JobNotes {
   }
 
   /** Notes words for a type or a state that are on no list; says whether there was one. */
-  strange(typeCell: string, type: TypeId | undefined, stateCell: string, state: string | undefined): boolean {
+  strange(
+    typeCell: string,
+    type: TypeId | undefined,
+    stateCell: string,
+    state: string | undefined,
+    lines = 1,
+  ): boolean {
     const strangeType = typeCell.trim() !== '' && type === undefined;
     const strangeState = stateCell.trim() !== '' && state === undefined;
-    if (strangeType) count(this.#types, typeCell.trim());
-    if (strangeState) count(this.#states, stateCell.trim());
+    if (strangeType) count(this.#types, typeCell.trim(), lines);
+    if (strangeState) count(this.#states, stateCell.trim(), lines);
     return strangeType || strangeState;
   }
 
@@ -63,8 +69,8 @@ export class JobNotes {
   }
 }
 
-function count(words: Map<string, number>, word: string): void {
+function count(words: Map<string, number>, word: string, lines: number): void {
   const short = word.slice(0, 60);
   const key = words.has(short) || words.size < NAMED ? short : '(others)';
-  words.set(key, (words.get(key) ?? 0) + 1);
+  words.set(key, (words.get(key) ?? 0) + lines);
 }

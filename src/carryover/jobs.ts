@@ -1,20 +1,17 @@
 import type { Joint } from '../crosswalk/joint.ts';
-import { OUTCOMES, type Outcome, type OutcomeKind } from '../model/citation.ts';
+import type { OutcomeKind } from '../model/citation.ts';
 import type { Finding } from '../model/finding.ts';
 import type { ItemId, TypeId } from '../model/item.ts';
-import { type CaseCount, countCases, sumOfLines, type Tally } from './case-counts.ts';
+import type { CaseCount } from './case-counts.ts';
 import type { Columns } from './columns.ts';
 import { type Governing, governingEdition } from './governing-edition.ts';
-import { type AddedLine, addedLine, type Governed, type JobCase, jobCase } from './job-case.ts';
-import { askedOn, type Decisions, isQuestion, type JobQuestion } from './job-decisions.ts';
+import { type AddedLine, addedLine, type Governed, type JobCase } from './job-case.ts';
+import { type CaseOptions, jobCases, type KnownCase, tightens } from './job-cases.ts';
+import type { JobQuestion } from './job-decisions.ts';
 import { JobNotes } from './job-notes.ts';
-import type { JobPolicy } from './job-policy.ts';
-import { caseReader, type Way } from './job-reader.ts';
+import type { Way } from './job-reader.ts';
 import { newDutiesUnder } from './new-duties.ts';
 import type { MarksOf } from './resolve.ts';
-import { dutyOf } from './settled-by-policy.ts';
-import { stateOf } from './states.ts';
-import { typeReader } from './type-names.ts';
 
 export type { CaseCount } from './case-counts.ts';
 
@@ -39,15 +36,9 @@ export interface CarriedLine {
 }
 
 /** What a run may know beside the two editions. */
-export interface CarrierOptions {
-  /** Other editions that lines may cite, by name. */
-  readonly others?: ReadonlyMap<string, Way>;
-  /** Names of types that no edition knows any more, to what they mean now. */
-  readonly typeNames?: Readonly<Record<string, string>>;
-  readonly policy?: JobPolicy;
+export interface CarrierOptions extends CaseOptions {
   /** The day that decides for a line, by the policy's columns; only with a policy. */
   readonly dayOf?: (cells: readonly string[]) => { readonly day: string; readonly header: string } | undefined;
-  readonly decisions?: Decisions;
   /** Told of each open line that asks more under the newer edition than under the one that it cites. */
   readonly tightens?: (cells: readonly string[], line: number, found: JobCase) => void;
 }
@@ -71,8 +62,6 @@ export interface JobCarrier {
   findings(): readonly Finding[];
 }
 
-/** Numbers that name nothing come in any quantity; beyond this many they are counted as one case. */
-const UNREADABLE = 10_000;
 /** Answers remembered by the cells as they stand; cells longer than this are not worth remembering. */
 const REMEMBERED = 50_000;
 const LONG_CELL = 200;
@@ -83,16 +72,10 @@ const LONG_KEY = 500;
  * the lines. Law: each line has exactly one outcome.
  */
 export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns, options: CarrierOptions = {}): JobCarrier {
-  const { policy, decisions } = options;
-  const others = options.others ?? new Map<string, Way>();
-  const reader = caseReader({ joint, marks }, others, policy, decisions);
-  const typeOf = typeReader(joint, { ...policy?.types, ...options.typeNames });
+  const { policy } = options;
   const notes = new JobNotes(columns);
+  const cases = jobCases(joint, marks, columns, notes, options);
   const remembered = new Map<string, Known>();
-  const cases = new Map<string, Known>();
-  const uncounted = new Map<OutcomeKind, { lines: number; closed: number }>();
-  const editions = new Map<string, number>();
-  let unreadable = 0;
   const finished = new Set<string>();
   const duties = new Map<string, readonly AddedLine[]>();
   let run = emptyRun('');
@@ -113,49 +96,18 @@ export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns, optio
     for (const column of readFrom) key += `\u0000${cells[column] ?? ''}`;
     const known = remembered.get(key);
     if (known) return known;
-    const found = readCase(cells, numeric, governed);
+    const found: Known = cases.read(cells, numeric, governed);
     if (key.length > LONG_KEY) return found;
     if (remembered.size >= REMEMBERED) remembered.clear();
-    const [type, state] = [at(cells, 'type'), at(cells, 'state')];
     // A word on no list is noted each time that it is met, so such lines are not remembered.
-    if (!notes.strange(type, typeOf(type), state, stateOf(state))) remembered.set(key, found);
+    if (!cases.strange(cells)) remembered.set(key, found);
     return found;
-  }
-
-  function readCase(cells: readonly string[], numeric: readonly string[], governed: Governed): Known {
-    const type = typeOf(at(cells, 'type'));
-    const state = stateOf(at(cells, 'state')) ?? 'open';
-    const cited = { number: at(cells, 'number'), title: at(cells, 'title'), edition: at(cells, 'edition') };
-    const asked = { ...cited, type, state, governed, numeric };
-    const { number, title, edition, way } = reader.cited(asked);
-    const key = JSON.stringify([number, type ?? null, state, title ?? null, edition, governed, numeric]);
-    const known = cases.get(key);
-    if (known) return known;
-    const { outcome, undecided } = reader.answer(asked);
-    const found: Known = {
-      case: jobCase(way.joint, number, type, state, edition, outcome, governed),
-      lines: 0,
-      counted: true,
-      way,
-      title,
-      undecided,
-      edition,
-    };
-    const readable = outcome.from !== undefined || outcome.kind !== 'unknown';
-    if (readable || (unreadable < UNREADABLE && number.length <= LONG_CELL)) {
-      cases.set(key, found);
-      if (!readable) unreadable++;
-      return found;
-    }
-    return { ...found, counted: false };
   }
 
   /** The edition that governs a line, by the policy; without one every open line goes to the newer edition. */
   function governingOf(cells: readonly string[], job: string): Governing | undefined {
     if (!policy) return undefined;
-    const state = stateOf(at(cells, 'state')) ?? 'open';
-    const cited = { number: at(cells, 'number'), title: '', edition: at(cells, 'edition') };
-    const { edition } = reader.cited({ ...cited, type: undefined, state, governed: 'newer', numeric: [] });
+    const { edition, state } = cases.cited(cells);
     const day = options.dayOf?.(cells);
     return governingEdition(policy, {
       job,
@@ -163,17 +115,6 @@ export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns, optio
       ...(state === 'open' ? {} : { closed: state }),
       ...(day ? { day } : {}),
     });
-  }
-
-  function count(tally: Known): void {
-    tally.lines++;
-    editions.set(tally.edition, (editions.get(tally.edition) ?? 0) + 1);
-    if (tally.counted) return;
-    const { outcome, state } = tally.case;
-    const kind = uncounted.get(outcome.kind) ?? { lines: 0, closed: 0 };
-    kind.lines++;
-    if (state !== 'open') kind.closed++;
-    uncounted.set(outcome.kind, kind);
   }
 
   function endRun(): readonly AddedLine[] {
@@ -225,7 +166,7 @@ export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns, optio
       const governing = governingOf(cells, job);
       const governed = governing ? governedBy(governing, joint.to.header.name) : 'newer';
       const tally = tallyOf(cells, numeric, governed);
-      count(tally);
+      cases.count(tally);
       // What stays under the older edition costs what was agreed.
       if (options.tightens && governed === 'newer') {
         tally.tightens ??= tightens(tally);
@@ -240,21 +181,13 @@ export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns, optio
       return gained;
     },
     totals: () => {
-      const all = countCases([...cases.values()], uncounted);
-      const outcomes = Object.fromEntries(OUTCOMES.map(k => [k, sumOfLines(all.filter(c => c.outcome === k))]));
-      return {
-        lines,
-        outcomes: outcomes as Record<OutcomeKind, number>,
-        folded,
-        closed: all.reduce((n, c) => n + c.closed, 0),
-        added,
-        agree: sumOfLines(all) === lines,
-      };
+      const { lines: counted, outcomes, closed } = cases.totals();
+      return { lines, outcomes, folded, closed, added, agree: counted === lines };
     },
-    cases: () => countCases([...cases.values()], uncounted),
-    questions: () => questionsOf([...cases.values()]),
-    editions: () => editions,
-    findings: () => [...notes.findings(), ...(decisions?.findings() ?? [])],
+    cases: cases.counts,
+    questions: cases.questions,
+    editions: cases.editions,
+    findings: cases.findings,
   };
 }
 
@@ -274,38 +207,11 @@ function emptyRun(job: string): Run {
 
 const NOT_NUMERIC: readonly string[] = [];
 
-/** A tally with what it takes to ask about it. */
-interface Known extends Tally {
-  readonly way: Way;
-  readonly title: string | undefined;
-  readonly edition: string;
-  readonly undecided: Outcome;
+interface Known extends KnownCase {
   /** Looked up when it is first asked for. */
   tightens?: boolean;
 }
 
-function governedBy({ edition }: Governing, to: string): Governed {
+export function governedBy({ edition }: Governing, to: string): Governed {
   return edition === undefined ? 'ask' : edition === to ? 'newer' : { edition };
-}
-
-/** A line under contract that the newer edition would make dearer. */
-function tightens({ case: found, way, undecided }: Known): boolean {
-  if (found.state !== 'open') return false;
-  const duty = dutyOf(way.joint, way.marks, undecided);
-  return duty === 'stricter' || duty === 'mixed';
-}
-
-function questionsOf(cases: readonly Known[]): readonly JobQuestion[] {
-  const asked = new Map<string, JobQuestion>();
-  for (const { case: found, way, title, edition, undecided, lines } of cases) {
-    if (lines === 0 || !isQuestion(found.state, undecided)) continue;
-    const mark = askedOn(way.joint, undecided);
-    const { number, type, state } = found;
-    const key = JSON.stringify([number, type ?? null, state, title ?? null, edition, mark]);
-    const before = asked.get(key)?.lines ?? 0;
-    asked.set(key, { number, type, state, title, edition, outcome: undecided, askedOn: mark, lines: before + lines });
-  }
-  return [...asked.values()].sort(
-    (a, b) => b.lines - a.lines || (a.number < b.number ? -1 : a.number > b.number ? 1 : 0),
-  );
 }
