@@ -17,3 +17,13 @@ function namesEdition(sentence: string, name: string): boolean {
   const pattern = /\d/.test(name) ? alone : `${alone}\\s+edition|edition\\s+${alone}`;
   return new RegExp(pattern, 'iu').test(sentence);
 }
+
+/** A sentence goes no further; a page without a full stop would be read once for each of its lines. */
+const REACH = 300;
+
+/** The sentence around a stretch, up to its full stop: who goes on behind a semicolon still tells the same. */
+export function wholeSentence(text: string, start: number, end: number): string {
+  const before = /[^.!?\n]*$/.exec(text.slice(Math.max(0, start - REACH), start))?.[0] ?? '';
+  const after = /[.!?]$/.test(text.slice(start, end)) ? '' : (/^[^.!?\n]*/.exec(text.slice(end, end + REACH))?.[0] ?? '');
+  return before + text.slice(start, end) + after;
+}

@@ -6,7 +6,7 @@ import { type LightReading, lightReading, quantitiesIn, sizesOf, stemsIn } from 
 export interface SayingItem {
   readonly id: ItemId;
   readonly title: string;
-  readonly text: string;
+  readonly reading: LightReading;
 }
 
 /** A sentence of an item that a passage tells in its own words. */
@@ -49,8 +49,7 @@ const LEAST_TOLD = 0.25;
 export function taughtFinder(items: Iterable<SayingItem>): TaughtBy {
   const units: Unit[] = [];
   const postings = new Map<string, number[]>();
-  for (const { id, title, text } of items) {
-    const reading = lightReading(text);
+  for (const { id, title, reading } of items) {
     const named = new Set(lightReading(title).stems.filter(Boolean));
     for (const sentence of reading.sentences) {
       const stems = stemsIn(reading, sentence);
