@@ -29,6 +29,8 @@ export function intervalAt(tokens: readonly Token[], at: number): ReadValue | un
   const low = tokens[at]?.low ?? '';
   const period = Object.hasOwn(PERIODS, low) ? PERIODS[low] : undefined;
   if (period) return interval(period[0], UNIT_SPELLINGS.get(period[1])!, at + 1);
+  // "at once" is no number of times.
+  if (low === 'once' && tokens[at - 1]?.low === 'at') return undefined;
   const often = Object.hasOwn(TIMES, low) ? { value: TIMES[low]!, next: at + 1 } : timesAt(tokens, at);
   if (often) return oftenAt(tokens, often);
   if (low !== 'every' && (low !== 'each' || tokens[at + 1]?.low === 'one')) return undefined;

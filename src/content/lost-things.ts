@@ -103,7 +103,7 @@ function trimmed(from: Reading, run: readonly Atom[]): readonly Atom[] {
 /** "acrylic sealer" that goes on as "acrylic", "stainless steel screws" as "stainless screws". */
 function isShortened({ tokens, meanings, tags }: Reading, run: readonly Atom[], stated: ReadonlySet<string>): boolean {
   const at = run[0]!.first - 1;
-  const named = meanings[at] !== '' && stated.has(meanings[at] ?? '') && tags[at] !== 'VERB' && tags[at] !== 'ADV';
+  const named = meanings[at] !== '' && stated.has(meanings[at] ?? '') && /^(?:NOUN|PROPN|ADJ)$/.test(tags[at] ?? '');
   return run.length === 1 && named && tokens[at]!.kind === 'word' && !DOCUMENTS.has(run[0]!.key);
 }
 

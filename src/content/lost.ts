@@ -77,7 +77,6 @@ function valuesOf(from: Reading, heirs: readonly Reading[], all: readonly Readin
   const missing = from.quantities.filter(
     q =>
       !isOne(q) &&
-      !isAtOnce(from, q) &&
       !isElliptic(from, q) &&
       !stated.some(s => states(s, q)) &&
       !letters.some(text => text.includes(lettersOf(q.text))),
@@ -104,10 +103,6 @@ const lettersOf = (text: string) =>
 
 /** "one", "a" and "at least one" count the same. */
 const isOne = (q: Quantity) => q.dimension === 'count' && q.low === 1 && (q.high === 1 || q.comparator === 'min');
-
-/** "at once" is no number of times. */
-const isAtOnce = ({ tokens }: Reading, { first }: Quantity) =>
-  tokens[first]!.low === 'once' && tokens[first - 1]?.low === 'at';
 
 /** "for seven days and kept free of traffic for three": a number whose unit stands elsewhere. */
 const isElliptic = ({ tokens }: Reading, { dimension, next }: Quantity) =>

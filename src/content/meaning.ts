@@ -11,7 +11,7 @@ children child|criteria criterion|indices index|vertices vertex|dried dry|dries 
 bought buy|brought bring|caught catch|taught teach|thought think|stood stand|stuck stick|struck strike|swept sweep|sealed seal|bent bend|lit light|
 lent lend|lost lose|paid pay|fallen fall|fell fall|grown grow|grew grow|hidden hide|ridden ride|risen rise|rose rise|rung ring|shaken shake|
 shut shut|slid slide|spoken speak|stolen steal|swollen swell|thrown throw|withdrawn withdraw|understood understand|
-deep depth|wide width|long length|high height|thick thickness|broad breadth|strong strength|heavy weight|weigh weight|weighs weight|
+deep depth|wide width|long length|high height|tall height|thick thickness|broad breadth|strong strength|heavy weight|weigh weight|weighs weight|
 hot heat|warm heat|tight tightness|tightly tightness|dry dry|drying dry|has have|had have|having have|does do|is be|are be|was be|were be|been be|being be|
 maintenance maintain|provision provide|prevention prevent|proof prove|proven prove|fed feed|
 strength strength|density dense|moisture moist|safety safe|removal remove|

@@ -35,8 +35,11 @@ export function measureDirection(from: Reading, a: Quantity, to: Reading, b: Qua
   const role = roleAt(to, b.first);
   if (sameValue(a, b)) return 'unclear';
   if (a.low !== a.high || b.low !== b.high) {
-    const narrower = b.low >= a.low && b.high <= a.high;
-    const wider = b.low <= a.low && b.high >= a.high;
+    const [x, y] = [boundLike(a, b), boundLike(b, a)];
+    // "at 600 mm centres" is "every 600 mm"; whether "7 days" was meant as "at least 7 days" nobody can tell.
+    if (sameValue(x, y)) return a.kind === 'interval' || b.kind === 'interval' ? 'same' : 'unclear';
+    const narrower = y.low >= x.low && y.high <= x.high;
+    const wider = y.low <= x.low && y.high >= x.high;
     if (!narrower && !wider) return 'mixed';
     const turned = reaches(to, b, role) ? binding !== 'permission' : binding === 'ban' && role === 'duty';
     return narrower !== turned ? 'stricter' : 'relaxed';
@@ -45,6 +48,14 @@ export function measureDirection(from: Reading, a: Quantity, to: Reading, b: Qua
   if (more === undefined) return 'unclear';
   const stricter = b.low > a.low === more;
   return stricter !== (binding === 'permission' && role === 'duty' && !isWorse(to, b)) ? 'stricter' : 'relaxed';
+}
+
+/** An exact value as a bound where the other is one: 1:350 beside "1:200 at least" is the least that was asked. */
+function boundLike(q: Quantity, other: Quantity): Quantity {
+  if (q.low !== q.high) return q;
+  const isLeast = other.high === Number.POSITIVE_INFINITY;
+  const isMost = other.low === Number.NEGATIVE_INFINITY || (other.kind === 'interval' && !isLeast);
+  return { ...q, low: isMost ? other.low : q.low, high: isLeast ? other.high : q.high };
 }
 
 /** Whether it says which things the duty reaches, not which values it allows: walls taller than 2.4 m, in wind above 35 kn. */

@@ -76,7 +76,7 @@ export function usesObject(reading: Reading, at: number): boolean {
   const clause = clauseAt(reading, at);
   for (let i = at - 1; i >= (clause?.first ?? 0); i--) {
     const [tag, low] = [reading.tags[i], reading.tokens[i]!.low];
-    if (low === 'with' || low === 'by' || low === 'using') return true;
+    if (/^(with|by|using|through|via)$/.test(low)) return true;
     if (USING.has(low)) return true;
     if (tag === 'VERB' || (i === clause?.first && clause.force.imperative)) return false;
   }

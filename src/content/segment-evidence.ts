@@ -28,12 +28,15 @@ const ADDED: Readonly<Record<Segment['kind'], Duty | undefined>> = {
 
 /** Conditions, exceptions and timings that came or went. */
 export function segmentEvidence(from: Reading, to: Reading): Evidence[] {
+  const acts = [...actsGone(from, to, 'dropped'), ...actsGone(to, from, 'added')];
   const gone = segmentsOnlyIn(from, to).flatMap(segment => {
+    if (actOf(from, segment, to)) return [];
     const direction = effect(from, segment);
     const what = `${segment.kind === 'soft' ? 'leave to judgement' : segment.kind} dropped`;
     return direction ? [{ direction: opposite(direction), what, from: said(from, segment), to: '' }] : [];
   });
   const come = segmentsOnlyIn(to, from).flatMap(segment => {
+    if (actOf(to, segment, from)) return [];
     const direction = effect(to, segment);
     const what = `${segment.kind === 'soft' ? 'leave to judgement' : segment.kind} added`;
     return direction ? [{ direction, what, from: '', to: said(to, segment) }] : [];
@@ -47,9 +50,38 @@ export function segmentEvidence(from: Reading, to: Reading): Evidence[] {
         from: gone.map(e => e.from).join(' … '),
         to: come.map(e => e.to).join(' … '),
       },
+      ...acts,
     ];
   }
-  return [...gone, ...come];
+  return [...gone, ...come, ...acts];
+}
+
+/**
+ * "…, and the link renewed if it shows corrosion": the act that a condition belongs to, where the other text says nothing of
+ * it. Then the condition went with its act, and a demand is less, not wider.
+ */
+function actOf(reading: Reading, segment: Segment, other: Reading): { first: number; next: number } | undefined {
+  const { tokens, meanings, sentences } = reading;
+  const sentence = sentences.find(s => segment.first >= s.first && segment.first < s.next);
+  let first = segment.first;
+  while (first > (sentence?.first ?? 0) && !/^(and|or|,|:)$/.test(tokens[first - 1]!.low)) first--;
+  if (tokens[first - 1]?.low !== 'and') return undefined;
+  const own = meanings.slice(first, segment.first).filter(Boolean);
+  if (own.length === 0 || own.some(w => other.meanings.includes(w))) return undefined;
+  return { first, next: segment.next };
+}
+
+function actsGone(reading: Reading, other: Reading, how: 'added' | 'dropped'): Evidence[] {
+  return segmentsOnlyIn(reading, other).flatMap((segment): Evidence[] => {
+    const act = actOf(reading, segment, other);
+    if (!act) return [];
+    const permits = bindingOf(reading, clauseAt(reading, act.first)) === 'permission';
+    const direction = permits ? 'relaxed' : 'stricter';
+    const words = said(reading, act);
+    return how === 'added'
+      ? [{ direction, what: 'demand added', from: '', to: words }]
+      : [{ direction: opposite(direction), what: 'demand dropped', from: words, to: '' }];
+  });
 }
 
 function effect(reading: Reading, segment: Segment): Duty | undefined {

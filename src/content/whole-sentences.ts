@@ -26,8 +26,8 @@ const STRANGE = 0.75;
  */
 export function withoutSentences(from: Reading, to: Reading, a: readonly Atom[], b: readonly Atom[]): WithoutSentences {
   const { pairs } = alignAtoms(a, b);
-  const gone = strange(from, a, new Set(pairs.map(([x]) => x)));
-  const come = strange(to, b, new Set(pairs.map(([, y]) => y)));
+  const gone = strange(from, a, new Set(pairs.map(([x]) => x)), b);
+  const come = strange(to, b, new Set(pairs.map(([, y]) => y)), a);
   const more = to.sentences.length - from.sentences.length;
   if (more > 0 && gone.length === 0 && come.length > 0 && come.length <= more) {
     return { from, to: without(to, come), evidence: come.map(s => told(to, s, 'added')) };
@@ -38,10 +38,18 @@ export function withoutSentences(from: Reading, to: Reading, a: readonly Atom[],
   return { from, to, evidence: [] };
 }
 
-function strange({ sentences }: Reading, atoms: readonly Atom[], paired: ReadonlySet<Atom>): Stretch[] {
+function strange(
+  { sentences }: Reading,
+  atoms: readonly Atom[],
+  paired: ReadonlySet<Atom>,
+  others: readonly Atom[],
+): Stretch[] {
+  const stated = new Set(others.map(o => o.key));
   return sentences.filter(({ first, next }) => {
     const own = atoms.filter(x => x.first >= first && x.first < next && (x.kind === 'word' || x.kind === 'quantity'));
-    return own.length > 1 && own.filter(x => !paired.has(x)).length >= STRANGE * own.length;
+    // What the other text says in another order came from there.
+    const isNew = own.filter(x => !stated.has(x.key)).length >= own.length / 2;
+    return isNew && own.length > 1 && own.filter(x => !paired.has(x)).length >= STRANGE * own.length;
   });
 }
 

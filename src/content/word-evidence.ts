@@ -13,7 +13,7 @@ const REACH: Readonly<Record<string, number>> = {
   one: 1,
   single: 1,
   either: 1,
-  both: 2,
+  both: 3,
   all: 3,
   each: 3,
   every: 3,
@@ -75,13 +75,17 @@ function ofHunk(from: Reading, to: Reading, hunk: Hunk): Evidence[] {
     found.push({ direction: opposite(direction), what: what.replace('added', 'dropped'), from: words.from, to: '' });
   } else {
     found.push({
-      direction: inList(from, out) && inList(to, come) ? 'mixed' : 'unclear',
+      direction: inList(from, out) && inList(to, come) && !isCode(from, lost) ? 'mixed' : 'unclear',
       what: 'words replaced',
       ...words,
     });
   }
   return found;
 }
+
+/** "code 5" for "code 4": one name for another. */
+const isCode = ({ tokens }: Reading, lost: readonly Atom[]) =>
+  lost.length === 1 && tokens[lost[0]!.first]!.kind === 'number';
 
 function measured(from: Reading, to: Reading, a: Atom, b: Atom): Evidence {
   const direction = measureDirection(from, a.quantity!, to, b.quantity!);
@@ -103,6 +107,9 @@ const counts = (atom: Atom) => atom.kind === 'word' || atom.kind === 'quantity' 
 function reachChanged(from: Reading, to: Reading, out: readonly Atom[], come: readonly Atom[]): Evidence | undefined {
   const reachIn = (reading: Reading, atoms: readonly Atom[]) => {
     const lows = atoms.flatMap(a => reading.tokens.slice(a.first, a.next).map(t => t.low));
+    // "at either end" = "at each end"
+    const twoSided = /^(end|ends|side|sides|face|edge|direction)$/.test(lowAt(reading, atoms.at(-1)?.next ?? 0));
+    if (twoSided && lows.join() === 'either') return REACH.each;
     const known = lows.filter(low => Object.hasOwn(REACH, low));
     return known.length === 1 && lows.length <= 2 ? REACH[known[0]!] : undefined;
   };
@@ -162,7 +169,8 @@ function addition(reading: Reading, atoms: readonly Atom[], words: readonly Atom
   if (words.every(w => w.key === 'onli')) return { direction: 'stricter', what: 'limit to "only" added' };
   const joint = jointBeside(reading, atoms);
   if (joint === 'or') {
-    const widens = role === 'scope' || role === 'condition' || binding === 'ban' || anyBefore(reading, at);
+    const widens =
+      role === 'scope' || role === 'condition' || role === 'timing' || binding === 'ban' || anyBefore(reading, at);
     if (binding === 'permission') return { direction: 'relaxed', what: 'permission for more added' };
     return widens
       ? { direction: role === 'exception' ? 'relaxed' : 'stricter', what: 'case added' }
