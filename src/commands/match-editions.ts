@@ -18,10 +18,20 @@ export async function matchEditions(
   toName: string,
   answerFiles: readonly string[],
 ): Promise<MatchReport> {
+  const { from, to, known } = await readForMatching(catalog, fromName, toName);
+  return matchBareEditions(ports, from, to, answerFiles, known);
+}
+
+/** Two editions of a catalog as bare ones, and what the catalog itself knows of their links. */
+export async function readForMatching(
+  catalog: Catalog,
+  fromName: string,
+  toName: string,
+): Promise<{ readonly from: BareEdition; readonly to: BareEdition; readonly known: readonly Answer[] }> {
   const [older, newer] = [await readEdition(catalog, fromName), await readEdition(catalog, toName)];
   const [from, to] = [bareEditionOf(older), bareEditionOf(newer)];
   const records = newer.header.replaces === older.header.name ? await readLineage(catalog, toName) : [];
-  return matchBareEditions(ports, from, to, answerFiles, declared(from, to, records));
+  return { from, to, known: declared(from, to, records) };
 }
 
 /**
@@ -59,7 +69,7 @@ export async function recordMatches(
       heirs: heirs.map(to => ({ to, fromExtent: 'unknown', toExtent: 'unknown' })),
       ...(gone ? { reason: told.answered || 'withdrawn' } : {}),
       ...(gone ? {} : { note: told?.answered || `Found by matching, ${Math.floor(least * 100)} % sure.` }),
-      by: name,
+      by: answerers(report.answers, at) ?? name,
       date: date.toISOString().slice(0, 10),
       basis: told ? 'confirmed' : 'inferred',
     });
@@ -71,6 +81,12 @@ export async function recordMatches(
     );
   }
   return writeErratum(ports, catalog, step, records, [], `Lineage of ${records.length} items, found by matching`);
+}
+
+/** Whose answers an old row's links rest on, where the answers say so: they decided, whoever writes it down. */
+function answerers(answers: readonly Answer[], from: number): string | undefined {
+  const by = new Set(answers.flatMap(a => (a.kind !== 'new' && a.kind !== 'no' && a.from === from && a.by) || []));
+  return by.size === 0 ? undefined : [...by].join(', ');
 }
 
 function bareEditionOf(edition: Edition): BareEdition {

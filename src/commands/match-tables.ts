@@ -30,11 +30,22 @@ export interface MatchReport {
   /** Links by band; withdrawn and new rows are counted with them. */
   readonly bands: Readonly<Record<'accept' | 'look', number>>;
   readonly answered: number;
+  /** What was told beforehand: by the catalog, then by people. */
+  readonly answers: readonly Answer[];
   readonly findings: readonly Finding[];
 }
 
 /** The crosswalk of two editions that are tables without ids, each link with its probability and why. */
 export async function matchTables(ports: Ports, request: MatchRequest): Promise<MatchReport> {
+  const { from, to } = await readBareEditions(ports, request);
+  return matchBareEditions(ports, from, to, request.answers ?? []);
+}
+
+/** Reads the tables of both editions. Throws BadArgument where a header that was told outright is in none of them. */
+export async function readBareEditions(
+  ports: Ports,
+  request: MatchRequest,
+): Promise<{ readonly from: BareEdition; readonly to: BareEdition }> {
   const columns = request.columns ?? new Map<string, string>();
   const from = await readBareEdition(ports, request.from, columns);
   const to = await readBareEdition(ports, request.to, columns);
@@ -46,7 +57,7 @@ export async function matchTables(ports: Ports, request: MatchRequest): Promise<
       `No table has a column ${header}; the columns are ${[...new Set(headers)].join(', ')}.`,
     );
   }
-  return matchBareEditions(ports, from, to, request.answers ?? []);
+  return { from, to };
 }
 
 /** @param known links that need no guessing: equal ids, declared lineage */
@@ -72,6 +83,7 @@ export async function matchBareEditions(
     matching,
     bands,
     answered: read.answers.length,
+    answers,
     findings: [...from.findings, ...to.findings, ...read.findings],
   };
 }

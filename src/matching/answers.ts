@@ -1,10 +1,15 @@
 import type { BareRow } from './bare-row.ts';
 
 /** What a person decided of a pair, or of an old row. Positions are those of the rows. */
-export type Answer =
-  | { readonly kind: 'yes' | 'no'; readonly from: number; readonly to: number; readonly because: string }
-  | { readonly kind: 'withdrawn'; readonly from: number; readonly because: string }
-  | { readonly kind: 'new'; readonly to: number; readonly because: string };
+export type Answer = (
+  | { readonly kind: 'yes' | 'no'; readonly from: number; readonly to: number }
+  | { readonly kind: 'withdrawn'; readonly from: number }
+  | { readonly kind: 'new'; readonly to: number }
+) & {
+  readonly because: string;
+  /** Who answered, where the answer says so. */
+  readonly by?: string;
+};
 
 /**
  * A code for a pair that no spreadsheet turns into a number or a date: a letter and twelve hexadecimal digits of both

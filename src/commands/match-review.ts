@@ -1,0 +1,229 @@
+import type { Answer } from '../matching/answers.ts';
+import { LEARNED } from '../matching/learned.ts';
+import { matchRows } from '../matching/match-rows.ts';
+import { type Question, reviewOrder, settledBy } from '../matching/review-order.ts';
+import { CatalogError } from '../model/errors.ts';
+import type { Finding } from '../model/finding.ts';
+import { nearestNames } from '../text/nearest.ts';
+import type { BareEdition } from './bare-edition.ts';
+import type { Ports } from './ports.ts';
+import { answersIn, readAnswers } from './read-answers.ts';
+import {
+  askedIn,
+  codeOf,
+  type Ends,
+  type Given,
+  type ReviewRow,
+  readReviewFile,
+  rowsFor,
+  writeReviewFile,
+} from './review-answers.ts';
+import { linksByRow, type ShownQuestion, showQuestion } from './review-question.ts';
+
+export interface ReviewRequest {
+  readonly from: BareEdition;
+  readonly to: BareEdition;
+  /** What the catalog knows already. */
+  readonly known: readonly Answer[];
+  /** Tables with answers that stand and are not written to. */
+  readonly earlier: readonly string[];
+  /** The csv that every answer goes to. */
+  readonly file: string;
+}
+
+export interface Progress {
+  readonly answered: number;
+  readonly left: number;
+  /** How many of the links left are wrong by the matcher's own belief. */
+  readonly likelyWrong: number;
+  /** Answers given or taken back since the last matching. */
+  readonly sinceMatching: number;
+  readonly matchingSeconds: number;
+}
+
+export interface AskedQuestion extends ShownQuestion {
+  readonly code: string;
+  readonly confidence: number;
+  /** Other links in doubt that an answer moves too. */
+  readonly hanging: number;
+  /** The rows of the answers file that answer it; none while it is open. */
+  readonly answered: readonly ReviewRow[];
+  /** Neighbours in the order of asking, answered or not. */
+  readonly previous?: string;
+  readonly next?: string;
+}
+
+/** A review of the links of two editions that a person has to look at. Every answer is on the disk before it returns. */
+export interface MatchReview {
+  readonly names: { readonly from: string; readonly to: string };
+  readonly file: string;
+  readonly findings: readonly Finding[];
+  progress(): Promise<Progress>;
+  /** The most valuable question that is open; of those behind another one, if that is named and any is left there. */
+  nextOpen(after?: string): Promise<string | undefined>;
+  question(code: string): Promise<AskedQuestion | undefined>;
+  /** The rows of the answer that was given last. */
+  last(): Promise<readonly ReviewRow[]>;
+  /** Throws BadArgument where the answer does not fit the question. */
+  answer(code: string, given: Given, because: string, by: string): Promise<void>;
+  /** Takes the last answer back and gives the code of its question. */
+  undo(): Promise<string | undefined>;
+  /** Matches anew with all answers as fixed points. */
+  rematch(): Promise<void>;
+  /** The rows of a side that print a number. Throws UnknownNumber with the nearest ones. */
+  rowsWithNumber(side: 'old' | 'new', number: string): readonly number[];
+}
+
+/** One matching, and what is asked of it. */
+interface Round {
+  readonly matching: ReturnType<typeof matchRows>;
+  readonly links: ReturnType<typeof linksByRow>;
+  readonly asked: readonly (Question & { readonly code: string })[];
+  readonly places: ReadonlyMap<string, number>;
+  /** The answers that it knew. */
+  readonly knew: ReadonlySet<string>;
+  readonly seconds: number;
+}
+
+export async function openMatchReview(ports: Ports, request: ReviewRequest): Promise<MatchReview> {
+  const { from, to, file } = request;
+  const both = { from: from.rows, to: to.rows };
+  const earlier = await readAnswers(ports, request.earlier, from.rows, to.rows);
+  // Read anew each time: somebody may mend the file in a spreadsheet meanwhile, and its rows are few.
+  const read = async () => {
+    const { rows, table } = await readReviewFile(ports.files, file);
+    const { answers, findings } = answersIn(table ? [table] : [], from.rows, to.rows);
+    return { rows, answers: [...earlier.answers, ...answers], findings };
+  };
+  const begun = await read();
+  let round = match(begun);
+  // Questions that the last matching took for settled and whose answers were taken back since.
+  const reopened = new Map<string, Ends>();
+  let turn: Promise<unknown> = Promise.resolve();
+  /** One after the other: two answers that read the file at the same moment would each write without the other. */
+  const inTurn = <T>(work: () => Promise<T>): Promise<T> => {
+    const done = turn.then(work);
+    turn = done.catch(() => {});
+    return done;
+  };
+
+  return {
+    names: { from: from.index.header.name, to: to.index.header.name },
+    file,
+    findings: [...from.findings, ...to.findings, ...earlier.findings, ...begun.findings],
+    progress: async () => {
+      const { rows, answers } = await read();
+      const open = openOf(answers);
+      const given = new Set(rows.map(r => r.asked));
+      return {
+        answered: given.size,
+        left: open.length + reopened.size,
+        likelyWrong: Math.round(open.reduce((sum, q) => sum + 1 - q.link.confidence, 0)),
+        sinceMatching: given.size + round.knew.size - 2 * [...given].filter(code => round.knew.has(code)).length,
+        matchingSeconds: round.seconds,
+      };
+    },
+    nextOpen: async after => {
+      const open = openOf((await read()).answers);
+      const back = [...reopened.keys()].find(code => code !== after);
+      if (back !== undefined) return back;
+      const at = after === undefined ? -1 : (round.places.get(after) ?? -1);
+      return (open.find(({ code }) => round.places.get(code)! > at) ?? open[0])?.code;
+    },
+    question: async code => {
+      const answered = (await read()).rows.filter(r => r.asked === code);
+      const ends = endsOf(code, answered);
+      if (!ends) return undefined;
+      const at = round.places.get(code);
+      const { link, hanging = 0 } = round.asked[at ?? -1] ?? {};
+      const shown = showQuestion({ from, to, ...round }, ends);
+      const [previous, next] = [round.asked[(at ?? 0) - 1]?.code, round.asked[(at ?? -1) + 1]?.code];
+      return {
+        ...shown,
+        code,
+        confidence: link?.confidence ?? shown.sum?.confidence ?? 0,
+        hanging,
+        answered,
+        ...(previous === undefined ? {} : { previous }),
+        ...(next === undefined ? {} : { next }),
+      };
+    },
+    last: async () => {
+      const { rows } = await read();
+      return rows.filter(r => r.asked === rows.at(-1)!.asked);
+    },
+    answer: (code, given, because, by) =>
+      inTurn(async () => {
+        const { rows } = await read();
+        const ends = endsOf(
+          code,
+          rows.filter(r => r.asked === code),
+        );
+        if (!ends) {
+          throw new CatalogError('BadArgument', `There is no question ${code}; go to the next one that is open.`);
+        }
+        const said = { because, by, date: ports.now().toISOString().slice(0, 10), asked: code };
+        const lines = rowsFor(both, ends, given).map(row => ({ ...row, ...said }));
+        await writeReviewFile(ports.files, file, [...rows.filter(r => r.asked !== code), ...lines]);
+        reopened.delete(code);
+      }),
+    undo: () =>
+      inTurn(async () => {
+        const { rows } = await read();
+        const code = rows.at(-1)?.asked;
+        if (code === undefined) return undefined;
+        const taken = rows.filter(r => r.asked === code);
+        const ends = endsOf(code, taken);
+        await writeReviewFile(
+          ports.files,
+          file,
+          rows.filter(r => r.asked !== code),
+        );
+        if (ends && !round.places.has(code)) reopened.set(code, ends);
+        return ends && code;
+      }),
+    rematch: () =>
+      inTurn(async () => {
+        round = match(await read());
+        // What was taken back is in doubt again and asked, or the matcher is sure of it without the answer.
+        reopened.clear();
+      }),
+    rowsWithNumber: (side, number) => {
+      const rows = both[side === 'old' ? 'from' : 'to'];
+      const found = rows.flatMap((row, at) => (row.number === number ? [at] : []));
+      if (found.length > 0) return found;
+      const nearest = nearestNames(number, new Set(rows.map(r => r.number)));
+      throw new CatalogError(
+        'UnknownNumber',
+        `The ${side} edition has no number ${number}${nearest.length > 0 ? `; the nearest are ${nearest.join(', ')}.` : '; give one that it prints.'}`,
+        { number },
+      );
+    },
+  };
+
+  function match({ rows, answers }: { rows: readonly ReviewRow[]; answers: readonly Answer[] }): Round {
+    ports.progress(`Matching ${from.rows.length} with ${to.rows.length} rows`);
+    const started = performance.now();
+    const matching = matchRows(from.rows, to.rows, LEARNED, [...request.known, ...answers]);
+    const asked = reviewOrder(matching.links, from.rows, to.rows).map(q => ({ ...q, code: codeOf(both, q.link) }));
+    return {
+      matching,
+      links: linksByRow(matching.links),
+      asked,
+      places: new Map(asked.map(({ code }, at) => [code, at])),
+      knew: new Set(rows.map(r => r.asked)),
+      seconds: (performance.now() - started) / 1000,
+    };
+  }
+
+  function openOf(answers: readonly Answer[]) {
+    const settled = settledBy(answers);
+    return round.asked.filter(({ link }) => !settled(link));
+  }
+
+  /** Which rows a question is about: one of this round, one reopened, or one that an earlier round asked. */
+  function endsOf(code: string, answered: readonly ReviewRow[]): Ends | undefined {
+    const at = round.places.get(code);
+    return at === undefined ? (reopened.get(code) ?? askedIn(both, code, answered)) : round.asked[at]!.link;
+  }
+}
