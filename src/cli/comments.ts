@@ -131,6 +131,61 @@ Examples:
       printLines([`${count(report.comments, 'comment')} in ${options.out}, ${report.answered} of them answered.`]);
       reportFindings(report.findings);
     });
+
+  comments
+    .command('reply')
+    .description('One reply for each commenter: each comment, its answer, and where its clause stands today')
+    .requiredOption('--out <dir>', 'folder for the replies')
+    .option('--edition <draft>', 'default: the only one with comments')
+    .option('--by <name>', 'only to this commenter')
+    .option('--csv', 'as csv instead of Word documents')
+    .addHelpText('after', '\nExample:\n  fishplate comments reply --edition 2030 --out replies')
+    .action(async ({ csv, edition: asked, ...options }: ReplyOptions, command: Command) => {
+      const { replyToComments } = await import('../commands/comments-reply.ts');
+      const { commentedEdition } = await import('../commands/comments-store.ts');
+      const catalog = await readingCatalog(command);
+      const edition = await commentedEdition(catalog, asked);
+      const report = await replyToComments(portsOf(command), catalog, {
+        ...options,
+        edition,
+        format: csv ? 'csv' : 'docx',
+      });
+      printLines([
+        `${count(report.files.length, 'reply', 'replies')} in ${options.out}.`,
+        ...(report.open > 0 ? [`${count(report.open, 'comment')} in them not answered yet.`] : []),
+      ]);
+    });
+
+  comments
+    .command('pack')
+    .description(
+      'Write a draft for its reviewers (docx and xlsx), lines numbered, old texts beside the new, and keep it',
+    )
+    .argument('<draft>', 'the draft, or an edition')
+    .requiredOption('--out <dir>', 'folder for the files')
+    .option('--part <number>', 'only what concerns this part')
+    .option('--each', 'the whole, and a pair of files for each part')
+    .option('--json', 'as JSON')
+    .addHelpText(
+      'after',
+      `
+Example:
+  fishplate comments pack 2030 --out round-1 --each
+
+Reviewers cite lines or clauses; what each meant is kept in the catalog, so that comments are found again when numbers
+move. Every sheet of the workbook, and two tables of the document, can be filled in and read with comments read.`,
+    )
+    .action(async (draft: string, { json, ...options }: PackOptions, command: Command) => {
+      const { packDraft } = await import('../commands/comments-pack.ts');
+      const report = await packDraft(portsOf(command), await writingCatalog(command), { draft, ...options });
+      if (json) return printJson(report);
+      printLines([
+        `${count(report.files.length, 'file')} in ${options.out}: ${count(report.lines, 'line')}, ${count(report.withdrawn, 'withdrawal')}.`,
+        report.again
+          ? `${draft} was sent out like this before, in round ${report.round}.`
+          : `Round ${report.round} is on record.`,
+      ]);
+    });
 }
 
 function whole(text: string): number {
@@ -162,5 +217,19 @@ interface AnswerOptions {
   readonly change?: string;
   readonly about?: string;
   readonly again?: boolean;
+  readonly json?: boolean;
+}
+
+interface ReplyOptions {
+  readonly out: string;
+  readonly edition?: string;
+  readonly by?: string;
+  readonly csv?: boolean;
+}
+
+interface PackOptions {
+  readonly out: string;
+  readonly part?: string;
+  readonly each?: boolean;
   readonly json?: boolean;
 }

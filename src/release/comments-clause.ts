@@ -49,7 +49,12 @@ export function placeComment(
   }
   const items = placeList(clause, draft, [draft, ...others], said.stored ?? false);
   if (typeof items === 'string') return { rule: 'clause-unknown', because: items };
-  const elsewhere = byLine && byLine.length > 0 && !byLine.some(l => items.some(i => i.number.startsWith(l.number)));
+  const here = items.filter(i => i.edition === draft.name);
+  const elsewhere =
+    here.length > 0 &&
+    byLine &&
+    byLine.length > 0 &&
+    !byLine.some(l => here.some(i => i.id === l.id || isBelow(l.number, i.number)));
   if (!elsewhere) return { items };
   return { items, note: `line ${said.line} lies in ${byLine[0]!.number}, not in ${clause}; the clause counts` };
 }
@@ -139,6 +144,11 @@ function itemsAtLine(said: string, circulation: Circulation | undefined): readon
   if (!circulation || !found) return undefined;
   const [from, to] = [Number(found[1]), Number(found[2] ?? found[1])];
   return circulation.items.filter(i => i.first <= to && i.last >= from);
+}
+
+/** A comment on a work item may give the line of one of its requirements. */
+function isBelow(number: string, above: string): boolean {
+  return number.startsWith(above) && !/^[\p{L}\p{N}]/u.test(number.slice(above.length));
 }
 
 function plain(text: string): string {
