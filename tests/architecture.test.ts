@@ -25,6 +25,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   exports: ['model', 'text', 'office', 'tables', 'documents', 'crosswalk', 'content', 'pictures', 'search'],
   release: ['model', 'text', 'crosswalk', 'content'],
   store: ['model', 'format'],
+  databases: ['model'],
   commands: [
     'model',
     'text',
@@ -45,7 +46,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
     'release',
     'store',
   ],
-  browser: ['commands', 'model', 'carryover', 'documents', 'tables'],
+  browser: ['commands', 'model', 'crosswalk', 'carryover', 'documents', 'tables'],
   web: ['commands', 'model', 'pictures'],
   cli: ['commands', 'model', 'web', 'store', 'content', 'crosswalk', 'exports', 'carryover', 'release'],
 };
@@ -72,10 +73,10 @@ describe('the folders of src', () => {
     expect(wrong).toEqual([]);
   });
 
-  it('leave files and the network to store, commands, cli and web', () => {
+  it('leave files and the network to store, databases, commands, cli and web', () => {
     const outside = ['node:fs', 'node:fs/promises', 'node:http', 'node:net', 'node:child_process'];
     const wrong = files
-      .filter(file => !['store', 'commands', 'cli', 'web'].includes(folderOf(file)))
+      .filter(file => !['store', 'databases', 'commands', 'cli', 'web'].includes(folderOf(file)))
       .filter(file => importsOf(file).some(name => outside.includes(name)));
     expect(wrong).toEqual([]);
   });
@@ -100,6 +101,12 @@ describe('the folders of src', () => {
 
   it('leave the git library to store', () => {
     const wrong = files.filter(f => importsOf(f).includes('isomorphic-git') && folderOf(f) !== 'store');
+    expect(wrong).toEqual([]);
+  });
+
+  it('leave the database engines to databases', () => {
+    const engines = ['pg', 'node-sqlite3-wasm'];
+    const wrong = files.filter(f => importsOf(f).some(name => engines.includes(name)) && folderOf(f) !== 'databases');
     expect(wrong).toEqual([]);
   });
 

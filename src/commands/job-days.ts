@@ -25,30 +25,57 @@ export async function jobDays(
   policy: JobPolicy,
   told: DateOrder | undefined,
 ): Promise<JobDays> {
+  const found = decidingColumns(source.header, columns, policy);
+  const each = async function* () {
+    let record = 0;
+    for await (const cells of source.lines()) yield { cells, record: ++record, lines: 1 };
+  };
+  return daysOf(found, each(), policy, told);
+}
+
+export interface DateColumn {
+  readonly header: string;
+  /** 0-based position. */
+  readonly at: number;
+}
+
+/** The columns by which a policy decides, in its order. @throws CatalogError BadArgument where the table has none of them */
+export function decidingColumns(header: readonly string[], columns: Columns, policy: JobPolicy): readonly DateColumn[] {
   const wanted = policy.decidedBy.length > 0 ? policy.decidedBy : columns.date ? [columns.date.header] : [];
-  const found = wanted.flatMap(header => {
-    const at = source.header.findIndex(h => fold(h) === fold(header));
-    return at < 0 ? [] : [{ header: source.header[at]!, at }];
+  const found = wanted.flatMap(name => {
+    const at = header.findIndex(h => fold(h) === fold(name));
+    return at < 0 ? [] : [{ header: header[at]!, at }];
   });
-  if (found.length === 0) {
-    throw new CatalogError(
-      'BadArgument',
-      `The policy of ${policy.agency} decides by ${wanted.join(', ') || 'a date'}, and the table has no such column; name its date columns under decidedBy.`,
-      { wanted },
-    );
-  }
+  if (found.length > 0) return found;
+  throw new CatalogError(
+    'BadArgument',
+    `The policy of ${policy.agency} decides by ${wanted.join(', ') || 'a date'}, and the table has no such column; name its date columns under decidedBy.`,
+    { wanted },
+  );
+}
+
+/**
+ * The same from cells that have been counted already.
+ *
+ * @param seen different cells, in the order in which they are first met, each with that record and with how many lines have them
+ */
+export async function daysOf(
+  found: readonly DateColumn[],
+  seen: AsyncIterable<{ readonly cells: readonly string[]; readonly record: number; readonly lines: number }>,
+  policy: JobPolicy,
+  told: DateOrder | undefined,
+): Promise<JobDays> {
   const evidence = found.map(() => new DateOrderEvidence());
   const unread = found.map(() => ({ cells: 0, first: '', record: 0 }));
-  let record = 0;
-  for await (const cells of source.lines()) {
-    record++;
+  for await (const { cells, record, lines } of seen) {
     for (const [n, { at }] of found.entries()) {
       const cell = (cells[at] ?? '').trim();
       if (cell === '') continue;
       evidence[n]!.add(cell, record);
       if ((['dmy', 'mdy', 'ymd'] as const).some(order => readDate(cell, order))) continue;
       const none = unread[n]!;
-      if (none.cells++ === 0) Object.assign(none, { first: cell.slice(0, 40), record });
+      if (none.cells === 0) Object.assign(none, { first: cell.slice(0, 40), record });
+      none.cells += lines;
     }
   }
   const findings: Finding[] = [];

@@ -7,11 +7,12 @@ import { dataNames, NO_ADDRESS } from './data-names.ts';
 import { DATA_TABLES, type DataTable } from './data-tables.ts';
 import type { Publication } from './publication.ts';
 
-type Cells = readonly (string | number | boolean | undefined)[];
+/** One row of a table: its cells in the order of the table's fields. */
+export type Cells = readonly (string | number | boolean | undefined)[];
 
 /** Both editions and their crosswalk as csv tables under one `datapackage.json` (Frictionless, version 1), by file name. */
 export function writeDataPackage(publication: Publication): Map<string, string> {
-  const rows = rowsOf(publication);
+  const rows = dataRows(publication);
   const files = new Map<string, string>([['datapackage.json', `${JSON.stringify(describe(publication), null, 2)}\n`]]);
   for (const { name, fields } of DATA_TABLES) {
     const cells = rows[name].map(row => row.map(cell => (cell === undefined ? '' : String(cell))));
@@ -64,9 +65,17 @@ function foreignKey(name: string, [fields, resource, there]: DataTable['leadsTo'
   return { fields, reference: { resource: resource === name ? '' : resource, fields: there } };
 }
 
-const keyOf = (edition: EditionIndex, id: ItemId) => `${edition.header.name}/${id}`;
+/** The key of an item in these tables: its meaning may differ from edition to edition. */
+export const itemKey = (edition: EditionIndex, id: ItemId) => `${edition.header.name}/${id}`;
 
-function rowsOf({ joint, marks, oldItems, newItems, decisions }: Publication): Record<DataTable['name'], Cells[]> {
+/** The rows of all tables of `DATA_TABLES`, as values. */
+export function dataRows({
+  joint,
+  marks,
+  oldItems,
+  newItems,
+  decisions,
+}: Pick<Publication, 'joint' | 'marks' | 'oldItems' | 'newItems' | 'decisions'>): Record<DataTable['name'], Cells[]> {
   const { from, to } = joint;
   const lines = crosswalkLines(joint, marks);
   const withdrawn = new Set(lines.flatMap(l => (l.to === undefined && l.reason ? [l.reason] : [])));
@@ -91,8 +100,8 @@ function rowsOf({ joint, marks, oldItems, newItems, decisions }: Publication): R
       at + 1,
       l.row,
       l.fate,
-      l.from && keyOf(from, l.from.id),
-      l.to && keyOf(to, l.to.id),
+      l.from && itemKey(from, l.from.id),
+      l.to && itemKey(to, l.to.id),
       l.fromExtent,
       l.toExtent,
       l.renumbered,
@@ -106,7 +115,7 @@ function rowsOf({ joint, marks, oldItems, newItems, decisions }: Publication): R
       l.to === undefined ? '' : l.reason,
       l.link?.governs,
       l.link?.decision && known.has(l.link.decision) ? l.link.decision : undefined,
-      l.link?.pointsTo && keyOf(to, l.link.pointsTo),
+      l.link?.pointsTo && itemKey(to, l.link.pointsTo),
       l.note,
     ]),
     duties: lines.flatMap((l, at) => l.dutyByType.map(d => [at + 1, from.header.name, d.type, d.duty])),
@@ -115,11 +124,11 @@ function rowsOf({ joint, marks, oldItems, newItems, decisions }: Publication): R
 
 function itemRows(edition: EditionIndex, items: ReadonlyMap<ItemId, Item>): Cells[] {
   return edition.entries.map(e => [
-    keyOf(edition, e.id),
+    itemKey(edition, e.id),
     edition.header.name,
     e.id,
     e.number,
-    e.parent === null ? undefined : keyOf(edition, e.parent),
+    e.parent === null ? undefined : itemKey(edition, e.parent),
     e.level,
     levelName(edition.settings, e.level),
     e.title,
@@ -129,5 +138,5 @@ function itemRows(edition: EditionIndex, items: ReadonlyMap<ItemId, Item>): Cell
 }
 
 function appliesRows(edition: EditionIndex, types: (id: ItemId) => readonly string[]): Cells[] {
-  return edition.entries.flatMap(e => types(e.id).map(t => [keyOf(edition, e.id), edition.header.name, t]));
+  return edition.entries.flatMap(e => types(e.id).map(t => [itemKey(edition, e.id), edition.header.name, t]));
 }
