@@ -3,6 +3,7 @@ import type { Evidence } from '../model/duty-evidence.ts';
 import { type Atom, alignAtoms, atomsOf, type Hunk } from './atoms.ts';
 import { wordingOfTexts } from './edited.ts';
 import { dutyOfEvidence } from './evidence.ts';
+import { exchangedValues, exchangedWords } from './exchanged.ts';
 import { forceEvidence } from './force-evidence.ts';
 import { leftOut } from './left-out.ts';
 import { type Lost, retentionOf } from './lost.ts';
@@ -58,8 +59,21 @@ function evidenceBetween(from: Reading, to: Reading): Evidence[] {
         ...measureEvidence(from, to, pairs),
         ...wordEvidence(from, to, changed),
       ];
-  if (!evidence.some(e => e.direction !== 'same')) evidence.push(...turnedSegments(from, to));
-  return evidence.length > 0 ? evidence : leftOut(from, to);
+  if (!evidence.some(e => e.direction !== 'same')) {
+    evidence.push(...turnedSegments(from, to), ...exchangedWords(from, to, hunks), ...exchangedValues(from, to));
+  }
+  return evidence.length > 0 ? withoutIdleLimits(evidence) : leftOut(from, to);
+}
+
+/** A permission that came with a limit still permits what was banned; the limit tightens nothing that was there. */
+function withoutIdleLimits(evidence: readonly Evidence[]): Evidence[] {
+  const says = (what: string) => evidence.some(e => e.what === what);
+  const idle = says('ban became a permission')
+    ? 'limit of a permission added'
+    : says('permission became a ban')
+      ? 'limit of a permission dropped'
+      : undefined;
+  return evidence.filter(e => e.what !== idle);
 }
 
 /** Joints and small words change places in any edit. */

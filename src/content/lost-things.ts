@@ -34,7 +34,11 @@ export function lostThings(from: Reading, heirs: readonly Reading[], all: readon
   const acts = fresh === 0 ? gone.flatMap(a => lostAct(from, a)) : [];
   const things = runsOf(from, gone)
     .map(run => trimmed(from, run))
-    .filter(run => run.some(a => isThing(from, a) && !isTopic(from, a)) && !isShortened(from, run, stated))
+    .filter(
+      run =>
+        run.some(a => isThing(from, a) && (!isTopic(from, a) || isListed(from, run, stated))) &&
+        !isShortened(from, run, stated),
+    )
     .filter(run => fresh === 0 || !run.every(a => explained.has(a)))
     .flatMap((run): Lost[] => {
       const place = unbroken(from, run[0]!.first, run.at(-1)!.next);
@@ -146,6 +150,17 @@ export function isTopic({ clauses, segments, tokens, tags }: Reading, atom: Atom
     }
   }
   return true;
+}
+
+/** "A method statement and a lifting plan shall be …": one of several subjects, of which the others are stated. */
+function isListed({ tokens, tags, meanings }: Reading, run: readonly Atom[], stated: ReadonlySet<string>): boolean {
+  const ends = (at: number) => tokens[at] === undefined || /^(?:,|and|or|;|\.)$/.test(tokens[at]!.low);
+  let [first, next] = [run[0]!.first, run.at(-1)!.next];
+  while (!ends(first - 1) && run[0]!.first - first < REACH) first--;
+  while (!ends(next) && tags[next] !== 'AUX' && next - run.at(-1)!.next < REACH) next++;
+  const joined = [tokens[first - 1]?.low, tokens[next]?.low].some(low => low === 'and' || low === 'or');
+  const own = meanings.slice(first, next).filter(Boolean);
+  return joined && own.length > 0 && !own.some(w => stated.has(w));
 }
 
 /** A reason is read so far back; without a bound a text of a thousand words without a comma is read a thousand times. */
