@@ -1,7 +1,9 @@
 import { type Command, InvalidArgumentError } from 'commander';
+import { lossesDesk } from '../commands/losses-desk.ts';
+import { peopleOf } from '../commands/people.ts';
 import { prepareSearch } from '../commands/prepare-search.ts';
 import { publishedCatalog } from '../commands/published-catalog.ts';
-import { portsOf, readingCatalog } from './context.ts';
+import { portsOf, readingCatalog, writingCatalog } from './context.ts';
 import { printLines } from './print.ts';
 
 interface ServeOptions {
@@ -12,7 +14,7 @@ interface ServeOptions {
 export function addServe(program: Command): void {
   program
     .command('serve')
-    .description('Show the catalog in a browser: look up, editions, items, crosswalks; reading only')
+    .description('Show the catalog in a browser: look up, editions, items, crosswalks, losses')
     .option('--port <port>', 'where to listen; 0 takes any free port', portNumber, 4180)
     .option('--host <address>', 'the address to listen on; anything but loopback lets others in', '127.0.0.1')
     .addHelpText(
@@ -20,7 +22,9 @@ export function addServe(program: Command): void {
       `
 Examples:
   fishplate serve
-  fishplate serve --port 0 --catalog works.git`,
+  fishplate serve --port 0 --catalog works.git
+
+Everybody reads; losses are settled by people with a token: fishplate people add "Name <address>"`,
     )
     .action(async (options: ServeOptions, command: Command) => {
       const catalog = await readingCatalog(command);
@@ -28,9 +32,13 @@ Examples:
       await prepareSearch(catalog, await published(), portsOf(command).progress);
       // Express and the templates are loaded here, so that no other command waits for them.
       const [{ viewerApp }, { listen }] = await Promise.all([import('../web/app.ts'), import('../web/listen.ts')]);
-      const viewer = await listen(options, address =>
-        viewerApp({ published, address, now: () => new Date(), report: line => process.stderr.write(`${line}\n`) }),
-      );
+      const ports = portsOf(command);
+      const desk = {
+        people: peopleOf(catalog),
+        losses: lossesDesk(ports, catalog, () => writingCatalog(command)),
+      };
+      const report = (line: string) => process.stderr.write(`${line}\n`);
+      const viewer = await listen(options, address => viewerApp({ published, address, now: ports.now, report, desk }));
       if (!viewer.loopback) {
         process.stderr.write(
           `Warning: ${options.host} can be reached from other machines; everybody who reaches it can read this catalog.\n`,

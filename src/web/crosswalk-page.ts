@@ -12,7 +12,7 @@ import {
   filterQuery,
 } from './crosswalk-filter.ts';
 import { changeSentence } from './home-page.ts';
-import { crosswalkCsvLink, crosswalkLink, placeLink, type Query } from './links.ts';
+import { crosswalkCsvLink, crosswalkLink, lossesLink, placeLink, type Query } from './links.ts';
 
 export interface CrosswalkPage {
   readonly from: string;
@@ -34,6 +34,8 @@ export interface CrosswalkPage {
   readonly lines: readonly Line[];
   readonly csvHref: string;
   readonly pages: { readonly before?: string; readonly after?: string; readonly said: string };
+  /** Empty where it is read backwards. */
+  readonly lossesHref: string;
   readonly turned: { readonly word: string; readonly href: string };
 }
 
@@ -133,6 +135,7 @@ export async function crosswalkPage(
       ...(page < pages ? { after: atPage(page + 1) } : {}),
       said: pages > 1 ? `Page ${page} of ${pages}` : '',
     },
+    lossesHref: crosswalk.backwards ? '' : lossesLink(from, to),
     turned: { word: `Read from ${to} to ${from}`, href: crosswalkLink(to, from) },
   };
 }

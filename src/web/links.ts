@@ -23,6 +23,13 @@ export const crosswalkLink = (from: string, to: string, query: Query = []) =>
 export const crosswalkCsvLink = (from: string, to: string, query: Query = []) =>
   withQuery(path('crosswalk', from, to, 'lines.csv'), query);
 
+export const lossesLink = (from: string, to: string, query: Query = []) => withQuery(path('losses', from, to), query);
+export const lossesCsvLink = (from: string, to: string, query: Query = []) =>
+  withQuery(path('losses', from, to, 'lines.csv'), query);
+/** Where the forms of one loss lead. */
+export const lossLink = (from: string, to: string, rest: string, query: Query = []) =>
+  withQuery(`${path('losses', from, to)}/${rest}`, query);
+
 /** The address of an item as it stands in an edition: by its number where it has one, since people read addresses out. */
 export const placeLink = (edition: string, entry: { readonly number: string; readonly id: ItemId }, shared = false) =>
   entry.number === '' || shared || /^\.{1,2}$/.test(entry.number)

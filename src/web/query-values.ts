@@ -23,3 +23,7 @@ export function pageOf(query: Query): number {
   const text = firstValue(query, 'page') ?? '';
   return /^[1-9]\d{0,6}$/.test(text) ? Number(text) : 1;
 }
+
+/** A name for a download that every system takes, whatever an edition is called. */
+export const fileName = (...parts: readonly string[]) =>
+  parts.map(part => part.replace(/[^A-Za-z0-9.-]/g, '_')).join('-');

@@ -6,6 +6,7 @@ import type { EditionPage } from './edition-page.ts';
 import type { ErrorPage } from './error-page.ts';
 import type { HomePage } from './home-page.ts';
 import type { ItemPage } from './item-page.ts';
+import type { LossesPage } from './losses-page.ts';
 import type { NumberPage } from './number-page.ts';
 import type { SignInPage } from './people.ts';
 import type { SearchPage } from './search-page.ts';
@@ -19,6 +20,7 @@ export interface Pages {
   readonly number: NumberPage;
   readonly edition: EditionPage;
   readonly crosswalk: CrosswalkPage;
+  readonly losses: LossesPage;
   readonly 'sign-in': SignInPage;
   readonly error: ErrorPage;
 }

@@ -1,6 +1,7 @@
 import type { PublishedCatalog, PublishedEdition } from '../commands/published-catalog.ts';
 import { dateWords } from '../model/said-words.ts';
 import { crosswalkLink, editionLink } from './links.ts';
+import { signInLink } from './people.ts';
 
 /** What every page says around its own content. */
 export interface Site {
@@ -12,13 +13,26 @@ export interface Site {
   /** Full address of the page, for paper. */
   readonly address: string;
   readonly readOn: string;
+  /** Who is signed in; empty for a reader. */
+  readonly person: string;
+  /** Where a name is given, and changed; empty in a viewer for reading only. */
+  readonly signIn: string;
+}
+
+export interface SiteRequest {
+  /** Full address of the page. */
+  readonly address: string;
+  readonly now: Date;
+  readonly person: string | undefined;
+  /** Where to come back to after signing in. */
+  readonly path: string;
+  readonly writes: boolean;
 }
 
 export function siteOf(
   published: Pick<PublishedCatalog, 'headers'>,
   newest: PublishedEdition | undefined,
-  address: string,
-  now: Date,
+  { address, now, person = '', path, writes }: SiteRequest,
 ): Site {
   const { title = 'Catalog', publisher = '', language = 'en', caution = '' } = newest?.settings ?? {};
   const name = newest?.header.name;
@@ -32,7 +46,9 @@ export function siteOf(
             ? [{ word: `${before} to ${name}`, href: crosswalkLink(before, name) }]
             : []),
         ];
-  return { title, publisher, language, caution, links, address, readOn: dateWords(now.toISOString().slice(0, 10)) };
+  const readOn = dateWords(now.toISOString().slice(0, 10));
+  const signIn = writes ? signInLink(path) : '';
+  return { title, publisher, language, caution, links, address, readOn, person, signIn };
 }
 
 /** `Edition 2024, in force from 1 July 2024`. */

@@ -1,18 +1,42 @@
 import { existsSync } from 'node:fs';
-import { type Browser, chromium } from 'playwright-core';
+import { type Browser, chromium, type Page } from 'playwright-core';
+import { lossesDesk } from '../../src/commands/losses-desk.ts';
+import { issueToken, type Person, peopleOf } from '../../src/commands/people.ts';
 import { publishedCatalog } from '../../src/commands/published-catalog.ts';
-import { openCatalog } from '../../src/store/open.ts';
+import { openCatalog, openForWriting } from '../../src/store/open.ts';
 import { viewerApp } from '../../src/web/app.ts';
 import { listen, type Viewer } from '../../src/web/listen.ts';
+import { testPorts } from '../demo-catalog.ts';
 
 /** Serves a catalog on a free port of loopback, with a clock that stands still. */
-export async function serveForTest(catalog: string): Promise<Viewer & { readonly reported: string[] }> {
+export async function serveForTest(
+  dir: string,
+  { writes = false } = {},
+): Promise<Viewer & { readonly reported: string[] }> {
   const reported: string[] = [];
-  const published = publishedCatalog(await openCatalog(catalog));
+  const catalog = await openCatalog(dir);
+  const published = publishedCatalog(catalog);
+  const now = () => new Date('2024-08-01T09:00:00Z');
+  const desk = {
+    people: peopleOf(catalog),
+    losses: lossesDesk({ ...testPorts(), now }, catalog, () => openForWriting(dir)),
+  };
   const viewer = await listen({ port: 0, host: '127.0.0.1' }, address =>
-    viewerApp({ published, address, now: () => new Date('2024-08-01T09:00:00Z'), report: l => reported.push(l) }),
+    viewerApp({ published, address, now, report: l => reported.push(l), ...(writes ? { desk } : {}) }),
   );
   return { ...viewer, reported };
+}
+
+/** Gives somebody a token to sign in with. */
+export async function tokenFor(dir: string, person: Person): Promise<string> {
+  return issueToken(testPorts(person.address), await openForWriting(dir), person);
+}
+
+/** Signs in by the form, as people do. */
+export async function signIn(page: Page, token: string): Promise<void> {
+  await page.goto('/sign-in');
+  await page.getByLabel('Your token').fill(token);
+  await page.getByRole('button', { name: 'Sign in' }).click();
 }
 
 const USUAL = [
