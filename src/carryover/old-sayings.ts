@@ -24,6 +24,8 @@ export interface OldSaying {
   /** Sizes and words of all that follows it. */
   readonly sizesNow: ReadonlySet<string>;
   readonly stemsNow: ReadonlySet<string>;
+  /** Whether something that follows it says these words in a row, marks included ("2 / 6"). */
+  saysNow(words: string): boolean;
   /** The new value that stands in the place of one, in the words of the newer edition. */
   valueNow(size: string): string | undefined;
 }
@@ -46,6 +48,7 @@ function sayingOf(joint: Joint, texts: EditionTexts, id: ItemId): OldSaying | un
   const after = heirs.flatMap(h => texts.to(h.id) ?? below(joint, h.id).flatMap(e => texts.to(e.id) ?? []));
   const now = after.map(lightReading);
   const reading = lightReading(text);
+  const wordsNow = now.map(({ tokens }) => ` ${tokens.map(t => t.low).join(' ')} `);
   let changed: Map<string, string> | undefined;
   return {
     entry,
@@ -55,6 +58,7 @@ function sayingOf(joint: Joint, texts: EditionTexts, id: ItemId): OldSaying | un
     sizes: new Set(reading.quantities.flatMap(q => sizesOf(reading, q))),
     sizesNow: new Set(now.flatMap(r => r.quantities.flatMap(q => sizesOf(r, q)))),
     stemsNow: new Set(now.flatMap(r => r.stems.filter(Boolean))),
+    saysNow: words => wordsNow.some(text => text.includes(` ${words} `)),
     valueNow: size => {
       changed ??= changedSizes(text, after, reading);
       return changed.get(size);

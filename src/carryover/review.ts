@@ -79,21 +79,24 @@ export function writeReview(from: string, to: string, entries: readonly ReviewEn
   );
   let file: string | undefined;
   for (const e of entries) {
-    if (e.file !== file) lines.push(`## ${plain(e.file)}`, '');
+    if (e.file !== file) lines.push(`## ${escapeMarkdown(e.file)}`, '');
     file = e.file;
-    lines.push(`- ${plain(upper(e.place))}, **${plain(e.number)}**, ${e.outcome}: ${plain(e.why)}`);
-    lines.push(`  - To do: ${plain(e.toDo)}`);
-    lines.push(`  - Text: ${plain(e.text)}`);
-    for (const h of e.heirs) lines.push(`  - Heir: ${plain([h.number, h.title].filter(Boolean).join(' '))}`);
+    lines.push(
+      `- ${escapeMarkdown(upper(e.place))}, **${escapeMarkdown(e.number)}**, ${e.outcome}: ${escapeMarkdown(e.why)}`,
+    );
+    lines.push(`  - To do: ${escapeMarkdown(e.toDo)}`);
+    lines.push(`  - Text: ${escapeMarkdown(e.text)}`);
+    for (const h of e.heirs) lines.push(`  - Heir: ${escapeMarkdown([h.number, h.title].filter(Boolean).join(' '))}`);
   }
   return `${lines.join('\n').trimEnd()}\n`;
 }
 
-function upper(place: string): string {
+/** With a capital, to begin a line. */
+export function upper(place: string): string {
   return place.slice(0, 1).toUpperCase() + place.slice(1);
 }
 
 /** Texts of documents may hold marks of markdown and html; here they are only shown. */
-function plain(text: string): string {
+export function escapeMarkdown(text: string): string {
   return text.replace(/[\r\n]+/g, ' ').replace(/[\\`*_{}[\]<>#|!]/g, '\\$&');
 }

@@ -24,6 +24,8 @@ const REACH = 300;
 /** The sentence around a stretch, up to its full stop: who goes on behind a semicolon still tells the same. */
 export function wholeSentence(text: string, start: number, end: number): string {
   const before = /[^.!?\n]*$/.exec(text.slice(Math.max(0, start - REACH), start))?.[0] ?? '';
-  const after = /[.!?]$/.test(text.slice(start, end)) ? '' : (/^[^.!?\n]*/.exec(text.slice(end, end + REACH))?.[0] ?? '');
+  const after = /[.!?]$/.test(text.slice(start, end))
+    ? ''
+    : (/^[^.!?\n]*/.exec(text.slice(end, end + REACH))?.[0] ?? '');
   return before + text.slice(start, end) + after;
 }

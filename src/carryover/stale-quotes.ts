@@ -52,9 +52,13 @@ export function quoteFinder(texts: Iterable<{ readonly id: ItemId; readonly read
       }
       const [first, next] = [words[at]!.token, (words[at + length - 1]?.token ?? 0) + 1];
       const stems = passage.stems.slice(first, next).filter(Boolean).length;
-      const marked = marks.some(m => first <= m.first + 2 && next >= m.next - 2 && first >= m.first && next <= m.next);
-      if (length >= (marked ? SHINGLE : LEAST_RUN) && stems >= LEAST_STEMS) {
-        quotes.push({ ids: [...new Set(ids)], first, next, marked });
+      // What runs on to the left or right of the marks is chance.
+      const mark = marks.find(m => first <= m.first + 2 && next >= m.next - 2 && m.first < next && m.next > first);
+      if (length >= (mark ? SHINGLE : LEAST_RUN) && stems >= LEAST_STEMS) {
+        const clipped = mark
+          ? { first: Math.max(first, mark.first), next: Math.min(next, mark.next) }
+          : { first, next };
+        quotes.push({ ids: [...new Set(ids)], ...clipped, marked: mark !== undefined });
         at += length;
       } else at++;
     }

@@ -38,7 +38,7 @@ const SENSE_GONE = 0.34;
  */
 export function staleValue({ reading, sentence }: Said, q: Quantity, old: OldSaying): Stale | undefined {
   if (old.heirs.length === 0) return undefined;
-  const gone = goneFrom(old, sizesOf(reading, q));
+  const gone = goneFrom(old, reading, q);
   const tellsChange = quantitiesIn(reading, sentence).some(
     other =>
       other.dimension === q.dimension &&
@@ -89,13 +89,13 @@ export function staleQuote(
 ): Stale | undefined {
   const meant = quote.ids.some(id => cited.has(id)) ? quote.ids.filter(id => cited.has(id)) : quote.ids;
   const stems = [...stemsIn(reading, quote)];
-  const sizes = quantitiesIn(reading, quote).flatMap(q => sizesOf(reading, q));
+  const values = quantitiesIn(reading, quote);
   const verdicts = meant.map((id): Stale | undefined => {
     const old = saying(id)!;
     // A withdrawn requirement that is cited is on the list of citations already.
     if (old.withdrawal) return cited.has(id) ? undefined : { old };
     if (old.heirs.length === 0) return undefined;
-    const gone = goneFrom(old, sizes);
+    const gone = values.flatMap(q => goneFrom(old, reading, q));
     if (gone.length > 0) return withValueNow(old, gone[0]!);
     const lost = stems.filter(stem => !old.stemsNow.has(stem)).length;
     if (lost >= SENSE_GONE * stems.length) return { old };
@@ -109,8 +109,12 @@ function firstIfAll(verdicts: readonly (Stale | undefined)[]): Stale | undefined
   return verdicts.every(v => v !== undefined) ? verdicts[0] : undefined;
 }
 
-function goneFrom(old: OldSaying, sizes: readonly string[]): readonly string[] {
-  return sizes.filter(size => old.sizes.has(size) && !old.sizesNow.has(size));
+/** The sizes of a value that the old text states and nothing that follows it does. */
+function goneFrom(old: OldSaying, reading: LightReading, q: Quantity): readonly string[] {
+  // "Grit 2/6" is read as a share in one sentence and as a name in another.
+  const words = reading.tokens.slice(q.first, q.next).map(t => t.low);
+  if (old.saysNow(words.join(' '))) return [];
+  return sizesOf(reading, q).filter(size => old.sizes.has(size) && !old.sizesNow.has(size));
 }
 
 function withValueNow(old: OldSaying, size: string): Stale {

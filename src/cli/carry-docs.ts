@@ -1,5 +1,6 @@
 import { type Command, InvalidArgumentError } from 'commander';
 import { carryDocs, type DocsReport } from '../commands/carry-docs.ts';
+import { readEditionTexts } from '../commands/edition-texts.ts';
 import { readCrosswalk } from '../commands/read-crosswalk.ts';
 import { OUTCOMES } from '../model/citation.ts';
 import { listEditions } from '../store/names.ts';
@@ -27,7 +28,8 @@ export function addCarryDocs(carry: Command): void {
     .addHelpText(
       'after',
       `
-In Word, numbers that are certain are tracked changes by Fishplate, and what a person has to decide is a comment there.
+Below the citations the list sets out stale content: values beside a number, quotations, retold sentences and answers of
+a quiz that tell what the newer edition no longer asks, with the new text beside. In Word, numbers that are certain are tracked changes by Fishplate, and what a person has to decide is a comment there.
 
 Examples:
   fishplate carry docs lesson.md quiz.md --from 2018 --to 2024 --out carried
@@ -41,6 +43,7 @@ Examples:
         inputs,
         outDir: options.out,
         editions,
+        texts: await readEditionTexts(catalog, joint),
         ...(options.date === undefined ? {} : { date: options.date }),
       });
       if (options.json) printJson(report);

@@ -1,6 +1,9 @@
 import { join } from 'node:path';
+import type { EditionTexts } from '../carryover/old-sayings.ts';
 import type { MarksOf } from '../carryover/resolve.ts';
 import type { ReviewEntry } from '../carryover/review.ts';
+import { staleFinder } from '../carryover/stale-content.ts';
+import { type StaleEntry, staleSearch } from '../carryover/stale-review.ts';
 import type { Joint } from '../crosswalk/joint.ts';
 import type { OutcomeKind } from '../model/citation.ts';
 import { CatalogError } from '../model/errors.ts';
@@ -18,9 +21,11 @@ import { writeTogether } from './commit-all.ts';
 import { type PlacedDocument, placeDocuments } from './document-set.ts';
 import type { Ports } from './ports.ts';
 
-export interface CarryDocsOptions extends DocumentOptions {
+export interface CarryDocsOptions extends Omit<DocumentOptions, 'searchStale'> {
   readonly inputs: readonly string[];
   readonly outDir: string;
+  /** The texts of both editions; without them stale content is not looked for. */
+  readonly texts?: EditionTexts;
 }
 
 export interface DocumentReport {
@@ -34,6 +39,8 @@ export interface DocumentReport {
   readonly outcomes: Readonly<Record<OutcomeKind, number>>;
   /** Numbers replaced in place; a range counts once. */
   readonly rewritten: number;
+  /** Stretches that tell what the newer edition no longer asks. */
+  readonly stale: number;
 }
 
 export interface DocsReport {
@@ -41,13 +48,14 @@ export interface DocsReport {
   readonly to: string;
   readonly documents: readonly DocumentReport[];
   readonly review: readonly ReviewEntry[];
+  readonly stale: readonly StaleEntry[];
   readonly findings: readonly Finding[];
 }
 
 /**
  * Carries documents: citations that are certain are rewritten in place, in copies under `outDir`; all others are left
- * as they are and set out in `review.md` and `review.json` there. Nothing is written before every input has been read
- * and answered.
+ * as they are and set out in `review.md` and `review.json` there, with stale content below them. Nothing is
+ * written before every input has been read and answered.
  *
  * @throws CatalogError OutputIsInput, AlreadyCarried, BadArgument, and what the files say.
  */
@@ -58,6 +66,9 @@ export async function carryDocs(
   options: CarryDocsOptions,
 ): Promise<DocsReport> {
   const { files, progress } = ports;
+  const { texts, ...documents } = options;
+  const searchStale = texts && staleSearch(joint, texts, staleFinder(joint, texts, options.editions));
+  const how = { ...documents, ...(searchStale ? { searchStale } : {}) };
   const [from, to] = [joint.from.header.name, joint.to.header.name];
   const places = await placeDocuments(files, options.inputs, options.outDir);
   const carried: { readonly place: PlacedDocument; readonly done: CarriedDocument }[] = [];
@@ -74,10 +85,14 @@ export async function carryDocs(
     const bytes = await files.read(place.input);
     const marked = mark === undefined ? {} : { marked: mark.sidecar.to };
     const given = { path: place.input, name: place.name, bytes, ...marked };
-    carried.push({ place, done: await carryDocument(joint, marks, given, options) });
+    carried.push({ place, done: await carryDocument(joint, marks, given, how) });
   }
 
-  const { review, files: outputs } = documentOutputs(
+  const {
+    review,
+    stale,
+    files: outputs,
+  } = documentOutputs(
     joint,
     carried.map(c => c.done),
   );
@@ -85,8 +100,9 @@ export async function carryDocs(
     files,
     outputs.map(([name, content]) => [join(options.outDir, name), content] as const),
   );
-  const documents = [...carried.map(reportOf), ...leftAlone.map(p => ({ ...untouched(p), leftAlone: true }))];
-  return { from, to, documents, review, findings: review.map(findingOf) };
+  const reports = [...carried.map(reportOf), ...leftAlone.map(p => ({ ...untouched(p), leftAlone: true }))];
+  const findings = [...review.map(findingOf), ...stale.map(staleFinding)];
+  return { from, to, documents: reports, review, stale, findings };
 }
 
 function edited(path: string, to: string): CatalogError {
@@ -103,12 +119,14 @@ function reportOf({ place, done }: { place: PlacedDocument; done: CarriedDocumen
     ...untouched(place),
     outcomes: outcomesOf(citations),
     rewritten: rewrittenIn(done),
+    stale: done.stale?.length ?? 0,
     ...(record === undefined ? {} : { record }),
   };
 }
 
 function untouched({ input, out }: PlacedDocument): DocumentReport {
-  return { input, ...(out === undefined ? {} : { out }), leftAlone: false, outcomes: outcomesOf([]), rewritten: 0 };
+  const nothing = { leftAlone: false, outcomes: outcomesOf([]), rewritten: 0, stale: 0 };
+  return { input, ...(out === undefined ? {} : { out }), ...nothing };
 }
 
 function findingOf(entry: ReviewEntry): Finding {
@@ -116,6 +134,17 @@ function findingOf(entry: ReviewEntry): Finding {
   return {
     rule: `citation-${entry.outcome}`,
     severity: entry.outcome === 'kept' || entry.outcome === 'carried' ? 'note' : 'warning',
+    subject: entry.number,
+    message: `${isLine ? '' : `${entry.place}: `}${entry.why} ${entry.toDo}`,
+    place: { file: entry.file, ...(isLine ? { line: entry.line } : {}) },
+  };
+}
+
+function staleFinding(entry: StaleEntry): Finding {
+  const isLine = entry.place === `line ${entry.line}`;
+  return {
+    rule: `stale-${entry.kind}`,
+    severity: 'warning',
     subject: entry.number,
     message: `${isLine ? '' : `${entry.place}: `}${entry.why} ${entry.toDo}`,
     place: { file: entry.file, ...(isLine ? { line: entry.line } : {}) },

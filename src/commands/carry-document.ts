@@ -2,6 +2,7 @@ import { type CarriedCitation, carryPassages } from '../carryover/passages.ts';
 import type { MarksOf } from '../carryover/resolve.ts';
 import { type ReviewEntry, remarksOf, reviewOf, writeReview } from '../carryover/review.ts';
 import { sidecarName, writeSidecar } from '../carryover/sidecar.ts';
+import { type StaleEntry, type StaleSearch, writeStale } from '../carryover/stale-review.ts';
 import { statedEdition } from '../citing/stated-edition.ts';
 import type { Joint } from '../crosswalk/joint.ts';
 import { changeDocument } from '../documents/change-document.ts';
@@ -27,6 +28,8 @@ export interface CarriedDocument {
   /** The carried copy; absent where the document is only read. */
   readonly out: Uint8Array | undefined;
   readonly citations: readonly CarriedCitation[];
+  /** Absent where nobody looked for it. */
+  readonly stale?: readonly StaleEntry[];
   readonly record: string | undefined;
 }
 
@@ -35,6 +38,8 @@ export interface DocumentOptions {
   readonly editions?: readonly string[];
   /** When tracked changes and comments are made, ISO 8601; without it they bear no date. */
   readonly date?: string;
+  /** Looks for stale content; it needs the texts of both editions, which not everybody has at hand. */
+  readonly searchStale?: StaleSearch;
 }
 
 /** One document with its citations answered, and its carried copy. Touches no file. */
@@ -42,7 +47,7 @@ export async function carryDocument(
   joint: Joint,
   marks: MarksOf,
   { path, name, bytes, marked }: GivenDocument,
-  { editions = [], date }: DocumentOptions,
+  { editions = [], date, searchStale }: DocumentOptions,
 ): Promise<CarriedDocument> {
   const { passages, record, fixed, edition } = await readDocument(path, bytes);
   const known = [joint.from.header.name, joint.to.header.name, ...editions];
@@ -54,26 +59,47 @@ export async function carryDocument(
     { editions, ...(fileEdition === undefined ? {} : { fileEdition }) },
     fixed,
   );
-  const changes = { edits: citations.flatMap(c => c.edits), remarks: remarksOf(citations) };
+  // A record tells what was asked when it was signed, and a text of another edition what that one asks.
+  const follows = fileEdition === undefined || fileEdition === joint.from.header.name;
+  const looked = record === undefined && follows ? searchStale : searchStale && NOTHING_STALE;
+  const stale = looked?.(
+    name,
+    passages,
+    citations.map(c => c.citation),
+  );
+  const changes = {
+    edits: citations.flatMap(c => c.edits),
+    remarks: [...remarksOf(citations), ...(stale?.remarks ?? [])],
+  };
   const stamp = { author: 'Fishplate', ...(date === undefined ? {} : { date }) };
   // A signed record is copied as it is; of what is only read there is no copy.
   const out = record === undefined ? await changeDocument(path, bytes, changes, stamp) : bytes;
-  return { name, input: hashOf(bytes), out, citations, record };
+  return { name, input: hashOf(bytes), out, citations, record, ...(stale ? { stale: stale.entries } : {}) };
 }
+
+const NOTHING_STALE: StaleSearch = () => ({ entries: [], remarks: [] });
 
 /** All that carrying these documents writes, by path below the folder of the outputs, and the review list itself. */
 export function documentOutputs(
   joint: Joint,
   carried: readonly CarriedDocument[],
-): { readonly review: readonly ReviewEntry[]; readonly files: readonly (readonly [string, string | Uint8Array])[] } {
+): {
+  readonly review: readonly ReviewEntry[];
+  readonly stale: readonly StaleEntry[];
+  readonly files: readonly (readonly [string, string | Uint8Array])[];
+} {
   const [from, to] = [joint.from.header.name, joint.to.header.name];
   const review = carried.flatMap(c => reviewOf(c.name, c.citations, c.record));
+  const stale = carried.flatMap(c => c.stale ?? []);
+  const looked = carried.some(c => c.stale);
+  const list = { from, to, citations: review, ...(looked ? { stale } : {}) };
   return {
     review,
+    stale,
     files: [
       ...carried.flatMap(one => copyOf(one, from, to)),
-      ['review.md', writeReview(from, to, review)],
-      ['review.json', `${JSON.stringify({ from, to, citations: review }, null, 2)}\n`],
+      ['review.md', writeReview(from, to, review) + (looked ? writeStale(to, stale) : '')],
+      ['review.json', `${JSON.stringify(list, null, 2)}\n`],
     ],
   };
 }
