@@ -2,6 +2,7 @@ import { type Atom, alignAtoms, atomsOf } from './atoms.ts';
 import { isForceWord } from './force.ts';
 import type { Lost } from './lost.ts';
 import { meaning } from './meaning.ts';
+import { PLAIN } from './plain-verbs.ts';
 import { type Reading, said } from './reading.ts';
 import { statedIn } from './stated-words.ts';
 
@@ -56,13 +57,6 @@ function kindOf(run: readonly Atom[]): Lost['kind'] {
   if (run.some(a => DOCUMENTS.has(a.key))) return 'document';
   return run.some(a => MATERIALS.has(a.key)) ? 'material' : 'thing';
 }
-
-/** Verbs that a shorter text does without. */
-const PLAIN = new Set(
-  'provide install fit use make carry do have keep take give place apply ensure require allow lie stand run set put be get bring hold form'
-    .split(' ')
-    .map(meaning),
-);
 
 /**
  * "and the refusal is logged", "or scrapped": a second act of a sentence, of which an heir without any words of its own

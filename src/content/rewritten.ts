@@ -2,7 +2,9 @@ import type { Evidence } from '../model/duty-evidence.ts';
 import type { Atom } from './atoms.ts';
 import { forceEvidence } from './force-evidence.ts';
 import { measureDirection } from './measure-direction.ts';
+import { PLAIN } from './plain-verbs.ts';
 import { type Reading, said } from './reading.ts';
+import { bindingOf, clauseAt, roleAt } from './role.ts';
 import { sameValue } from './same-value.ts';
 import { segmentEvidence } from './segment-evidence.ts';
 
@@ -30,9 +32,25 @@ export function rewrittenEvidence(from: Reading, to: Reading, a: readonly Atom[]
   const all = words(a).length + words(b).length;
   const share = 1 - (gone.length + come.length) / Math.max(1, all);
   // A verb on one side alone is a deed more or less, not another word for one.
-  const oneSided = (gone.length === 0) !== (come.length === 0);
+  const deeds = [...gone.filter(x => !isPlain(from, x)), ...come.filter(x => !isPlain(to, x))];
+  const oneSided = (gone.length === 0) !== (come.length === 0) && deeds.length > 0;
   if (lost.length === 0 && won.length === 0 && !oneSided && share >= ENOUGH) return [];
+  const [less, more] = [aloneIn(from, gone, to, come), aloneIn(to, come, from, gone)];
+  if (less.length > 0) return [{ direction: 'relaxed', what: 'demand dropped', from: tell(from, less), to: '' }];
+  if (more.length > 0) return [{ direction: 'stricter', what: 'demand added', from: '', to: tell(to, more) }];
   return [{ direction: 'unclear', what: 'rewritten in other words', ...unsaid }];
+}
+
+/**
+ * Words that one text alone has, where the other has nothing that could say them: no deed and no thing of its own. Who
+ * acts and what is meant is often left to be understood; so where words of the scope are among them, nothing is told.
+ */
+function aloneIn(reading: Reading, gone: readonly Atom[], other: Reading, come: readonly Atom[]): readonly Atom[] {
+  if (come.some(x => isThing(other, x) || !isPlain(other, x))) return [];
+  const deeds = gone.filter(x => !isPlain(reading, x));
+  const isTold = deeds.some(x => isThing(reading, x)) && deeds.every(x => roleAt(reading, x.first) === 'duty');
+  const permits = deeds.some(x => bindingOf(reading, clauseAt(reading, x.first)) !== 'duty');
+  return isTold && !permits ? deeds : [];
 }
 
 function quantitiesAgainst(from: Reading, to: Reading): Evidence[] {
@@ -69,6 +87,9 @@ function only(atoms: readonly Atom[], others: readonly Atom[]): Atom[] {
   const known = new Set(others.map(o => o.key));
   return words(atoms).filter(a => !known.has(a.key));
 }
+
+/** "provide" and "apply", which grammar may need and which ask for nothing by themselves. */
+const isPlain = ({ tags }: Reading, { key, first }: Atom) => PLAIN.has(key) && tags[first] === 'VERB';
 
 /** A noun or adjective: a thing or what it is like. Verbs and adverbs are exchanged freely when a text is written anew. */
 function isThing({ tags, clauses }: Reading, atom: Atom): boolean {
