@@ -4,7 +4,9 @@ import { basename, join } from 'node:path';
 import type { EditionDates } from '../model/edition.ts';
 import { openForWriting } from '../store/open.ts';
 import { writeBeside } from '../store/write.ts';
+import { readForms } from './comments-read.ts';
 import { type ImportReport, importTables } from './import-tables.ts';
+import { addIntake, toldInTable } from './intake-add.ts';
 import type { Ports } from './ports.ts';
 
 /** Where the demo's tables lie: the folder `catalog` beside `src` and `dist`. All of it is invented. */
@@ -70,16 +72,26 @@ export async function makeDemo(ports: Ports, dir: string): Promise<ImportReport[
     );
   }
   const author = { name: 'Standards steward', email: 'steward@example.org', date: new Date('2024-02-01T10:00:00Z') };
-  await writeBeside(
-    await openForWriting(dir),
-    await filesBeside(),
-    author,
-    'Local rules, variances, policies, comments and intake',
-  );
+  await writeBeside(await openForWriting(dir), await filesBeside(), author, 'Local rules, variances and policies');
+  await readBesides(ports, dir);
   return reports;
 }
 
-/** What belongs to no edition: local rules and variances by place, policies by agency, committee comments, feedback between editions. */
+/** Committee comments and feedback, read by the commands that users have; a file is named for the edition it is about. */
+async function readBesides(ports: Ports, dir: string): Promise<void> {
+  const catalog = await openForWriting(dir);
+  const author = { name: 'Secretariat', email: 'secretariat@example.org' };
+  const own = { ...ports, author, now: () => new Date('2024-02-01T11:00:00Z') };
+  for (const file of await filesIn(join(DEMO_SOURCE, 'comments'), '.csv')) {
+    await readForms(own, catalog, { files: [file], edition: basename(file, '.csv'), withObservations: true });
+  }
+  for (const file of await filesIn(join(DEMO_SOURCE, 'intake'), '.csv')) {
+    const { told } = await toldInTable(own, file);
+    await addIntake(own, catalog, basename(file, '.csv'), told);
+  }
+}
+
+/** What belongs to no edition and is kept as it is: local rules and variances by place, policies by agency. */
 async function filesBeside(): Promise<Map<string, string>> {
   const files = new Map<string, string>();
   for (const place of await readdir(join(DEMO_SOURCE, 'local'))) {
@@ -89,11 +101,6 @@ async function filesBeside(): Promise<Map<string, string>> {
   }
   for (const file of await filesIn(join(DEMO_SOURCE, 'policies'), '.json')) {
     files.set(`policies/${basename(file)}`, await readFile(file, 'utf8'));
-  }
-  for (const folder of ['comments', 'intake']) {
-    for (const file of await filesIn(join(DEMO_SOURCE, folder), '.csv')) {
-      files.set(`${folder}/${basename(file)}`, await readFile(file, 'utf8'));
-    }
   }
   return files;
 }
