@@ -63,14 +63,18 @@ export function taughtFinder(items: Iterable<SayingItem>): TaughtBy {
       units.push({ id, stems, title: named, sizes, weight: 0 });
     }
   }
-  const rarity = (stem: string) => Math.log(1 + units.length / (postings.get(stem)?.length ?? units.length));
-  const weigh = (stems: Iterable<string>) => [...stems].reduce((sum, stem) => sum + rarity(stem), 0);
+  const rarity = new Map([...postings].map(([stem, { length }]) => [stem, Math.log(1 + units.length / length)]));
+  const weigh = (stems: Iterable<string>) => {
+    let sum = 0;
+    for (const stem of stems) sum += rarity.get(stem) ?? 0;
+    return sum;
+  };
   for (const unit of units) unit.weight = weigh(unit.stems) + VALUE * unit.sizes.size;
 
   return (passage, stretch) => {
     const said = stemsIn(passage, stretch);
     const sizes = new Set(quantitiesIn(passage, stretch).flatMap(q => sizesOf(passage, q)));
-    const weight = weigh([...said].filter(stem => postings.has(stem))) + VALUE * sizes.size;
+    const weight = weigh(said) + VALUE * sizes.size;
     const hits = new Map<number, number>();
     for (const stem of said) {
       const found = postings.get(stem);
