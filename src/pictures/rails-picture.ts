@@ -16,8 +16,12 @@ export interface RailsPicture {
   readonly height: number;
   readonly left: readonly Rail[];
   readonly right: readonly Rail[];
-  readonly ribbons: readonly { readonly path: string; readonly width: number; readonly said: string }[];
-  readonly ends: readonly { readonly path: string; readonly side: 'withdrawn' | 'new' }[];
+  readonly ribbons: readonly (Flow & { readonly path: string; readonly width: number; readonly said: string })[];
+  readonly ends: readonly (Flow & {
+    readonly path: string;
+    readonly side: 'withdrawn' | 'new';
+    readonly said: string;
+  })[];
   readonly said: string;
 }
 
@@ -49,9 +53,13 @@ const LEAST = 20;
 const UNIT_HEIGHT = 400;
 const STUB = 34;
 
+/** Beyond these nobody can follow a ribbon, and the page grows heavier than its text. */
+const MOST_FLOWS = 160;
+
 export function railsPicture(joint: Joined, size: keyof typeof LAYOUTS): RailsPicture {
   const layout = LAYOUTS[size];
   const flows = countFlows(joint);
+  const thickest = new Set([...flows].sort((a, b) => b.n - a.n).slice(0, MOST_FLOWS));
   const weigh = (side: 'from' | 'to', id: ItemId) => flows.filter(f => f[side] === id).reduce((sum, f) => sum + f.n, 0);
   const tops = (entries: readonly Entry[]) => entries.filter(e => e.parent === null);
   const [olds, news] = [tops(joint.from.entries), tops(joint.to.entries)];
@@ -87,6 +95,7 @@ export function railsPicture(joint: Joined, size: keyof typeof LAYOUTS): RailsPi
   const ribbons = [];
   const ends = [];
   for (const flow of flows) {
+    if (!thickest.has(flow)) continue;
     const [a, b] = [left.find(p => p.id === flow.from), right.find(p => p.id === flow.to)];
     const thick = flow.n * unit;
     const take = (end: { next: number }) => {
@@ -94,17 +103,26 @@ export function railsPicture(joint: Joined, size: keyof typeof LAYOUTS): RailsPi
       end.next += thick;
       return round(middle);
     };
+    const { from, to, n } = flow;
     if (a && b) {
       const [x1, x2] = [leftX + layout.rail, rightX];
       const [y1, y2] = [take(a), take(b)];
       const bend = round((x2 - x1) / 2);
       ribbons.push({
+        from,
+        to,
+        n,
         path: `M${x1} ${y1}C${x1 + bend} ${y1} ${x2 - bend} ${y2} ${x2} ${y2}`,
         width: round(Math.max(1, thick)),
         said: `${a.rail.label} to ${b.rail.label}: ${flow.n}`,
       });
-    } else if (a) ends.push({ side: 'withdrawn' as const, path: stub(leftX + layout.rail, take(a), thick, STUB) });
-    else if (b) ends.push({ side: 'new' as const, path: stub(rightX, take(b), thick, -STUB) });
+    } else if (a) {
+      const path = stub(leftX + layout.rail, take(a), thick, STUB);
+      ends.push({ from, to, n, side: 'withdrawn' as const, path, said: `${a.rail.label}, withdrawn: ${n}` });
+    } else if (b) {
+      const path = stub(rightX, take(b), thick, -STUB);
+      ends.push({ from, to, n, side: 'new' as const, path, said: `${b.rail.label}, new: ${n}` });
+    }
   }
   const [from, to] = [joint.from.header.name, joint.to.header.name];
   return {
@@ -124,16 +142,17 @@ function stub(x: number, middle: number, thick: number, length: number): string 
   return `M${x + length} ${round(middle - half)}H${x}V${round(middle + half)}H${x + length}`;
 }
 
-interface Flow {
+/** How many links lead from a part to a part; one of the two is absent for what ends or begins. */
+export interface Flow {
   readonly from: ItemId | undefined;
   readonly to: ItemId | undefined;
-  n: number;
+  readonly n: number;
 }
 
 /** Links of requirements (of all items where there are none) from part to part, in the order of both editions. */
 function countFlows(joint: Joined): Flow[] {
   const obliging = joint.from.entries.some(e => e.obliges);
-  const flows = new Map<string, Flow>();
+  const flows = new Map<string, { from: ItemId | undefined; to: ItemId | undefined; n: number }>();
   for (const link of joint.crosswalk.links) {
     const [old, heir] = [
       link.from === null ? undefined : joint.old.get(link.from),

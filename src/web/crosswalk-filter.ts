@@ -8,7 +8,7 @@ import type { Query } from './links.ts';
 export interface CrosswalkFilter {
   readonly fate: readonly string[];
   readonly mark: readonly string[];
-  /** `old:<id>` or `new:<id>` of a part. */
+  /** `old:<id>` or `new:<id>` of a part; parts of both editions: what went from the one to the other. */
   readonly part: readonly string[];
   readonly reason: readonly string[];
   /** `requirements`, or `headings`: what groups them. */
@@ -20,16 +20,18 @@ type Line = PublishedCrosswalk['lines'][number];
 export function filterLines({ lines, joint }: PublishedCrosswalk, filter: CrosswalkFilter): Line[] {
   const passes = (wanted: readonly string[], has: () => readonly string[]) =>
     wanted.length === 0 || has().some(value => wanted.includes(value));
+  const [oldParts, newParts] = ['old:', 'new:'].map(side => filter.part.filter(p => p.startsWith(side))) as [
+    string[],
+    string[],
+  ];
   return lines.filter(
     line =>
       passes(filter.fate, () => [line.fate]) &&
       passes(filter.reason, () => [line.reason]) &&
       passes(filter.kind, () => [(line.from ?? line.to)?.obliges ? 'requirements' : 'headings']) &&
       passes(filter.mark, () => marksIn(line).map(m => m.code)) &&
-      passes(filter.part, () => [
-        ...(line.from ? [`old:${joint.old.part(line.from.id)?.id}`] : []),
-        ...(line.to ? [`new:${joint.new.part(line.to.id)?.id}`] : []),
-      ]),
+      passes(oldParts, () => (line.from ? [`old:${joint.old.part(line.from.id)?.id}`] : [])) &&
+      passes(newParts, () => (line.to ? [`new:${joint.new.part(line.to.id)?.id}`] : [])),
   );
 }
 
@@ -63,12 +65,35 @@ export interface FilterOptions {
 
 const MOST_REASONS = 60;
 
-/** What can be chosen: only what occurs, and what is chosen now. */
-export function filterOptions({ lines, joint }: PublishedCrosswalk, filter: CrosswalkFilter): FilterOptions {
-  const fates = new Set(lines.map(l => l.fate));
-  const marks = new Set(lines.flatMap(l => marksIn(l).map(m => m.code)));
+interface Occurring {
+  readonly fates: ReadonlySet<string>;
+  readonly marks: ReadonlySet<string>;
+  /** Most frequent first. */
+  readonly reasons: readonly (readonly [reason: string, n: number])[];
+}
+
+const occurring = new WeakMap<PublishedCrosswalk, Occurring>();
+
+/** Gathered once for each crosswalk: 100,000 lines are not read anew for each page of a hundred. */
+function occurringIn(crosswalk: PublishedCrosswalk): Occurring {
+  const known = occurring.get(crosswalk);
+  if (known) return known;
+  const { lines } = crosswalk;
   const reasons = new Map<string, number>();
   for (const { reason } of lines) if (reason !== '') reasons.set(reason, (reasons.get(reason) ?? 0) + 1);
+  const found = {
+    fates: new Set(lines.map(l => l.fate)),
+    marks: new Set(lines.flatMap(l => marksIn(l).map(m => m.code))),
+    reasons: [...reasons].sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1)).slice(0, MOST_REASONS),
+  };
+  occurring.set(crosswalk, found);
+  return found;
+}
+
+/** What can be chosen: only what occurs, and what is chosen now. */
+export function filterOptions(crosswalk: PublishedCrosswalk, filter: CrosswalkFilter): FilterOptions {
+  const { joint } = crosswalk;
+  const { fates, marks, reasons } = occurringIn(crosswalk);
   const parts = (side: 'old' | 'new', entries: readonly Entry[]) =>
     entries
       .filter(e => e.parent === null)
@@ -93,9 +118,6 @@ export function filterOptions({ lines, joint }: PublishedCrosswalk, filter: Cros
       { value: 'requirements', word: 'requirements' },
       { value: 'headings', word: 'headings and work items' },
     ].map(kind => ({ ...kind, chosen: filter.kind.includes(kind.value) })),
-    reason: [...reasons]
-      .sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1))
-      .slice(0, MOST_REASONS)
-      .map(([value, n]) => ({ value, word: `${value} (${n})`, chosen: filter.reason.includes(value) })),
+    reason: reasons.map(([value, n]) => ({ value, word: `${value} (${n})`, chosen: filter.reason.includes(value) })),
   };
 }

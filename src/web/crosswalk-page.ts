@@ -3,7 +3,6 @@ import { FATES, type Fate } from '../model/crosswalk.ts';
 import type { Entry } from '../model/edition.ts';
 import { CatalogError } from '../model/errors.ts';
 import { capital, counted, type MarkWord, marksIn } from '../model/said-words.ts';
-import { type RailsPicture, railsPicture } from '../pictures/rails-picture.ts';
 import {
   type CrosswalkFilter,
   type FilterOptions,
@@ -11,6 +10,7 @@ import {
   filterOptions,
   filterQuery,
 } from './crosswalk-filter.ts';
+import { type CrosswalkPicture, crosswalkPicture } from './crosswalk-picture.ts';
 import { changeSentence } from './home-page.ts';
 import { crosswalkCsvLink, crosswalkLink, lossesLink, placeLink, type Query } from './links.ts';
 
@@ -19,7 +19,7 @@ export interface CrosswalkPage {
   readonly to: string;
   readonly sentence: string;
   readonly over: string;
-  readonly picture: { readonly wide: RailsPicture; readonly narrow: RailsPicture };
+  readonly picture: CrosswalkPicture;
   readonly counted: string;
   readonly fates: readonly Fate[];
   readonly parts: readonly { readonly name: string; readonly href: string; readonly cells: readonly Cell[] }[];
@@ -98,7 +98,7 @@ export async function crosswalkPage(
     to,
     sentence: changeSentence(crosswalk),
     over: crosswalk.path.length > 2 ? `Read over ${crosswalk.path.slice(1, -1).join(', ')}, step by step.` : '',
-    picture: { wide: railsPicture(joint, 'wide'), narrow: railsPicture(joint, 'narrow') },
+    picture: crosswalkPicture(crosswalk),
     counted: capital(s.counted),
     fates,
     parts: s.parts.map(p => {
