@@ -45,10 +45,11 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
     'exports',
     'release',
     'store',
+    'databases',
   ],
   browser: ['commands', 'model', 'crosswalk', 'carryover', 'documents', 'tables'],
   web: ['commands', 'model', 'pictures'],
-  cli: ['commands', 'model', 'web', 'store', 'content', 'crosswalk', 'exports', 'carryover', 'release'],
+  cli: ['commands', 'model', 'web', 'store', 'databases', 'content', 'crosswalk', 'exports', 'carryover', 'release'],
 };
 
 const files = readdirSync(SRC, { recursive: true, encoding: 'utf8' }).filter(f => f.endsWith('.ts'));

@@ -6,13 +6,19 @@ import { policyOf } from '../commands/job-policies.ts';
 import { readCrosswalk } from '../commands/read-crosswalk.ts';
 import { waysTo } from '../commands/ways-to.ts';
 import { OUTCOMES } from '../model/citation.ts';
+import { CatalogError } from '../model/errors.ts';
 import { portsOf, readingCatalog } from './context.ts';
 import { count, printJson, printLines, reportFindings, thousands } from './print.ts';
 
 interface CarryJobsOptions {
-  readonly from: string;
-  readonly to: string;
-  readonly out: string;
+  readonly db?: string;
+  readonly table?: string;
+  readonly batch?: number;
+  readonly dryRun?: boolean;
+  readonly undo?: string;
+  readonly from?: string;
+  readonly to?: string;
+  readonly out?: string;
   readonly json?: boolean;
   readonly column?: ToldColumns;
   readonly sheet?: string;
@@ -29,10 +35,19 @@ export function addCarryJobs(carry: Command): void {
   carry
     .command('jobs')
     .description('Annotate a table of jobs: what became of each line, and what a person has to decide')
-    .argument('<file>', 'csv, xlsx or JSON Lines, one cited item a line')
-    .requiredOption('--from <edition>', 'the edition that the lines cite')
-    .requiredOption('--to <edition>', 'the edition to carry them to')
-    .requiredOption('--out <file>', 'where the annotated table goes')
+    .argument('[file]', 'csv, xlsx or JSON Lines, one cited item a line')
+    .option('--from <edition>', 'the edition that the lines cite')
+    .option('--to <edition>', 'the edition to carry them to')
+    .option('--out <file>', 'where the annotated table goes')
+    .option('--db <address>', 'in place of a file: postgres://user@host/name, or sqlite:FILE')
+    .option('--table <name>', 'with --db: the table of jobs; ours are put beside it, and it is never changed')
+    .option(
+      '--batch <lines>',
+      'with --db: as many lines in one transaction; killed, the same call goes on',
+      wholeNumber,
+    )
+    .option('--dry-run', 'with --db: work it all out and write nothing')
+    .option('--undo <run>', 'with --db: take a run back by its id')
     .option(
       '--column <role=header>',
       'tell a column outright: number, type, state, job, date, title or edition',
@@ -60,17 +75,33 @@ export function addCarryJobs(carry: Command): void {
 Example:
   fishplate carry jobs jobs.csv --from 2018 --to 2024 --out jobs-2024.csv --column number=Item
   fishplate carry jobs jobs.xlsx --from 2018 --to 2024 --out jobs-2024.xlsx --decisions-out ask.xlsx
-  fishplate carry jobs jobs.xlsx --from 2018 --to 2024 --out jobs-2024.xlsx --decisions ask.xlsx --policy vale.json`,
+  fishplate carry jobs jobs.xlsx --from 2018 --to 2024 --out jobs-2024.xlsx --decisions ask.xlsx --policy vale.json
+  fishplate carry jobs --db postgres://clerk@localhost/works --table jobs --from 2018 --to 2024 --agency lower-vale
+  fishplate carry jobs --db sqlite:works.db --table jobs --from 2018 --to 2024 --batch 100000
+  fishplate carry jobs --db sqlite:works.db --undo 1f0c2d3e4a5b6c7d`,
     )
-    .action(async (input: string, options: CarryJobsOptions, command: Command) => {
+    .action(async (input: string | undefined, options: CarryJobsOptions, command: Command) => {
+      const { db, from, to, out } = options;
+      if (db !== undefined) {
+        if (input !== undefined || out !== undefined) {
+          throw new CatalogError('BadArgument', 'With --db the jobs are in a table: name it with --table, no file.');
+        }
+        return (await import('./carry-database.ts')).carryDatabase(command, { ...options, db });
+      }
+      if (input === undefined || from === undefined || to === undefined || out === undefined) {
+        throw new CatalogError(
+          'BadArgument',
+          'Name the file of jobs, both editions and the output: carry jobs jobs.csv --from 2018 --to 2024 --out new.csv.',
+        );
+      }
       const catalog = await readingCatalog(command);
-      const { joint, marks } = await readCrosswalk(catalog, options.from, options.to);
+      const { joint, marks } = await readCrosswalk(catalog, from, to);
       const ports = portsOf(command);
       const policy = await policyOf(ports, catalog, options);
       const { sheet, dates, typeName, decisions, decisionsOut, priceChanges } = options;
       const report = await carryJobs(ports, joint, marks, {
         input,
-        out: options.out,
+        out,
         columns: options.column ?? {},
         others: () => waysTo(catalog, joint.to.header.name, joint.from.header.name),
         ...(sheet === undefined ? {} : { sheet }),
@@ -94,6 +125,11 @@ function toldColumn(pair: string, known: ToldColumns): ToldColumns {
   const role = pair.slice(0, Math.max(at, 0));
   if (!ROLES.includes(role)) throw new InvalidArgumentError(`Write ROLE=HEADER with one of: ${ROLES.join(', ')}.`);
   return { ...known, [role]: pair.slice(at + 1) };
+}
+
+function wholeNumber(text: string): number {
+  if (/^[1-9]\d{0,8}$/.test(text)) return Number(text);
+  throw new InvalidArgumentError('Write a whole number of lines, for example 100000.');
 }
 
 function typeName(pair: string, known: Readonly<Record<string, string>>): Readonly<Record<string, string>> {

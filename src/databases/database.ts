@@ -47,6 +47,8 @@ export interface Database {
   table(name: string): Promise<TheirTable>;
   /** Which of these stand in a schema already, tables and views alike. */
   standing(schema: string, names: readonly string[]): Promise<readonly string[]>;
+  /** The schemas in which a table of this name stands. */
+  schemasWith(table: string): Promise<readonly string[]>;
   rows(sql: string, values?: readonly Value[]): Promise<readonly Row[]>;
   /** How many rows it touched. */
   run(sql: string, values?: readonly Value[]): Promise<number>;

@@ -59,6 +59,11 @@ export async function openPostgres(address: string): Promise<Database> {
         where n.nspname = $1 and c.relname in (select jsonb_array_elements_text($2::jsonb)) order by 1`;
       return (await query(sql, [schema, JSON.stringify(names)])).rows.map(r => String(r.relname));
     },
+    schemasWith: async table => {
+      const sql = `select n.nspname from pg_class c join pg_namespace n on n.oid = c.relnamespace
+        where c.relname = $1 and c.relkind = 'r' and n.nspname !~ '^pg_' order by 1`;
+      return (await query(sql, [table])).rows.map(r => String(r.nspname));
+    },
     rows: async (sql, values) => (await query(sql, values)).rows,
     run: async (sql, values) => (await query(sql, values)).count,
     insert: async (table, columns, types, rows) => {

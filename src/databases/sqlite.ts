@@ -63,6 +63,8 @@ export function openSqlite(named: string, { readOnly }: OpenOptions): Database {
       rows(
         `select name from sqlite_schema where type in ('table', 'view') and lower(name) in (${names.map(n => literal(n.toLowerCase())).join(', ')})`,
       ).map(r => String(r.name)),
+    schemasWith: async table =>
+      rows("select 1 as x from sqlite_schema where type = 'table' and name = $1", [table]).map(() => 'main'),
     rows: async (sql, values) => rows(sql, values),
     run: async (sql, values = []) => saying(() => db!.run(sql, values.map(bindable)).changes),
     insert: async (table, columns, _types, many) => {
@@ -81,7 +83,7 @@ export function openSqlite(named: string, { readOnly }: OpenOptions): Database {
     claim: async () => {},
     together: async work => {
       claim.check();
-      saying(() => db!.exec('begin immediate'));
+      saying(() => db!.exec(readOnly ? 'begin' : 'begin immediate'));
       try {
         const result = await work();
         saying(() => db!.exec('commit'));

@@ -1,0 +1,117 @@
+import type { Command } from 'commander';
+import type { DateOrder } from '../carryover/calendar-date.ts';
+import type { ToldColumns } from '../carryover/columns.ts';
+import { readCrosswalkRows } from '../commands/database-crosswalk.ts';
+import { carryDatabaseJobs, type DatabaseJobsReport } from '../commands/db-jobs.ts';
+import { policyOf } from '../commands/job-policies.ts';
+import { readCrosswalk } from '../commands/read-crosswalk.ts';
+import { undoDatabaseRun } from '../commands/undo-database.ts';
+import { waysTo } from '../commands/ways-to.ts';
+import { openDatabase } from '../databases/open-database.ts';
+import { OUTCOMES } from '../model/citation.ts';
+import { CatalogError } from '../model/errors.ts';
+import { portsOf, readingCatalog } from './context.ts';
+import { count, printJson, printLines, reportFindings, thousands } from './print.ts';
+
+export interface CarryDatabaseOptions {
+  readonly db: string;
+  readonly table?: string;
+  readonly from?: string;
+  readonly to?: string;
+  readonly batch?: number;
+  readonly dryRun?: boolean;
+  readonly undo?: string;
+  readonly json?: boolean;
+  readonly column?: ToldColumns;
+  readonly policy?: string;
+  readonly agency?: string;
+  readonly dates?: DateOrder;
+  readonly typeName?: Readonly<Record<string, string>>;
+  readonly decisions?: string;
+  readonly decisionsOut?: string;
+}
+
+/** Carries the jobs of a table in a database, or takes such a run back. */
+export async function carryDatabase(command: Command, options: CarryDatabaseOptions): Promise<void> {
+  if (options.undo !== undefined) return undo(options.db, options.undo, options.json === true);
+  const { table, from, to, dryRun = false, batch, dates, typeName, decisions, decisionsOut } = options;
+  if (table === undefined || from === undefined || to === undefined) {
+    throw new CatalogError('BadArgument', 'Name the table and both editions: --table jobs --from 2018 --to 2024.');
+  }
+  const catalog = await readingCatalog(command);
+  const { joint, marks } = await readCrosswalk(catalog, from, to);
+  const ports = portsOf(command);
+  const policy = await policyOf(ports, catalog, options);
+  const db = await openDatabase(options.db, { readOnly: dryRun });
+  try {
+    const report = await carryDatabaseJobs(
+      ports,
+      db,
+      { joint, marks },
+      {
+        table,
+        dryRun,
+        columns: options.column ?? {},
+        others: () => waysTo(catalog, joint.to.header.name, joint.from.header.name),
+        crosswalk: way => readCrosswalkRows(catalog, way),
+        ...(batch === undefined ? {} : { batch }),
+        ...(policy === undefined ? {} : { policy }),
+        ...(dates === undefined ? {} : { dates }),
+        ...(typeName === undefined ? {} : { typeNames: typeName }),
+        ...(decisions === undefined ? {} : { decisions }),
+        ...(decisionsOut === undefined ? {} : { decisionsOut }),
+      },
+    );
+    if (options.json) printJson(report);
+    else printLines(linesOf(report, options.db));
+    reportFindings(report.findings);
+  } finally {
+    await db.close();
+  }
+}
+
+async function undo(address: string, id: string, json: boolean): Promise<void> {
+  const db = await openDatabase(address, { readOnly: false });
+  try {
+    const report = await undoDatabaseRun(db, id);
+    if (json) printJson(report);
+    else
+      printLines([
+        `Run ${id} over ${report.table} is taken back; the table itself was never changed.`,
+        `Taken away: ${report.removed.join(', ')}.`,
+      ]);
+  } finally {
+    await db.close();
+  }
+}
+
+function linesOf(report: DatabaseJobsReport, address: string): string[] {
+  const { totals, columns, cases, made } = report;
+  const found = Object.entries(columns).map(([role, c]) => `${role} = ${c.header}`);
+  const open = cases.filter(c => c.outcome === 'choose');
+  const cited = Object.entries(report.editions);
+  const [annotated, added, lines] = made;
+  return [
+    `${report.table} in ${report.database}: ${count(totals.lines, 'line')} of ${report.from}, carried to ${report.to}${report.dryRun ? '; nothing was written' : ''}.`,
+    `  ${OUTCOMES.map(o => `${o} ${thousands(totals.outcomes[o])}`).join(', ')}; together ${thousands(totals.lines)}.`,
+    `  ${count(totals.added, 'line')} added, ${thousands(totals.folded)} folded into another, ${thousands(totals.closed)} closed and left under ${report.from}.`,
+    `  Columns: ${found.join(', ')}.`,
+    ...(cited.length > 0
+      ? [`  Editions cited: ${cited.map(([name, n]) => `${name} (${count(n, 'line')})`).join(', ')}.`]
+      : []),
+    ...(open.length > 0
+      ? [
+          `  To decide: ${count(open.length, 'case')}; the largest: ${open
+            .slice(0, 3)
+            .map(c => `${c.number}${c.type ? ` ${c.type}` : ''} (${count(c.lines, 'line')})`)
+            .join(', ')}.`,
+        ]
+      : []),
+    ...(report.dryRun
+      ? []
+      : [
+          `  Read ${annotated}: their lines with ours at the right; ${added}: what their jobs gain; ${lines} and ${lines}_…: the tables behind them; fishplate_…: the crosswalk.`,
+          `  Take it back: fishplate carry jobs --db ${/:\/\//.test(address) ? report.database : address} --undo ${report.run}`,
+        ]),
+  ];
+}

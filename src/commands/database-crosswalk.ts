@@ -1,0 +1,136 @@
+import type { Way } from '../carryover/job-reader.ts';
+import type { Database, Value } from '../databases/database.ts';
+import { quoted } from '../databases/quoted.ts';
+import { fillTable, makeTable, type Place, type Shape, tableIn } from '../databases/shape.ts';
+import { dataRows } from '../exports/data-package.ts';
+import { DATA_TABLES, type DataTable } from '../exports/data-tables.ts';
+import type { Catalog } from '../store/open.ts';
+import { readDecisions, readEdition } from '../store/read.ts';
+
+/** The tables of the data package, by name. */
+export type CrosswalkRows = Readonly<Record<DataTable['name'], readonly (readonly Value[])[]>>;
+
+const TYPES = { string: 'text', date: 'text', integer: 'integer', number: 'real', boolean: 'boolean' } as const;
+
+/** These belong to a crosswalk, the others to an edition and are shared by all crosswalks that end there. */
+const OF_CROSSWALK: readonly DataTable['name'][] = ['reasons', 'decisions', 'links', 'duties'];
+
+const crosswalk = { name: 'crosswalk', type: 'text', required: true } as const;
+
+/** Which crosswalks there are. */
+const CROSSWALKS: Shape = {
+  name: 'fishplate_crosswalks',
+  columns: [crosswalk, { name: 'edition_from', type: 'text' }, { name: 'edition_to', type: 'text' }],
+  key: ['crosswalk'],
+  leadsTo: [
+    [['edition_from'], 'fishplate_editions', ['edition']],
+    [['edition_to'], 'fishplate_editions', ['edition']],
+  ],
+};
+
+const shapeOf = ({ name, fields, key, leadsTo }: DataTable): Shape => {
+  const own = OF_CROSSWALK.includes(name);
+  return {
+    name: `fishplate_${name}`,
+    columns: [
+      ...(own ? [crosswalk] : []),
+      ...fields.map(f => ({ name: f.name, type: TYPES[f.type], required: f.constraints?.required === true })),
+    ],
+    key: own ? ['crosswalk', ...key] : key,
+    leadsTo: [
+      ...(own ? [[['crosswalk'], CROSSWALKS.name, ['crosswalk']] as const] : []),
+      ...leadsTo.map(([fields, table, there]) => {
+        const both = own && OF_CROSSWALK.includes(table as DataTable['name']);
+        return [
+          both ? ['crosswalk', ...fields] : fields,
+          `fishplate_${table}`,
+          both ? ['crosswalk', ...there] : there,
+        ] as const;
+      }),
+    ],
+  };
+};
+
+/** The crosswalk as tables with keys, laid out as in the published data package; in the order in which they can be made. */
+export const CROSSWALK_SHAPES: readonly Shape[] = (() => {
+  const shapes = DATA_TABLES.map(shapeOf);
+  const shared = shapes.filter(s => s.key[0] !== 'crosswalk');
+  return [...shared, CROSSWALKS, ...shapes.filter(s => !shared.includes(s))];
+})();
+
+export async function readCrosswalkRows(catalog: Catalog, { joint, marks }: Way): Promise<CrosswalkRows> {
+  const [from, to] = [joint.from.header.name, joint.to.header.name];
+  const [old, next, decisions] = await Promise.all([
+    readEdition(catalog, from),
+    readEdition(catalog, to),
+    readDecisions(catalog, to),
+  ]);
+  const byId = (edition: typeof old) => new Map(edition.items.map(i => [i.id, i]));
+  return dataRows({ joint, marks, oldItems: byId(old), newItems: byId(next), decisions });
+}
+
+export const crosswalkName = ({ joint }: Pick<Way, 'joint'>) => `${joint.crosswalk.from} to ${joint.crosswalk.to}`;
+
+export async function makeCrosswalkTables(db: Database, place: Place): Promise<void> {
+  for (const shape of CROSSWALK_SHAPES) await makeTable(db, place, shape);
+}
+
+/** Writes a crosswalk anew; what other crosswalks share with it stays. */
+export async function writeCrosswalk(db: Database, place: Place, way: Way, rows: CrosswalkRows): Promise<void> {
+  const name = crosswalkName(way);
+  await clearCrosswalk(db, place, name, false);
+  for (const shape of CROSSWALK_SHAPES) {
+    if (shape === CROSSWALKS) {
+      if (!(await isThere(db, place, shape, 'crosswalk', name)))
+        await fillTable(db, place, shape, [[name, way.joint.crosswalk.from, way.joint.crosswalk.to]]);
+      continue;
+    }
+    const all = rows[shape.name.replace('fishplate_', '') as DataTable['name']];
+    if (shape.key[0] === 'crosswalk')
+      await fillTable(
+        db,
+        place,
+        shape,
+        all.map(row => [name, ...row]),
+      );
+    else await fillShared(db, place, shape, all);
+  }
+}
+
+/** Editions never change once they are published, all but the count of their errata. */
+async function fillShared(db: Database, place: Place, shape: Shape, rows: CrosswalkRows['items']): Promise<void> {
+  const table = tableIn(db, place, shape.name);
+  const at = shape.columns.findIndex(c => c.name === 'edition');
+  const known = new Set((await db.rows(`select distinct edition from ${table}`)).map(r => r.edition));
+  await fillTable(
+    db,
+    place,
+    shape,
+    rows.filter(row => !known.has(row[at])),
+  );
+  if (shape.name !== 'fishplate_editions') return;
+  for (const row of rows) await db.run(`update ${table} set erratum = $1 where edition = $2`, [row[1], row[at]]);
+}
+
+/** @param whole also its name, which runs refer to */
+export async function clearCrosswalk(db: Database, place: Place, name: string, whole: boolean): Promise<void> {
+  for (const shape of CROSSWALK_SHAPES.toReversed()) {
+    if (shape.key[0] !== 'crosswalk' || (shape === CROSSWALKS && !whole)) continue;
+    await db.run(`delete from ${tableIn(db, place, shape.name)} where crosswalk = $1`, [name]);
+  }
+}
+
+/** Takes the editions away that no crosswalk names any more. */
+export async function clearEditions(db: Database, place: Place): Promise<void> {
+  const used = tableIn(db, place, CROSSWALKS.name);
+  const named = `select edition_from from ${used} union select edition_to from ${used}`;
+  for (const shape of CROSSWALK_SHAPES.toReversed()) {
+    if (shape.key[0] === 'crosswalk') continue;
+    await db.run(`delete from ${tableIn(db, place, shape.name)} where edition not in (${named})`);
+  }
+}
+
+async function isThere(db: Database, place: Place, shape: Shape, column: string, value: string): Promise<boolean> {
+  const sql = `select 1 from ${tableIn(db, place, shape.name)} where ${quoted(column)} = $1`;
+  return (await db.rows(sql, [value])).length > 0;
+}
