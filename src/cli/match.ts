@@ -2,6 +2,7 @@ import { type Command, InvalidArgumentError } from 'commander';
 import type { MatchReport } from '../commands/match-tables.ts';
 import { CatalogError } from '../model/errors.ts';
 import { portsOf, readingCatalog, writingCatalog } from './context.ts';
+import { portNumber } from './port-number.ts';
 import { count, printJson, printLines, reportFindings } from './print.ts';
 
 interface MatchOptions {
@@ -10,6 +11,10 @@ interface MatchOptions {
   readonly columns?: ReadonlyMap<string, string>;
   readonly explain?: string;
   readonly record?: boolean;
+  readonly review?: boolean;
+  readonly port: number;
+  readonly from?: string;
+  readonly to?: string;
   readonly json?: boolean;
 }
 
@@ -20,9 +25,11 @@ export function addMatch(program: Command): void {
     .command('match')
     .description('The crosswalk of two editions that are tables without ids: which row became which, how sure, and why')
     .argument(
-      '<tables...>',
+      '[tables...]',
       'the old table and the new one (of several, the new one comes last); with --catalog two editions',
     )
+    .option('--from <edition>', 'with --catalog: the older edition')
+    .option('--to <edition>', 'with --catalog: the newer edition')
     .option('--out <file>', 'write the crosswalk here: csv, or xlsx or json by its ending')
     .option(
       '--answers <file...>',
@@ -35,6 +42,8 @@ export function addMatch(program: Command): void {
     )
     .option('--explain <number>', 'show what the links of an old number are made of, and the runners-up')
     .option('--record', 'with --catalog: write what can be accepted as lineage of the newer edition, as an erratum')
+    .option('--review', 'show what has to be looked at in a browser, one link after the other; answers go to --answers')
+    .option('--port <port>', 'where the review listens, on this machine only; 0 takes any free port', portNumber, 4181)
     .option('--json', 'report as JSON')
     .addHelpText(
       'after',
@@ -45,11 +54,15 @@ Examples:
   fishplate match 2018.csv 2024.csv --explain 4.2.3
   fishplate match 2018 2024 --catalog works.git --record
   fishplate match 2018.csv 2024.csv --answers crosswalk.csv --out crosswalk-2.csv
+  fishplate match 2018.csv 2024.csv --review --answers answers.csv --author "A. Reviewer <reviewer@office.example>"
+  fishplate match --from 2018 --to 2024 --catalog works.git --review --answers answers.csv
+  fishplate match --from 2018 --to 2024 --catalog works.git --answers answers.csv --record
 
-To answer, fill in the last columns of the crosswalk in a spreadsheet: answer = yes, no, withdrawn or new; or the right
+To answer without a browser, fill in the last columns of the crosswalk in a spreadsheet: answer = yes, no, withdrawn or new; or the right
 number under instead; and why under because. Lines with the band "look" are the ones to look at.`,
     )
-    .action(async (tables: string[], options: MatchOptions, command: Command) => {
+    .action(async (named: string[], options: MatchOptions, command: Command) => {
+      const tables = [...named, ...[options.from, options.to].filter(name => name !== undefined)];
       if (tables.length < 2) {
         throw new CatalogError('BadArgument', 'Name the old table and the new one: fishplate match OLD.csv NEW.csv');
       }
@@ -62,6 +75,17 @@ number under instead; and why under because. Lines with the band "look" are the 
         }
       }
       const inCatalog = command.optsWithGlobals<{ catalog?: string }>().catalog !== undefined;
+      if (inCatalog) checkEditions(tables, options);
+      else if (options.from !== undefined || options.to !== undefined) {
+        throw new CatalogError(
+          'BadArgument',
+          'Editions are of a catalog; name it: fishplate match --from 2018 --to 2024 --catalog DIR',
+        );
+      }
+      if (options.review) {
+        const { serveReview } = await import('./match-review.ts');
+        return serveReview(command, tables, inCatalog, options);
+      }
       const report = inCatalog
         ? await editionsOfCatalog(command, tables, options)
         : await matchTables(ports, {
@@ -106,14 +130,16 @@ number under instead; and why under because. Lines with the band "look" are the 
     });
 }
 
+function checkEditions(names: readonly string[], { columns }: MatchOptions): void {
+  if (names.length === 2 && !columns) return;
+  throw new CatalogError(
+    'BadArgument',
+    'With --catalog, name two editions of it: fishplate match --from 2018 --to 2024 --catalog DIR',
+  );
+}
+
 async function editionsOfCatalog(command: Command, names: readonly string[], options: MatchOptions) {
-  const [from, to, ...more] = names;
-  if (more.length > 0 || options.columns) {
-    throw new CatalogError(
-      'BadArgument',
-      'With --catalog, name two editions of it: fishplate match 2018 2024 --catalog DIR',
-    );
-  }
+  const [from, to] = names;
   const { matchEditions } = await import('../commands/match-editions.ts');
   return matchEditions(portsOf(command), await readingCatalog(command), from!, to!, options.answers ?? []);
 }

@@ -111,7 +111,8 @@ function sideOf(rows: readonly BareRow[], at: number): Omit<ReviewSide, 'linked'
 
 function fieldsOf(old: Item | undefined, next: Item | undefined): FieldText[] {
   const either = (old ?? next)!;
-  const types = { from: old?.appliesTo ?? [], to: next?.appliesTo ?? [] };
+  const typesOf = (item: Item | undefined) => (item ?? either).appliesTo ?? [];
+  const types = { from: typesOf(old), to: typesOf(next) };
   // A title stands in the heading already; where it changed, its words are marked as well.
   const fields = compareItems(old ?? either, next ?? either, types).filter(f => f.field !== 'title' || f.changed);
   if (old && next) return fields;

@@ -7,6 +7,7 @@ import type { ErrorPage } from './error-page.ts';
 import type { HomePage } from './home-page.ts';
 import type { ItemPage } from './item-page.ts';
 import type { LossesPage } from './losses-page.ts';
+import type { MatchReviewPage } from './match-review-page.ts';
 import type { NumberPage } from './number-page.ts';
 import type { SignInPage } from './people.ts';
 import type { SearchPage } from './search-page.ts';
@@ -21,6 +22,8 @@ export interface Pages {
   readonly edition: EditionPage;
   readonly crosswalk: CrosswalkPage;
   readonly losses: LossesPage;
+  readonly 'match-review': MatchReviewPage;
+  readonly 'match-review-error': ErrorPage;
   readonly 'sign-in': SignInPage;
   readonly error: ErrorPage;
 }

@@ -1,0 +1,257 @@
+import type { FieldText } from '../commands/compare-items.ts';
+import type { AskedQuestion, MatchReview, Progress } from '../commands/match-review.ts';
+import type { ReviewRow } from '../commands/review-answers.ts';
+import type { ReviewSide } from '../commands/review-question.ts';
+import { capital, counted } from '../model/said-words.ts';
+import type { FormField } from './people.ts';
+
+/** The page that asks about one link, or says that nothing is left to ask. */
+export interface MatchReviewPage {
+  readonly from: string;
+  readonly to: string;
+  readonly csrf: FormField;
+  /** How much is done and left, in words. */
+  readonly progress: string;
+  readonly done: number;
+  readonly of: number;
+  /** Offer to match anew: how many answers it does not know yet, and how long it will take. */
+  readonly rematch?: { readonly sentence: string; readonly pressing: boolean };
+  /** What was answered last, for taking it back. */
+  readonly last?: string;
+  readonly question?: ShownLink;
+  /** The command that uses the answers. */
+  readonly command: string;
+}
+
+export interface ShownLink {
+  readonly action: string;
+  readonly heading: string;
+  readonly kind: AskedQuestion['kind'];
+  readonly old?: ReviewSide;
+  readonly new?: ReviewSide;
+  readonly fields: readonly FieldText[];
+  /** How sure the matcher is, and what hangs on the answer. */
+  readonly plate: readonly string[];
+  /** Other links of either row: an answer may make it a merge or a split. */
+  readonly linked: readonly string[];
+  readonly reasons: readonly Reason[];
+  readonly sum: string;
+  readonly buttons: readonly Button[];
+  readonly other: {
+    readonly legend: string;
+    readonly label: string;
+    readonly choices: readonly Choice[];
+    readonly also: boolean;
+  };
+  readonly answered: string;
+  readonly previous?: string;
+  readonly next?: string;
+  readonly trouble: string;
+  readonly because: string;
+  readonly number: string;
+}
+
+interface Reason {
+  readonly direction: 'for' | 'against';
+  readonly what: string;
+  readonly value: string;
+}
+
+interface Button {
+  readonly value: string;
+  readonly word: string;
+  readonly key: string;
+}
+
+interface Choice {
+  readonly row: number;
+  readonly number: string;
+  readonly title: string;
+  readonly text: string;
+  readonly sure: string;
+  readonly chosen: boolean;
+}
+
+/** What was sent and could not be used, shown again. */
+export interface Tried {
+  readonly trouble: string;
+  readonly because: string;
+  readonly number: string;
+  readonly row?: number;
+}
+
+/** After this many answers the page asks outright to match anew. */
+const PRESSING = 10;
+const SMALLEST_PART = 0.1;
+
+export const questionLink = (code: string) => `/q/${encodeURIComponent(code)}`;
+
+export async function matchReviewPage(
+  review: MatchReview,
+  code: string | undefined,
+  csrf: FormField,
+  command: string,
+  tried?: Tried,
+): Promise<{ readonly page: MatchReviewPage; readonly title: string } | undefined> {
+  const question = code === undefined ? undefined : await review.question(code);
+  if (code !== undefined && !question) return undefined;
+  const [progress, last] = [await review.progress(), await review.last()];
+  const { from, to } = review.names;
+  const rematch = rematchOf(progress);
+  const shown = question && showLink(review, question, tried);
+  const page = {
+    from,
+    to,
+    csrf,
+    progress: progressSentence(progress),
+    done: progress.answered,
+    of: progress.answered + progress.left,
+    ...(rematch ? { rematch } : {}),
+    ...(last.length > 0 ? { last: answerSentence(last) } : {}),
+    ...(shown ? { question: shown } : {}),
+    command,
+  };
+  return { page, title: shown?.heading ?? 'Nothing is left to look at' };
+}
+
+function progressSentence({ answered, left, likelyWrong }: Progress): string {
+  const done = answered === 0 ? 'Nothing answered yet' : `${counted(answered, 'link')} answered`;
+  const wrong =
+    left > 0
+      ? `; by the matcher's own estimate about ${likelyWrong} of them ${likelyWrong === 1 ? 'is' : 'are'} wrong`
+      : '';
+  return `${done}, ${left} left to look at${wrong}.`;
+}
+
+function rematchOf({ sinceMatching, matchingSeconds, left }: Progress) {
+  if (sinceMatching === 0) return undefined;
+  const takes = matchingSeconds < 1.5 ? 'about a second' : `about ${Math.round(matchingSeconds)} seconds`;
+  return {
+    sentence: `${counted(sinceMatching, 'answer')} can improve the links that are left. It takes ${takes}.`,
+    pressing: sinceMatching >= PRESSING || left === 0,
+  };
+}
+
+function showLink({ names }: MatchReview, q: AskedQuestion, tried: Tried | undefined): ShownLink {
+  const { old, new: next, kind, sum, others } = q;
+  const name = (side: ReviewSide | undefined) =>
+    side ? side.number || `“${side.title || side.text.slice(0, 40)}”` : '';
+  const heading = {
+    pair: `Did ${name(old)} become ${name(next)}${old?.number === next?.number ? ` of ${names.to}` : ''}?`,
+    ended: `Did ${name(old)} end?`,
+    new: `Is ${name(next)} new?`,
+  }[kind];
+  const choices = others.map(o => ({
+    row: o.row,
+    number: o.number,
+    title: o.title,
+    text: o.text.length > 300 ? `${o.text.slice(0, 300)} …` : o.text,
+    sure: percent(o.sure),
+    chosen: tried?.row === o.row,
+  }));
+  return {
+    action: questionLink(q.code),
+    heading,
+    kind,
+    ...(old ? { old } : {}),
+    ...(next ? { new: next } : {}),
+    fields: q.fields,
+    plate: [
+      `${percent(q.confidence)} sure`,
+      ...(q.hanging > 0
+        ? [`${counted(q.hanging, 'other link')} in doubt ${q.hanging === 1 ? 'hangs' : 'hang'} on it`]
+        : []),
+    ],
+    linked: [
+      linkedSentence(old, next, `${name(old)} of ${names.from} is also linked to`),
+      linkedSentence(next, old, `${name(next)} of ${names.to} is also linked from`),
+    ].filter(Boolean),
+    reasons: (sum?.parts ?? [])
+      .filter(part => Math.abs(part.value) >= SMALLEST_PART)
+      .map(part => ({
+        direction: part.value > 0 ? 'for' : 'against',
+        what: REASON_WORDS[part.reason] ?? part.reason,
+        value: signed(part.value),
+      })),
+    sum: sum
+      ? `${[`start ${signed(sum.base)}`, ...sum.parts.map(p => `${p.reason} ${signed(p.value)}`)].join(', ')} = ${signed(sum.base + sum.parts.reduce((total, p) => total + p.value, 0))} in log-odds, that is ${percent(sum.confidence)}.`
+      : '',
+    buttons: BUTTONS[kind],
+    other: {
+      legend: kind === 'pair' ? 'Another one instead' : kind === 'ended' ? 'No, it became' : 'No, it comes from',
+      label: kind === 'new' ? `Number in ${names.from}` : `Number in ${names.to}`,
+      choices,
+      also: kind === 'pair',
+    },
+    answered: q.answered.length > 0 ? answerSentence(q.answered) : '',
+    ...(q.previous === undefined ? {} : { previous: questionLink(q.previous) }),
+    ...(q.next === undefined ? {} : { next: questionLink(q.next) }),
+    trouble: tried?.trouble ?? '',
+    because: tried?.because ?? q.answered[0]?.because ?? '',
+    number: tried?.number ?? '',
+  };
+}
+
+/** What the groups of evidence are called where people read them. */
+export const REASON_WORDS: Readonly<Record<string, string>> = {
+  words: 'the words',
+  title: 'the titles',
+  containment: 'one stands inside the other',
+  meaning: 'what the words are about',
+  quantities: 'the quantities',
+  headings: 'the headings above',
+  below: 'what stands below',
+  rivals: 'the other candidates',
+  level: 'the level',
+  length: 'the length',
+  number: 'the number',
+  parents: 'what stands above',
+  siblings: 'what stands beside',
+  part: 'the part that it stands in',
+  folding: 'rows folded into one',
+  neighbours: 'the neighbours',
+  gain: 'what it adds to a merge or a split',
+  'renamed words': 'words renamed throughout',
+  'related words': 'related words',
+  'one-to-one': 'the best choice one to one',
+};
+
+const BUTTONS: Readonly<Record<AskedQuestion['kind'], readonly Button[]>> = {
+  pair: [
+    { value: 'yes', word: 'Yes', key: 'y' },
+    { value: 'no', word: 'No', key: 'n' },
+    { value: 'withdrawn', word: 'It ended', key: 'w' },
+  ],
+  ended: [{ value: 'yes', word: 'Yes, it ended', key: 'y' }],
+  new: [{ value: 'yes', word: 'Yes, it is new', key: 'y' }],
+};
+
+function linkedSentence(side: ReviewSide | undefined, opposite: ReviewSide | undefined, begin: string): string {
+  const rest = (side?.linked ?? []).filter(l => l.row !== opposite?.row);
+  if (rest.length === 0) return '';
+  const named = rest.slice(0, 5).map(l => `${l.word} (${percent(l.sure)})`);
+  return `${begin} ${named.join('; ')}${rest.length > 5 ? ` and ${rest.length - 5} more` : ''}.`;
+}
+
+function answerSentence(rows: readonly ReviewRow[]): string {
+  const first = rows[0]!;
+  const name = (number: string, title: string) => number || (title ? `“${title}”` : 'a row without a number');
+  const old = first.from_row === '' ? '' : name(first.from_number, first.from_title);
+  const heirs = rows.filter(r => r.answer === 'yes' && r.to_row !== '').map(r => name(r.to_number, r.to_title));
+  const what =
+    first.instead_row !== ''
+      ? `${old} became ${name(first.instead, '')}, not ${name(first.to_number, first.to_title)}`
+      : first.answer === 'no'
+        ? `${old} did not become ${name(first.to_number, first.to_title)}`
+        : first.answer === 'withdrawn'
+          ? `${old} ended`
+          : first.answer === 'new'
+            ? `${name(first.to_number, first.to_title)} is new`
+            : `${old} became ${heirs.join(' and ')}`;
+  return capital(
+    `${what}${first.because ? `, because ${first.because}` : ''} (${first.by.replace(/\s*<.*/, '')}, ${first.date}).`,
+  );
+}
+
+const percent = (p: number) => `${p > 0 && p < 0.01 ? 'under 1' : Math.round(p * 100)} %`;
+const signed = (value: number) => `${value < 0 ? '−' : '+'}${Math.abs(value).toFixed(1)}`;
