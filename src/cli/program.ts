@@ -21,6 +21,8 @@ const COMMANDS: readonly (readonly [names: readonly string[], load: () => Promis
   [['serve'], async () => (await import('./serve.ts')).addServe],
   [['draft', 'publish', 'erratum', 'mint'], async () => (await import('./drafts.ts')).addDrafts],
   [['comments'], async () => (await import('./comments.ts')).addComments],
+  [['intake'], async () => (await import('./intake.ts')).addIntake],
+  [['schedule'], async () => (await import('./schedule.ts')).addSchedule],
   [['demo'], async () => (await import('./demo.ts')).addDemo],
 ];
 

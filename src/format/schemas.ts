@@ -128,6 +128,7 @@ export const decision = z.strictObject({
 export const dates = z.strictObject({
   commentOpens: date.optional(),
   commentCloses: date.optional(),
+  finalised: date.optional(),
   published: date.optional(),
   effective: date.optional(),
   transitionEnds: date.optional(),

@@ -5,6 +5,8 @@ import type { Settings } from './settings.ts';
 export interface EditionDates {
   readonly commentOpens?: string;
   readonly commentCloses?: string;
+  /** The day from which the text is to stay as it is. */
+  readonly finalised?: string;
   readonly published?: string;
   readonly effective?: string;
   readonly transitionEnds?: string;

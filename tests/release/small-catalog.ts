@@ -1,4 +1,4 @@
-import { writeFileSync } from 'node:fs';
+import { rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { openDraft } from '../../src/commands/open-draft.ts';
 import type { Ports } from '../../src/commands/ports.ts';
@@ -17,12 +17,14 @@ export async function catalogWithDraft(): Promise<{ catalog: Catalog; ports: Por
   return { catalog, ports, dir };
 }
 
-/** Changes files of the draft in a clone, as people do who work with git. */
-export function changeDraft(dir: string, files: Readonly<Record<string, (before: string) => string>>): string {
+/** Changes files of the draft in a clone, as people do who work with git; null takes a file away. */
+export function changeDraft(dir: string, files: Readonly<Record<string, (before: string) => string | null>>): string {
   const clone = join(temporaryFolder(), 'clone');
   nativeGit('.', 'clone', '-q', '-b', 'draft/2030', dir, clone);
   for (const [path, change] of Object.entries(files)) {
-    writeFileSync(join(clone, path), change(nativeGit(clone, 'show', `HEAD:${path}`)));
+    const after = change(nativeGit(clone, 'show', `HEAD:${path}`));
+    if (after === null) rmSync(join(clone, path));
+    else writeFileSync(join(clone, path), after);
   }
   nativeGit(clone, 'commit', '-qam', 'Work on the draft');
   nativeGit(clone, 'push', '-q');
