@@ -7,12 +7,9 @@ import { dirname, join } from 'node:path';
 
 const root = join(import.meta.dirname, '..');
 
-/** What the libraries themselves publish for browsers; a PDF is never read there, and its reader has megabytes. */
-const INSTEAD = {
-  'csv-parse': 'csv-parse/browser/esm',
-  'csv-parse/sync': 'csv-parse/browser/esm/sync',
-  'csv-stringify/sync': 'csv-stringify/browser/esm/sync',
-};
+/** What node gives the csv libraries, and a browser does not. */
+const INSTEAD = { stream: join(import.meta.dirname, 'browser-stream.mjs') };
+const BYTES = { Buffer: ['buffer/', 'Buffer'] };
 
 /**
  * @param {string} entry the compiled entry, or its source
@@ -30,8 +27,10 @@ export async function buildBrowser(
     cwd: root,
     platform: 'browser',
     resolve: { alias: INSTEAD },
+    transform: { inject: BYTES },
     plugins: [
       {
+        // A PDF is never read there, and its reader has megabytes.
         name: 'no-pdf',
         resolveId: id => (id.startsWith('pdfjs-dist') ? { id: '\0no-pdf' } : null),
         load: id => (id === '\0no-pdf' ? 'export {};' : null),

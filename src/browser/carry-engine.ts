@@ -1,4 +1,4 @@
-import { openWays, type PackedWays } from '../carryover/packed-ways.ts';
+import { openWays, type PackedWays } from '../crosswalk/packed-ways.ts';
 import { CatalogError } from '../model/errors.ts';
 import { carryLesson } from './carry-lesson.ts';
 import type { CarryAnswer, CarryRequest } from './carry-request.ts';

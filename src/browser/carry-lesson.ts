@@ -1,12 +1,12 @@
-import type { Way } from '../carryover/job-reader.ts';
-import type { PackedWays } from '../carryover/packed-ways.ts';
 import { carryDocument, documentOutputs, outcomesOf, rewrittenIn } from '../commands/carry-document.ts';
+import type { PackedWays, Way } from '../crosswalk/packed-ways.ts';
 import { kindOfDocument } from '../documents/kinds.ts';
 import { OUTCOMES, type OutcomeKind } from '../model/citation.ts';
 import { CatalogError } from '../model/errors.ts';
-import { counted, inWords } from '../model/said-words.ts';
-import { carriedName } from './carried-name.ts';
+import { capital, counted, inWords } from '../model/said-words.ts';
+import { besideName, carriedName } from './carried-name.ts';
 import type { CarriedLesson, CarryRequest, MadeFile } from './carry-request.ts';
+import { packedStaleSearch } from './stale-search.ts';
 
 const KINDS: Readonly<Record<string, string>> = {
   markdown: 'a text in Markdown',
@@ -25,11 +25,8 @@ const MEANINGS: Readonly<Record<OutcomeKind, string>> = {
 };
 
 /** Carries a lesson or any other text, with the same bytes as `carry docs`. @throws CatalogError */
-export async function carryLesson(
-  { joint, marks }: Way,
-  { editions }: PackedWays,
-  { file }: CarryRequest,
-): Promise<CarriedLesson> {
+export async function carryLesson(way: Way, packed: PackedWays, { file }: CarryRequest): Promise<CarriedLesson> {
+  const { joint, marks } = way;
   const { name, bytes } = file;
   const kind = kindOfDocument(name);
   if (kind === 'pdf') {
@@ -39,18 +36,29 @@ export async function carryLesson(
     );
   }
   const to = joint.to.header.name;
-  const done = await carryDocument(joint, marks, { path: name, name, bytes }, { editions });
-  const { files, review } = documentOutputs(joint, [done]);
+  const done = await carryDocument(
+    joint,
+    marks,
+    { path: name, name, bytes },
+    {
+      editions: packed.editions,
+      searchStale: packedStaleSearch(way, packed),
+    },
+  );
+  const { files, review, stale } = documentOutputs(joint, [done]);
   const outcomes = outcomesOf(done.citations);
   const all = done.citations.length;
   const cited = new Map<string, number>();
   for (const { citation } of done.citations) cited.set(citation.edition, (cited.get(citation.edition) ?? 0) + 1);
   const editionsCited = inWords([...cited].map(([edition, n]) => `${edition} (${counted(n, 'time')})`));
   const rewritten = rewrittenIn(done);
-  const rest =
-    review.length === 0
-      ? 'Nothing is left for a person to look at.'
-      : `${counted(review.length, 'citation is', 'citations are')} for a person to look at.`;
+  const left = [
+    ...(review.length > 0 ? [`${counted(review.length, 'citation is', 'citations are')} for a person to look at`] : []),
+    ...(stale.length > 0
+      ? [`${counted(stale.length, 'stretch tells', 'stretches tell')} what ${to} no longer asks`]
+      : []),
+  ];
+  const rest = left.length === 0 ? 'Nothing is left for a person to look at.' : `${capital(inWords(left))}.`;
   const said =
     done.record !== undefined
       ? `It says that it is a signed or dated record (${done.record}), so it stays as it is.`
@@ -64,18 +72,27 @@ export async function carryLesson(
     review: review.map(r => ({
       place: r.place,
       number: r.number,
-      edition: r.edition,
       outcome: r.outcome,
       why: r.why,
       toDo: r.toDo,
       text: r.text,
       heirs: r.heirs.map(h => `${h.number} ${h.title}`.trim()),
     })),
+    stale: stale.map(e => ({
+      place: e.place,
+      number: e.number,
+      says: e.says,
+      was: e.was,
+      now: e.now.map(n => `${n.number} ${n.title}: ${n.text}`),
+      why: e.why,
+      toDo: e.toDo,
+    })),
     files: files.map(([path, content]): MadeFile => {
       const encoded = typeof content === 'string' ? new TextEncoder().encode(content) : content;
       const what = WHATS[path] ?? (path === name ? 'carried' : 'mark');
-      // The copy has another name here: in a folder of downloads it may come to lie beside the original.
-      return { name: path.replace(name, () => carriedName(name, to)), what, bytes: encoded };
+      // Names of their own: in a folder of downloads all of them may come to lie beside the original.
+      const made = path.startsWith(name) ? carriedName(name, to) + path.slice(name.length) : besideName(name, to, path);
+      return { name: made, what, bytes: encoded };
     }),
   };
 }

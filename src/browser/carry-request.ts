@@ -58,6 +58,8 @@ export interface Question {
   /** As the questionnaire has them. */
   readonly cells: readonly string[];
   readonly typeName: string;
+  /** Of the old item, where the number names one. */
+  readonly title: string;
   readonly heirs: readonly { readonly number: string; readonly title: string }[];
 }
 
@@ -84,12 +86,21 @@ export interface CarriedLesson extends Told {
   readonly review: readonly {
     readonly place: string;
     readonly number: string;
-    readonly edition: string;
     readonly outcome: string;
     readonly why: string;
     readonly toDo: string;
     readonly text: string;
     readonly heirs: readonly string[];
+  }[];
+  /** What it tells of the older edition that is no longer asked. */
+  readonly stale: readonly {
+    readonly place: string;
+    readonly number: string;
+    readonly says: string;
+    readonly was: string;
+    readonly now: readonly string[];
+    readonly why: string;
+    readonly toDo: string;
   }[];
 }
 

@@ -1,4 +1,4 @@
-import { Decisions, QUESTION_COLUMNS, questionRows } from '../carryover/job-decisions.ts';
+import { Decisions, type JobQuestion, QUESTION_COLUMNS, questionRows } from '../carryover/job-decisions.ts';
 import { parsePolicy } from '../carryover/job-policy.ts';
 import type { Way } from '../carryover/job-reader.ts';
 import { carryJobs, type JobsReport, openJobs } from '../commands/carry-jobs.ts';
@@ -8,7 +8,7 @@ import { CatalogError } from '../model/errors.ts';
 import { counted, inWords } from '../model/said-words.ts';
 import { typeName } from '../model/settings.ts';
 import { readTable } from '../tables/read-table.ts';
-import { carriedName } from './carried-name.ts';
+import { besideName, carriedName } from './carried-name.ts';
 import type { CarriedJobs, CarryRequest, GivenFile, MadeFile, Refused } from './carry-request.ts';
 import { heldFiles } from './held-files.ts';
 
@@ -31,7 +31,7 @@ export async function carryTable(
   const { name, bytes } = request.file;
   const [from, to] = [joint.from.header.name, joint.to.header.name];
   const out = carriedName(name, to);
-  const [asked, prices] = [`${out}.decisions.csv`, `${out}.price-changes.csv`];
+  const [asked, prices] = [besideName(name, to, 'decisions.csv'), besideName(name, to, 'price-changes.csv')];
   const given = answersOf(request);
   const { files, held } = heldFiles([[name, bytes], ...(given ? [[given.name, given.bytes] as const] : [])]);
   const sheet = request.sheet === undefined ? {} : { sheet: request.sheet };
@@ -79,6 +79,7 @@ export async function carryTable(
     questions: report.questions.map((q, at) => ({
       cells: rows[at]!.map(String),
       typeName: nameOf(q.type),
+      title: titleOf(q, way, ways),
       heirs: q.outcome.heirs.map(h => ({ number: h.number, title: h.title })),
     })),
     cases: report.cases.map(c => ({
@@ -96,6 +97,12 @@ export async function carryTable(
       made('mark', `${out}.fishplate.json`),
     ],
   };
+}
+
+/** The title of the old item that a question is about, in the edition that its lines cite. */
+function titleOf({ edition, outcome }: JobQuestion, main: Way, ways: ReadonlyMap<string, Way>): string {
+  const { old } = (ways.get(edition) ?? main).joint;
+  return (outcome.from !== undefined && old.get(outcome.from)?.title) || '';
 }
 
 /** The questionnaire as the person filled it in on the page, or as it was kept from an earlier time. */

@@ -1,15 +1,26 @@
-import { retentionOf } from '../content/lost.ts';
-import { readText } from '../content/reading.ts';
 import type { Joint } from '../crosswalk/joint.ts';
 import type { Link } from '../model/crosswalk.ts';
 import type { Entry } from '../model/edition.ts';
 import type { ItemId } from '../model/item.ts';
 import { type LightReading, lightReading, sizesOf } from './light-reading.ts';
 
-/** The texts of the requirements of both editions; undefined where an item has none. */
-export interface EditionTexts {
+/** What the requirements of both editions say. */
+export interface EditionTexts extends BareTexts {
+  /** The values of an old item that another one took the place of; see `changed-texts.ts`. */
+  changed(id: ItemId): readonly ChangedText[];
+}
+
+/** Undefined where an item has no text. */
+export interface BareTexts {
   from(id: ItemId): string | undefined;
   to(id: ItemId): string | undefined;
+}
+
+/** A stretch of an old text, and the words of the newer edition in its place. */
+export interface ChangedText {
+  readonly start: number;
+  readonly end: number;
+  readonly to: string;
 }
 
 /** What an old requirement says, beside what became of it. */
@@ -44,9 +55,7 @@ function sayingOf(joint: Joint, texts: EditionTexts, id: ItemId): OldSaying | un
   if (!entry || text === undefined) return undefined;
   const leaving = joint.leaving(id);
   const heirs = [...new Set(leaving.flatMap(l => l.to ?? []))].map(to => joint.new.get(to)!);
-  // An heir without a text is a work item or a heading: what stands below it follows as well.
-  const after = heirs.flatMap(h => texts.to(h.id) ?? below(joint, h.id).flatMap(e => texts.to(e.id) ?? []));
-  const now = after.map(lightReading);
+  const now = textsAfter(joint, texts, id).map(lightReading);
   const reading = lightReading(text);
   const wordsNow = now.map(({ tokens }) => ` ${tokens.map(t => t.low).join(' ')} `);
   let changed: Map<string, string> | undefined;
@@ -60,21 +69,23 @@ function sayingOf(joint: Joint, texts: EditionTexts, id: ItemId): OldSaying | un
     stemsNow: new Set(now.flatMap(r => r.stems.filter(Boolean))),
     saysNow: words => wordsNow.some(text => text.includes(` ${words} `)),
     valueNow: size => {
-      changed ??= changedSizes(text, after, reading);
+      changed ??= changedSizes(texts.changed(id), reading);
       return changed.get(size);
     },
   };
+}
+
+/** All that follows an old item. An heir without a text is a work item or a heading: what stands below it follows as well. */
+export function textsAfter(joint: Joint, texts: BareTexts, id: ItemId): readonly string[] {
+  const heirs = [...new Set(joint.leaving(id).flatMap(l => l.to ?? []))];
+  return heirs.flatMap(h => texts.to(h) ?? below(joint, h).flatMap(e => texts.to(e.id) ?? []));
 }
 
 function below(joint: Joint, id: ItemId): readonly Entry[] {
   return joint.new.children(id).flatMap(e => [e, ...below(joint, e.id)]);
 }
 
-function changedSizes(text: string, after: readonly string[], reading: LightReading): Map<string, string> {
-  const { changed } = retentionOf(
-    readText(text),
-    after.map(t => readText(t)),
-  );
+function changedSizes(changed: readonly ChangedText[], reading: LightReading): Map<string, string> {
   return new Map(
     changed.flatMap(c =>
       reading.quantities

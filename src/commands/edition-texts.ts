@@ -1,3 +1,4 @@
+import { withChanges } from '../carryover/changed-texts.ts';
 import type { EditionTexts } from '../carryover/old-sayings.ts';
 import type { Joint } from '../crosswalk/joint.ts';
 import type { EditionIndex, Entry } from '../model/edition.ts';
@@ -15,5 +16,5 @@ export async function readEditionTexts(catalog: Catalog, joint: Joint): Promise<
       index.entries.map(e => e.id),
     );
   const [from, to] = [await read(joint.from, joint.old), await read(joint.to, joint.new)];
-  return { from: id => from.get(id)?.text, to: id => to.get(id)?.text };
+  return withChanges(joint, { from: id => from.get(id)?.text, to: id => to.get(id)?.text });
 }

@@ -1,8 +1,12 @@
 import { join } from 'node:path';
 import { BUNDLE_PIECES, type BundlePiece, writeBundle } from '../exports/bundle.ts';
+import type { Templates } from '../exports/fill-template.ts';
+import type { Publication } from '../exports/publication.ts';
+import { CARRY_ENGINE } from '../exports/site-carry.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Finding } from '../model/finding.ts';
 import type { Catalog } from '../store/open.ts';
+import { readCarryData } from './bundle-carry.ts';
 import { readPublication } from './bundle-source.ts';
 import { readBundleTemplates } from './bundle-templates.ts';
 import { writeTogether } from './commit-all.ts';
@@ -30,9 +34,15 @@ export async function publishBundle(ports: Ports, catalog: Catalog, request: Bun
   const { from, to, out, only = BUNDLE_PIECES } = request;
   ports.progress(`Reading ${from} and ${to}`);
   const read = await readPublication(catalog, from, to, only.includes('site'));
-  const publication = request.base === undefined ? read : { ...read, base: addressIn(request.base) };
+  const templates = await readBundleTemplates();
+  const carry = only.includes('site') ? await carryOf(ports, catalog, read, templates) : undefined;
+  const publication = {
+    ...read,
+    ...(carry ? { carry } : {}),
+    ...(request.base === undefined ? {} : { base: addressIn(request.base) }),
+  };
   ports.progress('Writing the bundle');
-  const files = await writeBundle(publication, await readBundleTemplates(), only);
+  const files = await writeBundle(publication, templates, only);
   const encoded = [...files].map(
     ([path, content]) => [path, typeof content === 'string' ? new TextEncoder().encode(content) : content] as const,
   );
@@ -45,6 +55,13 @@ export async function publishBundle(ports: Ports, catalog: Catalog, request: Bun
     files: encoded.map(([path, bytes]) => ({ path, bytes: bytes.length })),
     findings: publication.findings,
   };
+}
+
+/** The site has a page that carries files over where the program's part for browsers was built. */
+async function carryOf(ports: Ports, catalog: Catalog, publication: Publication, templates: Templates) {
+  if (templates.has(CARRY_ENGINE)) return readCarryData(catalog, publication);
+  ports.progress('The page that carries files over is left out: npm run build did not find its bundler');
+  return undefined;
 }
 
 /** The pieces named in `site,tables`. @throws CatalogError BadArgument for a name that is none */

@@ -1,6 +1,7 @@
 import type { PairLink } from '../content/marks.ts';
 import { type Step, traceItem } from '../content/trace.ts';
 import type { Joint } from '../crosswalk/joint.ts';
+import type { PackedWays } from '../crosswalk/packed-ways.ts';
 import type { Statistics } from '../crosswalk/statistics.ts';
 import type { Decision, Marks } from '../model/crosswalk.ts';
 import type { EditionIndex, Entry } from '../model/edition.ts';
@@ -32,6 +33,8 @@ export interface Publication {
   readonly line: readonly EditionOfLine[];
   /** Of the published edition; absent where no site is asked for. */
   readonly searchIndex?: SavedIndex;
+  /** What a page needs to carry files; absent where the site has no such page. */
+  readonly carry?: PackedWays;
   /** The address below which data for machines name the catalog's items, with its last slash; absent: NO_ADDRESS. */
   readonly base?: string;
 }

@@ -3,6 +3,8 @@ import { counted } from '../model/said-words.ts';
 import { type BundleFrame, bundleFrame, datesIn } from './bundle-frame.ts';
 import { fileOf, fillTemplate, type Templates } from './fill-template.ts';
 import type { Publication } from './publication.ts';
+import { scriptJson } from './script-json.ts';
+import { writeCarryPage } from './site-carry.ts';
 import { siteItem } from './site-item.ts';
 import { siteNames } from './site-names.ts';
 import { type EditionNumbers, editionNumbers } from './site-numbers.ts';
@@ -27,7 +29,8 @@ export function writeSite(publication: Publication, templates: Templates, links:
       fillTemplate(templates, template, { site, title: `${title} – ${site.title}`, page: values }),
     );
 
-  page('index.html', 'index', site.editionLine, indexPage(publication, names));
+  const { carry } = publication;
+  page('index.html', 'index', site.editionLine, { ...indexPage(publication, names), carries: carry !== undefined });
   const tops = joint.to.entries.filter(e => e.parent === null);
   const turn = (top: Entry | undefined) =>
     top && { href: names.part(top.id), word: `${top.number} ${top.title}`.trim() };
@@ -53,6 +56,8 @@ export function writeSite(publication: Publication, templates: Templates, links:
   for (const asset of ['style.css', 'site.css', 'search.js', 'lunr.min.js']) {
     files.set(`site/${asset}`, fileOf(templates, asset));
   }
+  if (carry)
+    for (const [file, text] of writeCarryPage(publication, carry, templates, site)) files.set(`site/${file}`, text);
   return files;
 }
 
@@ -108,12 +113,4 @@ function searchData({ joint, newItems, searchIndex }: Publication, href: (id: st
       return [href(id), number, title, [text.length > 160 ? `${text.slice(0, 157)}…` : text]];
     }),
   };
-}
-
-/** A value as a script: no end tag, no comment and no line separator in it can end the script. */
-export function scriptJson(value: unknown): string {
-  return JSON.stringify(value).replace(
-    /[<>&\u2028\u2029]/g,
-    c => `\\u${c.charCodeAt(0).toString(16).padStart(4, '0')}`,
-  );
 }

@@ -4,9 +4,12 @@ import { basename, join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type CarryEngine, carryEngine, LARGEST } from '../../src/browser/carry-engine.ts';
 import type { CarriedJobs, CarriedLesson, CarryRequest } from '../../src/browser/carry-request.ts';
-import { packWays } from '../../src/carryover/packed-ways.ts';
+import type { EditionTexts } from '../../src/carryover/old-sayings.ts';
+import { readCarryData } from '../../src/commands/bundle-carry.ts';
+import { readPublication } from '../../src/commands/bundle-source.ts';
 import { carryDocs } from '../../src/commands/carry-docs.ts';
 import { carryJobs } from '../../src/commands/carry-jobs.ts';
+import { readEditionTexts } from '../../src/commands/edition-texts.ts';
 import { type ReadCrosswalk, readCrosswalk } from '../../src/commands/read-crosswalk.ts';
 import { waysTo } from '../../src/commands/ways-to.ts';
 import { openCatalog } from '../../src/store/open.ts';
@@ -18,13 +21,15 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 let main: ReadCrosswalk;
 let others: Awaited<ReturnType<typeof waysTo>>;
+let texts: EditionTexts;
 let engine: CarryEngine;
 
 beforeAll(async () => {
   const catalog = await openCatalog(await demoCatalog());
   main = await readCrosswalk(catalog, '2018', '2024');
   others = await waysTo(catalog, '2024', '2018');
-  const packed = packWays([main, ...others.values()], ['2014', '2018', '2024']);
+  const packed = await readCarryData(catalog, await readPublication(catalog, '2018', '2024', false));
+  texts = await readEditionTexts(catalog, main.joint);
   // As a page gets it: through a script's text.
   engine = carryEngine(JSON.parse(JSON.stringify(packed)));
 }, 120_000);
@@ -85,6 +90,7 @@ describe('a page carries', () => {
         inputs: [join(CATALOG, 'course', name)],
         outDir,
         editions,
+        texts,
       });
       for (const [what, path] of [
         ['carried', name],

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'csv-parse/sync';
-import type { EditionTexts } from '../../../src/carryover/old-sayings.ts';
+import { withChanges } from '../../../src/carryover/changed-texts.ts';
 import { marksOf } from '../../../src/content/marks.ts';
 import { joinEditions } from '../../../src/crosswalk/joint.ts';
 import type { Link } from '../../../src/model/crosswalk.ts';
@@ -59,6 +59,6 @@ export function pairOfTables(name: string) {
   );
   const joint = joinEditions(old.index, now.index, { from: '2010', to: '2020', links });
   const items = { from: (id: string) => old.items.get(id), to: (id: string) => now.items.get(id) };
-  const texts: EditionTexts = { from: id => old.items.get(id)?.text, to: id => now.items.get(id)?.text };
+  const texts = withChanges(joint, { from: id => old.items.get(id)?.text, to: id => now.items.get(id)?.text });
   return { joint, marks: (link: Parameters<typeof marksOf>[1]) => marksOf(joint, link, items), texts };
 }

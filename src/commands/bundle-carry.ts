@@ -1,0 +1,35 @@
+import { type PackedTexts, type PackedWays, packWays } from '../crosswalk/packed-ways.ts';
+import type { Publication } from '../exports/publication.ts';
+import type { Entry } from '../model/edition.ts';
+import { listEditions } from '../store/names.ts';
+import type { Catalog } from '../store/open.ts';
+import { readEditionTexts } from './edition-texts.ts';
+
+/**
+ * All that a page needs to carry files to the published edition: the ways from every older one, with the marks and the
+ * changed values worked out.
+ */
+export async function readCarryData(catalog: Catalog, { line }: Publication): Promise<PackedWays> {
+  const ways = line
+    .slice(0, -1)
+    .reverse()
+    .map(edition => edition.direct!);
+  const editions = (await listEditions(catalog)).map(header => header.name);
+  const read = await Promise.all(ways.map(({ joint }) => readEditionTexts(catalog, joint)));
+  const pairs = <T>(entries: readonly Entry[], of: (id: string) => T | undefined) =>
+    entries.flatMap(({ id }): [string, T][] => {
+      const value = of(id);
+      return value === undefined ? [] : [[id, value]];
+    });
+  const texts: PackedTexts = {
+    to: pairs(ways[0]!.joint.to.entries, id => read[0]!.to(id)),
+    from: ways.map(({ joint }, at) => ({
+      said: pairs(joint.from.entries, id => read[at]!.from(id)),
+      changed: pairs(joint.from.entries, id => {
+        const changed = read[at]!.changed(id);
+        return changed.length === 0 ? undefined : changed;
+      }),
+    })),
+  };
+  return packWays(ways, editions, texts);
+}
