@@ -29,7 +29,7 @@ export function judge(folder, { before, after, args }) {
   if (now !== NO_CATALOG) wrong.push(...unsound(folder));
 
   const again = state === 'after' || (state === 'between' && now.includes('refs/tags/'));
-  const { status, stderr } = run(folder, again ? ['draft', 'next'] : args);
+  const { status, stderr } = run(folder, again ? ['draft', 'open', 'next'] : args);
   if (status !== 0) wrong.push(`the next writer ended with ${status}: ${stderr}`);
   const drop = again ? /^refs\/heads\/draft\/next .*\n?/m : /$^/;
   const then = visible(folder).replace(drop, '').trimEnd();

@@ -17,7 +17,7 @@ const second = ['import', 'new.csv', '--edition', '2024', '--lineage', 'became.c
 const OPERATIONS = [
   { name: 'the first import', before: [], args: first },
   { name: 'import of the next edition', before: [first], args: second },
-  { name: 'draft', before: [first, second], args: ['draft', '2030'] },
+  { name: 'draft', before: [first, second], args: ['draft', 'open', '2030'] },
   {
     name: 'publish',
     before: [first, ['import', 'new.csv', '--edition', '2024', '--lineage', 'became.csv', '--draft', ...DATED]],

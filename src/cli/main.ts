@@ -1,9 +1,6 @@
 #!/usr/bin/env node
-import { CommanderError } from 'commander';
-import { CatalogError } from '../model/errors.ts';
 import { EXIT } from './exit-codes.ts';
-import { printFindings } from './print.ts';
-import { buildProgram } from './program.ts';
+import { run } from './run.ts';
 
 process.stdout.on('error', error => {
   // A reader such as `head` that closes the pipe is no defect.
@@ -11,19 +8,4 @@ process.stdout.on('error', error => {
   throw error;
 });
 
-try {
-  const program = await buildProgram(process.argv.slice(2));
-  await program.parseAsync(process.argv);
-} catch (error) {
-  if (error instanceof CommanderError) {
-    // Help and version come here as well, with code 0; the message is printed already.
-    process.exitCode = error.exitCode === 0 ? EXIT.done : EXIT.couldNot;
-  } else if (error instanceof CatalogError) {
-    printFindings(error.findings);
-    process.stderr.write(`fishplate: ${error.message}\n`);
-    process.exitCode = EXIT.couldNot;
-  } else {
-    process.stderr.write(`fishplate: this is a defect, please report it\n${(error as Error).stack ?? error}\n`);
-    process.exitCode = EXIT.defect;
-  }
-}
+await run(process.argv.slice(2));

@@ -113,7 +113,7 @@ export async function importTables(ports: Ports, request: ImportRequest): Promis
   const catalog = await openOrCreate(request.catalog);
   const sources = request.tables.map(t => basename(t));
   const message = `Edition ${edition.name}, imported from ${sources.length === 1 ? sources[0] : `${sources.length} tables\n\n${sources.join('\n')}`}`;
-  if (request.draft) await saveDraft(catalog, edition, null, person(ports), message);
+  if (request.draft) await saveDraft(catalog, edition, person(ports), message);
   else await publishEdition(catalog, edition, person(ports), message);
 
   return {

@@ -34,7 +34,7 @@ export async function openDraft(ports: Ports, catalog: Catalog, request: DraftRe
     decisions: [],
     oldFileOf: (id: string) => id,
   };
-  await saveDraft(catalog, draft, null, person(ports), `Draft ${request.name}, begun from ${header.name}`);
+  await saveDraft(catalog, draft, person(ports), `Draft ${request.name}, begun from ${header.name}`);
   return { replaces: header.name };
 }
 

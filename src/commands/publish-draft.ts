@@ -31,7 +31,7 @@ export async function publishDraft(
   if (at.state !== 'draft') {
     throw new CatalogError(
       'BadArgument',
-      `${request.draft} is published already; open a draft with: fishplate draft NAME`,
+      `${request.draft} is published already; open a draft with: fishplate draft open NAME`,
     );
   }
   const edition = await readEdition(catalog, request.draft);

@@ -49,6 +49,7 @@ const FIELDS = [
   'reason',
   'note',
   'governs',
+  'governsChecked',
   'pointsTo',
   'decision',
   'by',

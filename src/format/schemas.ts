@@ -94,7 +94,9 @@ export const settings = z.strictObject({
     numbersUnique: z.boolean(),
   }),
   installationTypes: z.array(z.strictObject({ id, name: text })),
-  withdrawalReasons: z.array(z.strictObject({ code: id, meaning: text })),
+  withdrawalReasons: z.array(
+    z.strictObject({ code: id, meaning: text, governedElsewhere: z.literal(true).optional() }),
+  ),
   caution: text.optional(),
 });
 
@@ -107,6 +109,7 @@ export const lineageFile = z.array(
     reason: text.optional(),
     note: text.optional(),
     governs: text.optional(),
+    governsChecked: date.optional(),
     pointsTo: id.optional(),
     decision: id.optional(),
     by: text.optional(),

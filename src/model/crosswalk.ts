@@ -89,6 +89,8 @@ export interface LineageRecord {
   readonly reason?: string;
   readonly note?: string;
   readonly governs?: string;
+  /** The day on which somebody read what governs, ISO 8601. */
+  readonly governsChecked?: string;
   readonly pointsTo?: ItemId;
   readonly decision?: string;
   readonly by?: string;

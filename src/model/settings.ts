@@ -29,6 +29,8 @@ export interface InstallationType {
 export interface WithdrawalReason {
   readonly code: string;
   readonly meaning: string;
+  /** Whoever gives this reason has to say what governs instead, and when that was read. */
+  readonly governedElsewhere?: true;
 }
 
 /** What a catalog says about itself; it travels with every edition, since levels and types change as well. */

@@ -1,10 +1,12 @@
 import * as git from 'isomorphic-git';
 import { headerPath, parseHeader } from '../format/edition-table.ts';
+import { parseJson } from '../format/json.ts';
+import { draftFile } from '../format/schemas.ts';
 import type { EditionHeader } from '../model/edition.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Catalog } from './open.ts';
 import { readRef } from './refs.ts';
-import { commitOfTag, fileAt, type Repository, readText, treeOf } from './repository.ts';
+import { commitOfTag, fileAt, isAncestor, type Repository, readText, treeOf } from './repository.ts';
 
 /** `edition/2024.0` is the edition as published, `edition/2024.1` its first erratum. */
 export const tagOf = (name: string, erratum: number) => `edition/${name}.${erratum}`;
@@ -21,6 +23,8 @@ export interface Located {
   readonly erratum: number;
   readonly commit: string;
   readonly tree: string;
+  /** The branch that a draft was read from. */
+  readonly ref?: string;
 }
 
 interface Tag {
@@ -56,7 +60,8 @@ export async function listDrafts({ repo }: { readonly repo: Repository }): Promi
 }
 
 /**
- * Finds `2024` (the newest erratum of that edition), `2024.0` (as published), or a draft by its name.
+ * Finds `2024` (the newest erratum of that edition), `2024.0` (as published), a draft by its name, or somebody's own
+ * branch of a draft by the name of the branch.
  * Throws UnknownEdition, with the known ones listed.
  */
 export async function locate(catalog: Catalog, name: string): Promise<Located> {
@@ -69,9 +74,12 @@ export async function locate(catalog: Catalog, name: string): Promise<Located> {
     return { name: tag.name, state: 'published', erratum: tag.erratum, commit, tree: await treeOf(repo, commit) };
   }
   const drafts = await listDrafts(catalog);
-  if (drafts.includes(name)) {
-    const commit = (await readRef(repo.fs, repo.gitdir, draftRef(name)))!;
-    return { name, state: 'draft', erratum: 0, commit, tree: await treeOf(repo, commit) };
+  const ref = drafts.includes(name) ? draftRef(name) : branchRef(name);
+  const commit = ref === null ? null : await readRef(repo.fs, repo.gitdir, ref);
+  if (ref !== null && commit !== null) {
+    const tree = await treeOf(repo, commit);
+    const header = await draftHeader(repo, tree);
+    if (header) return { name: header.name, state: 'draft', erratum: 0, commit, tree, ref };
   }
   const known = [...new Set([...tags.map(t => t.name), ...drafts])].sort();
   throw new CatalogError(
@@ -81,6 +89,39 @@ export async function locate(catalog: Catalog, name: string): Promise<Located> {
       : `There is no edition ${name}; use one of: ${known.join(', ')}.`,
     { name, known },
   );
+}
+
+/** The draft inside one commit. */
+export async function locateCommit({ repo }: Catalog, commit: string): Promise<Located> {
+  const tree = await treeOf(repo, commit);
+  const header = await draftHeader(repo, tree);
+  if (header) return { name: header.name, state: 'draft', erratum: 0, commit, tree };
+  throw new CatalogError('BadArgument', `The commit ${commit} holds no draft; name one of: fishplate draft log`);
+}
+
+/** Whether everything in a commit is in another one already. */
+export async function isJoined({ repo }: Catalog, commit: string, into: string): Promise<boolean> {
+  return isAncestor(repo, commit, into);
+}
+
+/** What a draft says about itself; undefined where the tree holds no draft. */
+export async function draftHeader(repo: Repository, tree: string): Promise<EditionHeader | undefined> {
+  const oid = await fileAt(repo, tree, DRAFT_PATH);
+  if (oid === null) return undefined;
+  const parsed = parseJson(DRAFT_PATH, await readText(repo, oid), draftFile);
+  if (!('value' in parsed)) {
+    const [first, ...rest] = parsed.findings;
+    throw new CatalogError('BadCatalog', `${first!.message} Mend it in a clone and push.`, {}, [first!, ...rest]);
+  }
+  const { name, replaces, dates } = parsed.value;
+  return { name, replaces, dates: dates as EditionHeader['dates'], erratum: 0, state: 'draft' };
+}
+
+/** A branch by its name, where that can be the name of one. */
+function branchRef(name: string): string | null {
+  return /^[\w][\w.-]*(\/[\w][\w.-]*)*$/.test(name) && !name.includes('..') && !name.endsWith('.lock')
+    ? `refs/heads/${name}`
+    : null;
 }
 
 /** The headers of all published editions, oldest first. */

@@ -11,7 +11,7 @@ import type { Finding } from '../model/finding.ts';
 import type { Item, ItemId } from '../model/item.ts';
 import type { Placed, Places } from '../model/places.ts';
 import type { Settings } from '../model/settings.ts';
-import { DRAFT_PATH, type Located, locate, readHeader } from './names.ts';
+import { DRAFT_PATH, draftHeader, type Located, locate, readHeader } from './names.ts';
 import type { Catalog } from './open.ts';
 import { fileAt, listFiles, type Repository, readText, readTexts } from './repository.ts';
 
@@ -42,7 +42,10 @@ export function indexOf(edition: Edition): EditionIndex {
 
 /** An edition with all its texts. Throws BadCatalog with all findings where it cannot be trusted. */
 export async function readEdition(catalog: Catalog, name: string): Promise<Edition> {
-  const at = await locate(catalog, name);
+  return readEditionAt(catalog, await locate(catalog, name));
+}
+
+export async function readEditionAt(catalog: Catalog, at: Located): Promise<Edition> {
   const { settings, items, findings } = await parseTree(catalog.repo, at.tree);
   const errors = findings.filter(f => f.severity === 'error');
   if (!settings || errors.length > 0) throw damaged(errors);
@@ -105,7 +108,10 @@ export function fileHolding(places: Places<Placed>, settings: Settings, id: Item
 
 /** The lineage records of the step that ends at an edition. Published lineage with errors is refused. */
 export async function readLineage(catalog: Catalog, toEdition: string): Promise<readonly LineageRecord[]> {
-  const at = await locate(catalog, toEdition);
+  return readLineageAt(catalog, await locate(catalog, toEdition));
+}
+
+export async function readLineageAt(catalog: Catalog, at: Located): Promise<readonly LineageRecord[]> {
   const files = await listFiles(catalog.repo, at.tree, lineageFolder(at.name));
   const { records, findings } = parseLineageFiles(await readTexts(catalog.repo, files));
   if (findings.length > 0) throw damaged(findings);
@@ -113,7 +119,10 @@ export async function readLineage(catalog: Catalog, toEdition: string): Promise<
 }
 
 export async function readDecisions(catalog: Catalog, toEdition: string): Promise<readonly Decision[]> {
-  const at = await locate(catalog, toEdition);
+  return readDecisionsAt(catalog, await locate(catalog, toEdition));
+}
+
+export async function readDecisionsAt(catalog: Catalog, at: Located): Promise<readonly Decision[]> {
   const files = await listFiles(catalog.repo, at.tree, decisionsFolder(at.name));
   const { decisions, findings } = parseDecisionFiles(await readTexts(catalog.repo, files));
   if (findings.length > 0) throw damaged(findings);
@@ -125,12 +134,9 @@ async function headerOf(repo: Repository, at: Located): Promise<EditionHeader> {
     const { table: _, ...header } = await readHeader(repo, at.tree, at.name, at.erratum);
     return header;
   }
-  const oid = await fileAt(repo, at.tree, DRAFT_PATH);
-  if (oid === null) throw damaged([missing(DRAFT_PATH)]);
-  const parsed = parseJson(DRAFT_PATH, await readText(repo, oid), schemas.draftFile);
-  if (!('value' in parsed)) throw damaged(parsed.findings);
-  const { name, replaces, dates } = parsed.value;
-  return { name, replaces, dates: dates as EditionHeader['dates'], erratum: 0, state: 'draft' };
+  const header = await draftHeader(repo, at.tree);
+  if (!header) throw damaged([missing(DRAFT_PATH)]);
+  return header;
 }
 
 async function readSettings(repo: Repository, at: Located): Promise<Settings> {

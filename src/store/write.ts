@@ -69,23 +69,65 @@ export async function publishEdition(
   await following(edition.name, () => followMain(repo));
 }
 
-/** Writes a draft as one commit on its branch. `tip` is the commit that the draft was read at, null for a new draft. */
-export async function saveDraft(
+/** Writes a new draft as the first commit on its branch. */
+export async function saveDraft(catalog: Catalog, edition: NewEdition, author: Person, message: string): Promise<void> {
+  const { repo } = catalog;
+  await refuseTaken(catalog, edition.name);
+  const main = await readRef(repo.fs, repo.gitdir, MAIN);
+  const commit = await commitDraft(catalog, edition, main === null ? [] : [main], author, message);
+  await moveRef(repo.fs, repo.gitdir, draftRef(edition.name), null, commit);
+}
+
+/** A draft after one step of work, with what is said about the step. */
+export interface DraftStep {
+  readonly edition: NewEdition;
+  readonly message: string;
+  /** Commits that the step joins with the branch, besides the one before it. */
+  readonly joins?: readonly string[];
+}
+
+/**
+ * Writes steps of work on a draft, a commit each, on the branch that it was read from. The branch moves once: all of
+ * them are there, or none. Throws Changed where somebody else has written to the branch since.
+ */
+export async function saveDraftSteps(
   catalog: Catalog,
+  branch: { readonly ref: string; readonly tip: string },
+  steps: readonly DraftStep[],
+  author: Person,
+): Promise<string> {
+  const { repo } = catalog;
+  let tip = branch.tip;
+  for (const { edition, message, joins = [] } of steps) {
+    tip = await commitDraft(catalog, edition, [tip, ...joins], author, message);
+  }
+  await moveRef(repo.fs, repo.gitdir, branch.ref, branch.tip, tip);
+  return tip;
+}
+
+/** Begins somebody's own branch of a draft, at the commit where the draft stands. */
+export async function branchDraft(catalog: Catalog, branch: string, at: string): Promise<void> {
+  const { repo } = catalog;
+  const ref = `refs/heads/${branch}`;
+  if ((await readRef(repo.fs, repo.gitdir, ref)) !== null) {
+    throw new CatalogError('EditionExists', `There is a branch ${branch} already; choose another name, or work on it.`);
+  }
+  await moveRef(repo.fs, repo.gitdir, ref, null, at);
+}
+
+async function commitDraft(
+  { repo }: Catalog,
   edition: NewEdition,
-  tip: string | null,
+  parents: readonly string[],
   author: Person,
   message: string,
-): Promise<void> {
-  const { repo } = catalog;
-  if (tip === null) await refuseTaken(catalog, edition.name);
-  const parent = tip ?? (await readRef(repo.fs, repo.gitdir, MAIN));
-  const base = parent === null ? null : await treeOf(repo, parent);
+): Promise<string> {
+  const base = parents[0] === undefined ? null : await treeOf(repo, parents[0]);
   const { name, replaces, dates } = edition;
   const files = { ...editionFiles(edition), [DRAFT_PATH]: writeJson({ name, replaces, dates }) };
-  const tree = await writeChanges(repo, base, await changesFor(repo, base, files));
-  const commit = await writeCommit(repo, { tree, parents: parent === null ? [] : [parent], message, author });
-  await moveRef(repo.fs, repo.gitdir, draftRef(name), tip, commit);
+  const own = [ITEMS_FOLDER, lineageFolder(name), decisionsFolder(name)];
+  const tree = await writeChanges(repo, base, await changesFor(repo, base, files, own));
+  return writeCommit(repo, { tree, parents, message, author });
 }
 
 /**

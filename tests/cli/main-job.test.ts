@@ -84,7 +84,7 @@ describe('the main job on the command line', () => {
   it('reads back what native git cloned, edited, merged and pushed', () => {
     const dir = catalog();
     const [works, clone] = [join(dir, 'catalog.git'), join(dir, 'clone')];
-    expect(fishplate(dir, 'draft', '2030').status).toBe(0);
+    expect(fishplate(dir, 'draft', 'open', '2030').status).toBe(0);
     nativeGit(dir, 'clone', '-q', '-b', 'draft/2030', works, clone);
     const file = join(clone, 'items', readdirSync(join(clone, 'items'))[0]!);
     const edited = readFileSync(file, 'utf8').replace('"title": "Storage"', '"title": "Storing water"');
@@ -110,7 +110,7 @@ describe('the main job on the command line', () => {
     const runs = [1, 2].map(
       () =>
         new Promise<number | null>(done =>
-          spawn(process.execPath, [MAIN, 'draft', '2030'], { cwd: dir }).on('close', done),
+          spawn(process.execPath, [MAIN, 'draft', 'open', '2030'], { cwd: dir }).on('close', done),
         ),
     );
     expect((await Promise.all(runs)).sort()).toEqual([0, 2]);

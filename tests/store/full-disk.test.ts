@@ -63,7 +63,7 @@ describe.skipIf(noMount)(`a small disk of its own${noMount ? ` (skipped: ${noMou
   const cases: [string, string[][], string[]][] = [
     ['the first import', [], import2018],
     ['the next import', [import2018], import2024],
-    ['a draft', [import2018], ['draft', '2030']],
+    ['a draft', [import2018], ['draft', 'open', '2030']],
     ['a publication', [import2018, [...import2024, '--draft']], ['publish', '2024']],
     ['an erratum', [import2018, import2024], ['erratum', '2024', '--lineage', 'erratum.csv']],
   ];

@@ -41,7 +41,7 @@ describe('packed by native git before each operation', () => {
       [...import2024, '--draft'],
       ['publish', '2024'],
       ['erratum', '2024', '--lineage', 'erratum.csv'],
-      ['draft', '2030'],
+      ['draft', 'open', '2030'],
     ];
     for (const step of steps) {
       nativeGit(works, ...pack);
@@ -122,7 +122,7 @@ describe('damaged refs are refused in a sentence, by readers and by writers, and
     damage();
     const before = everyFile();
     const readers = name.includes('main') ? [] : [['editions'], ['crosswalk', '2018', '2024'], ['trace', '1.1.1']];
-    for (const args of [...readers, ['draft', '2030'], ['erratum', '2024', '--lineage', 'erratum.csv']]) {
+    for (const args of [...readers, ['draft', 'open', '2030'], ['erratum', '2024', '--lineage', 'erratum.csv']]) {
       const { status, stderr } = fishplate(dir, ...args);
       expect([status, stderr], args.join(' ')).toEqual([2, expect.stringMatching(sentence)]);
       expect(stderr.split('\n').length, stderr).toBe(2);

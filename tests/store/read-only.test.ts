@@ -31,7 +31,7 @@ const OUTPUT = /^fishplate: \S+ cannot be written, its place is read-only for yo
 const WRITERS: readonly string[][] = [
   ['import', 'new.csv', '--edition', '2030'],
   ['import', 'new.csv', '--edition', '2030', '--draft'],
-  ['draft', '2030'],
+  ['draft', 'open', '2030'],
   ['publish', 'next'],
   ['erratum', '2024', '--lineage', 'erratum.csv'],
 ];
@@ -47,7 +47,7 @@ const READERS: readonly string[][] = [
 /** A folder `works.git` with two editions and a draft, made inside `place` from the tables in `dir`. */
 function lay(dir: string, place: string): string {
   const works = join(place, 'works.git');
-  for (const args of [import2018, import2024, ['draft', 'next']]) {
+  for (const args of [import2018, import2024, ['draft', 'open', 'next']]) {
     expect(fishplate(dir, ...args, '--catalog', works)).toMatchObject({ status: 0, stderr: '' });
   }
   writeFileSync(join(place, 'out.csv'), 'the former one');
@@ -120,7 +120,7 @@ describe('a place that is read-only', () => {
     remount(disk, 'ro');
     ask(disk, works, (...args) => fishplate(dir, ...args));
     remount(disk, 'rw');
-    expect(fishplate(dir, 'draft', '2030', '--catalog', works)).toMatchObject({ status: 0, stderr: '' });
+    expect(fishplate(dir, 'draft', 'open', '2030', '--catalog', works)).toMatchObject({ status: 0, stderr: '' });
   });
 
   const notRoot = process.getuid?.() !== 0;

@@ -4,7 +4,14 @@ import type { RawFs } from '../../src/store/durable-fs.ts';
 import { listEditions, locate } from '../../src/store/names.ts';
 import { openCatalog, openForWriting, openOrCreate } from '../../src/store/open.ts';
 import { readEdition, readLineage } from '../../src/store/read.ts';
-import { publishDraft, publishEdition, publishErratum, saveDraft, writeBeside } from '../../src/store/write.ts';
+import {
+  publishDraft,
+  publishEdition,
+  publishErratum,
+  saveDraft,
+  saveDraftSteps,
+  writeBeside,
+} from '../../src/store/write.ts';
 import { AUTHOR, smallEdition, withdrawn } from './temp-catalog.ts';
 
 const first = smallEdition('2018', null, 'Old', {}, ['w1']);
@@ -20,7 +27,7 @@ export interface Operation {
 const begin = async (dir: string) => publishEdition(await openOrCreate(dir), first, AUTHOR, 'Edition 2018');
 const withDraft = async (dir: string) => {
   await begin(dir);
-  await saveDraft(await openForWriting(dir), second, null, AUTHOR, 'Draft 2024');
+  await saveDraft(await openForWriting(dir), second, AUTHOR, 'Draft 2024');
 };
 const withBoth = async (dir: string) => {
   await begin(dir);
@@ -41,7 +48,20 @@ export const OPERATIONS: readonly Operation[] = [
   {
     name: 'opening a draft',
     before: begin,
-    run: async (dir, fs) => saveDraft(await openForWriting(dir, fs), second, null, AUTHOR, 'Draft 2024'),
+    run: async (dir, fs) => saveDraft(await openForWriting(dir, fs), second, AUTHOR, 'Draft 2024'),
+  },
+  {
+    name: 'two steps of work on a draft',
+    before: withDraft,
+    run: async (dir, fs) => {
+      const catalog = await openForWriting(dir, fs);
+      const { ref, commit } = await locate(catalog, '2024');
+      const steps = ['One', 'Two'].map(title => ({
+        edition: smallEdition('2024', '2018', title, { lineage: [withdrawn('w1b')] }, ['w1']),
+        message: title,
+      }));
+      await saveDraftSteps(catalog, { ref: ref!, tip: commit }, steps, AUTHOR);
+    },
   },
   {
     name: 'publishing a draft',

@@ -1,26 +1,13 @@
 import type { Command } from 'commander';
 import { addErratum } from '../commands/add-erratum.ts';
 import { mintIds } from '../commands/mint-ids.ts';
-import { openDraft } from '../commands/open-draft.ts';
 import { publishDraft } from '../commands/publish-draft.ts';
 import { portsOf, readingCatalog, writingCatalog } from './context.ts';
 import { isoDate } from './dates.ts';
 import { count, printJson, printLines, reportFindings } from './print.ts';
 
-/** The commands that write editions other than by import. */
-export function addDrafts(program: Command): void {
-  program
-    .command('draft')
-    .description('Open a draft of the next edition on a branch of its own; clone, edit and push it with git')
-    .argument('<name>', 'name that the edition will have')
-    .option('--from <edition>', 'the edition that it begins as (default: the newest)')
-    .option('--renumber', 'number everything in decimals without gaps from now on')
-    .addHelpText('after', '\nExample:\n  fishplate draft 2030 --renumber && git clone -b draft/2030 works.git work')
-    .action(async (name: string, options: { from?: string; renumber?: boolean }, command: Command) => {
-      const { replaces } = await openDraft(portsOf(command), await writingCatalog(command), { name, ...options });
-      printLines([`Draft ${name} begins as ${replaces}, on the branch draft/${name}.`]);
-    });
-
+/** The commands that make a draft an edition, and correct one that is. */
+export function addPublishing(program: Command): void {
   program
     .command('publish')
     .description('Make a draft an edition; refused while anything of the edition before it is lost')

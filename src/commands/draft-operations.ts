@@ -1,0 +1,141 @@
+import { applyOperation } from '../editing/apply-operation.ts';
+import type { DraftState } from '../editing/draft-state.ts';
+import { tellOperation } from '../editing/tell-operation.ts';
+import { operationLine, parseOperationLines, type WrittenOperation } from '../format/operation-lines.ts';
+import { CatalogError } from '../model/errors.ts';
+import type { ItemId } from '../model/item.ts';
+import type { NewItem, Operation } from '../model/operation.ts';
+import type { Catalog } from '../store/open.ts';
+import { saveDraftSteps } from '../store/write.ts';
+import { mintIds } from './mint-ids.ts';
+import { named } from './named-item.ts';
+import { type Ports, person } from './ports.ts';
+import { draftToWrite, readDraft } from './read-draft.ts';
+
+export type { WrittenOperation };
+
+export interface OperationsRequest {
+  /** A draft, or a branch of it; absent = the only draft. */
+  readonly draft?: string;
+  readonly operations: readonly WrittenOperation[];
+}
+
+export interface OperationsReport {
+  readonly draft: string;
+  /** What was done, a line each. */
+  readonly done: readonly string[];
+  /** Ids of the items that it made. */
+  readonly made: readonly ItemId[];
+}
+
+/** The trailer of a commit's message that holds the operation. */
+export const OPERATION = 'Operation: ';
+
+/** Does operations to a draft, a commit each, all of them or none. Items are told by id or by number. */
+export async function operateOnDraft(
+  ports: Ports,
+  catalog: Catalog,
+  request: OperationsRequest,
+): Promise<OperationsReport> {
+  const { header, branch, state } = await readDraft(catalog, request.draft);
+  const ids = await mintFor(ports, catalog, request.operations);
+  const author = person(ports);
+  const doer = { by: author.name, date: author.date.toISOString().slice(0, 10) };
+  const steps = [];
+  let now = state;
+  for (const [at, written] of request.operations.entries()) {
+    if (at > 0 && at % 100 === 0) ports.progress(`${at} of ${request.operations.length} operations`);
+    const operation = withIds(now, written, ids);
+    const told = tellOperation(now, operation);
+    try {
+      now = applyOperation(now, operation, doer);
+    } catch (error) {
+      if (error instanceof CatalogError && request.operations.length > 1) throw inLine(error, at);
+      throw error;
+    }
+    const message = `${told}${operation.note ? `\n\n${operation.note}` : ''}\n\n${OPERATION}${operationLine(operation)}`;
+    steps.push({ edition: draftToWrite(header, now), message, told });
+  }
+  if (steps.length > 0) await saveDraftSteps(catalog, branch, steps, author);
+  return { draft: header.name, done: steps.map(s => s.told), made: ids.used };
+}
+
+/** Operations from a file of JSON Lines. Nothing is done where a line cannot be read. */
+export async function readOperations(ports: Ports, file: string): Promise<readonly WrittenOperation[]> {
+  const source = new TextDecoder().decode(await ports.files.read(file));
+  const { operations, findings } = parseOperationLines(file, source);
+  if (findings.length > 0) {
+    throw new CatalogError(
+      'BadArgument',
+      `${findings.length} of the lines of ${file} cannot be used, the first one: ${findings[0]!.message} Nothing was done; mend the file and try again.`,
+      {},
+      findings,
+    );
+  }
+  return operations;
+}
+
+function inLine(error: CatalogError, at: number): CatalogError {
+  const sentence = `Operation ${at + 1} cannot be done: ${error.message} Nothing was done.`;
+  return new CatalogError(error.code, sentence, error.data, error.findings);
+}
+
+interface Ids {
+  readonly used: ItemId[];
+  next(): ItemId;
+}
+
+async function mintFor(ports: Ports, catalog: Catalog, operations: readonly WrittenOperation[]): Promise<Ids> {
+  const wanted = operations
+    .flatMap(o => (o.op === 'add' ? [o.item] : o.op === 'split' ? o.gives : []))
+    .filter(i => i.id === undefined).length;
+  const ids = wanted === 0 ? [] : await mintIds(ports, catalog, String(wanted));
+  const used: ItemId[] = [];
+  return {
+    used,
+    next: () => {
+      const id = ids[used.length]!;
+      used.push(id);
+      return id;
+    },
+  };
+}
+
+/** An operation with every item told by its id, and an id for every new one. */
+function withIds(state: DraftState, written: WrittenOperation, ids: Ids): Operation {
+  const here = (name: string) => named(state.items, name, 'the draft');
+  const old = (name: string) => named(state.older?.items ?? [], name, state.older?.header.name ?? 'no older edition');
+  const maybe = <T extends string | null | undefined>(name: T) => (typeof name === 'string' ? here(name) : name);
+  const made = (item: { id?: string | undefined }) => ({ ...item, id: item.id ?? ids.next() }) as NewItem;
+  const place = (o: { under: string | null; after?: string | null | undefined }) => ({
+    under: maybe(o.under),
+    ...(o.after === undefined ? {} : { after: maybe(o.after) }),
+  });
+  switch (written.op) {
+    case 'move':
+      return { ...written, id: here(written.id), ...place(written) } as Operation;
+    case 'add':
+      return { ...written, item: made(written.item), ...place(written) } as Operation;
+    case 'restore':
+      return { ...written, from: old(written.from), ...place(written) } as Operation;
+    case 'combine':
+      return { ...written, ids: written.ids.map(here), into: here(written.into) } as Operation;
+    case 'split':
+      return { ...written, id: here(written.id), gives: written.gives.map(made) } as Operation;
+    case 'withdraw':
+      return {
+        ...written,
+        id: here(written.id),
+        ...(written.pointsTo === undefined ? {} : { pointsTo: here(written.pointsTo) }),
+      } as Operation;
+    case 'link':
+    case 'unlink':
+      return { ...written, from: old(written.from), to: here(written.to) } as Operation;
+    case 'rename':
+    case 'renumber':
+    case 'decide':
+      return written as Operation;
+    default:
+      return { ...written, id: here(written.id) } as Operation;
+  }
+}

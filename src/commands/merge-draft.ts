@@ -1,0 +1,81 @@
+import { mergeDrafts } from '../editing/merging/merge-drafts.ts';
+import type { Conflict, Side } from '../editing/merging/three-way.ts';
+import { CatalogError } from '../model/errors.ts';
+import type { ItemId } from '../model/item.ts';
+import { mergeBase } from '../store/draft-log.ts';
+import { isJoined, locate, locateCommit } from '../store/names.ts';
+import type { Catalog } from '../store/open.ts';
+import { saveDraftSteps } from '../store/write.ts';
+import { MERGES } from './draft-log.ts';
+import { type Ports, person } from './ports.ts';
+import { draftToWrite, readDraft, readDraftAt } from './read-draft.ts';
+import { tellConflict } from './tell-conflict.ts';
+
+export interface MergeRequest {
+  /** The branch whose work is taken in. */
+  readonly branch: string;
+  /** The draft, or a branch of it, that takes it in; absent = the only draft. */
+  readonly into?: string;
+  /** Items (by id, or by number of the draft) whose state on that side holds. */
+  readonly ours?: readonly string[];
+  readonly theirs?: readonly string[];
+}
+
+export interface MergeReport {
+  readonly draft: string;
+  readonly merged: boolean;
+  /** What both changed and cannot both stand; empty where the merge is done. */
+  readonly conflicts: readonly (Conflict & { readonly message: string })[];
+}
+
+/**
+ * Takes somebody's work on a branch into the draft, item by item. With conflicts nothing is written: the report lists
+ * them, and the next attempt says whose state holds.
+ */
+export async function mergeDraft(ports: Ports, catalog: Catalog, request: MergeRequest): Promise<MergeReport> {
+  const { header, branch, state } = await readDraft(catalog, request.into);
+  const other = await locate(catalog, request.branch);
+  if (other.state !== 'draft' || other.name !== header.name) {
+    throw new CatalogError(
+      'BadArgument',
+      `${request.branch} is not a branch of the draft ${header.name}; begin one with: fishplate draft branch NAME`,
+    );
+  }
+  if (await isJoined(catalog, other.commit, branch.tip)) {
+    throw new CatalogError(
+      'BadArgument',
+      `Everything on ${request.branch} is in the draft ${header.name} already; nothing is to be merged.`,
+    );
+  }
+  const base = await mergeBase(catalog, branch.tip, other.commit);
+  if (base === undefined) {
+    throw new CatalogError(
+      'BadArgument',
+      `${request.branch} and the draft ${header.name} have no commit in common; begin the branch from the draft.`,
+    );
+  }
+  const takes = new Map<ItemId, Side>();
+  // Conflicts are about items, but also about settings and decisions: what is neither an id nor a number is taken as told.
+  const known = (name: string) => {
+    const numbered = state.items.filter(i => i.number === name);
+    return numbered.length === 1 && !state.items.some(i => i.id === name) ? numbered[0]!.id : name;
+  };
+  for (const name of request.ours ?? []) takes.set(known(name), 'ours');
+  for (const name of request.theirs ?? []) takes.set(known(name), 'theirs');
+  const sides = {
+    base: (await readDraftAt(catalog, await locateCommit(catalog, base))).state,
+    ours: state,
+    theirs: (await readDraftAt(catalog, other)).state,
+  };
+  const { draft, conflicts } = mergeDrafts(sides, takes);
+  const told = conflicts.map(c => ({ ...c, message: tellConflict(c, state) }));
+  if (told.length > 0) return { draft: header.name, merged: false, conflicts: told };
+  const message = `Merge ${request.branch} into the draft ${header.name}\n\n${MERGES}${other.commit}`;
+  await saveDraftSteps(
+    catalog,
+    branch,
+    [{ edition: draftToWrite(header, draft), message, joins: [other.commit] }],
+    person(ports),
+  );
+  return { draft: header.name, merged: true, conflicts: [] };
+}

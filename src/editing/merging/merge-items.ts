@@ -1,0 +1,139 @@
+import { CONTENT_FIELDS, type Item, type ItemId } from '../../model/item.ts';
+import { mergeOrder } from './merge-order.ts';
+import { byKey, type Conflict, same, spread, type Takes, type Three, threeWay } from './three-way.ts';
+
+/** What is merged of an item besides its place. Its number is not: it follows from the place, or stays as printed. */
+const FIELDS = [...CONTENT_FIELDS, 'kind', 'alsoAt'] as const;
+
+/** The items of both sides in document order, each with what either side did to it. */
+export function mergeItems(sides: Three<readonly Item[]>, takes: Takes, conflicts: Conflict[]): readonly Item[] {
+  const maps = spread(sides, items => byKey(items, i => i.id));
+  const merged = new Map<ItemId, Item>();
+  for (const id of new Set([...maps.base.keys(), ...maps.ours.keys(), ...maps.theirs.keys()])) {
+    const item = mergeItem(
+      id,
+      spread(maps, m => m.get(id)),
+      takes,
+      conflicts,
+    );
+    if (item) merged.set(id, item);
+  }
+  keepParents(merged, maps, conflicts);
+  breakCircles(merged, maps, conflicts);
+  return inOrder(merged, sides, takes, conflicts);
+}
+
+function mergeItem(
+  id: ItemId,
+  { base, ours, theirs }: Three<Item | undefined>,
+  takes: Takes,
+  conflicts: Conflict[],
+): Item | undefined {
+  if (ours && theirs) return mergeFields(id, { base: base ?? ours, ours, theirs }, takes, conflicts);
+  const there = ours ?? theirs;
+  if (!there || !base) return there;
+  if (unchanged(base, there)) return undefined;
+  const side = takes.get(id);
+  if (side === undefined) conflicts.push({ about: id, what: 'gone', ours: said(ours), theirs: said(theirs) });
+  return side === undefined ? there : side === 'ours' ? ours : theirs;
+}
+
+const said = (item: Item | undefined) => (item ? (item.text ?? item.title) : 'ended');
+
+/** Whether a side left an item alone. */
+function unchanged(base: Item, now: Item): boolean {
+  return base.parent === now.parent && FIELDS.every(f => same(base[f], now[f]));
+}
+
+function mergeFields(id: ItemId, sides: Three<Item>, takes: Takes, conflicts: Conflict[]): Item {
+  const parent = threeWay(
+    spread(sides, s => s.parent),
+    id,
+    'place',
+    takes,
+    conflicts,
+  );
+  const fields = FIELDS.map(field => [
+    field,
+    threeWay<unknown>(
+      spread(sides, s => s[field]),
+      id,
+      field,
+      takes,
+      conflicts,
+    ),
+  ]);
+  const { number, level } = sides.ours;
+  const told = Object.fromEntries(fields.filter(([, value]) => value !== undefined));
+  return { id, number, level, parent, ...told } as unknown as Item;
+}
+
+/** What one side put below an item that the other side ended keeps its parent, and the conflict is told. */
+function keepParents(merged: Map<ItemId, Item>, maps: Three<Map<ItemId, Item>>, conflicts: Conflict[]): void {
+  for (let missing = true; missing; ) {
+    missing = false;
+    for (const { id, parent } of [...merged.values()]) {
+      if (parent === null || merged.has(parent)) continue;
+      const kept = maps.ours.get(parent) ?? maps.theirs.get(parent);
+      if (!kept) continue;
+      merged.set(parent, kept);
+      conflicts.push({ about: parent, what: 'gone', ours: maps.ours.has(parent) ? `holds ${id}` : 'ended' });
+      missing = true;
+    }
+  }
+}
+
+/** One moved A below B, the other B below A: both stay where ours has them. */
+function breakCircles(merged: Map<ItemId, Item>, maps: Three<Map<ItemId, Item>>, conflicts: Conflict[]): void {
+  for (const { id } of [...merged.values()]) {
+    const seen = new Set<ItemId>([id]);
+    for (let at = merged.get(id)?.parent ?? null; at !== null; at = merged.get(at)?.parent ?? null) {
+      if (!seen.has(at)) {
+        seen.add(at);
+        continue;
+      }
+      for (const inCircle of seen) {
+        const ours = maps.ours.get(inCircle);
+        if (ours) merged.set(inCircle, { ...merged.get(inCircle)!, parent: ours.parent });
+      }
+      conflicts.push({ about: at, what: 'place' });
+      break;
+    }
+  }
+}
+
+function inOrder(
+  merged: ReadonlyMap<ItemId, Item>,
+  sides: Three<readonly Item[]>,
+  takes: Takes,
+  conflicts: Conflict[],
+): readonly Item[] {
+  const children = spread(sides, childrenOf);
+  const under = childrenOf([...merged.values()]);
+  const items: Item[] = [];
+  const walk = (parent: ItemId | null, level: number) => {
+    const order = mergeOrder(
+      new Set(under.get(parent) ?? []),
+      spread(children, c => c.get(parent) ?? []),
+      parent ?? 'outline',
+      takes,
+      conflicts,
+    );
+    for (const id of order) {
+      items.push({ ...merged.get(id)!, level });
+      walk(id, level + 1);
+    }
+  };
+  walk(null, 1);
+  return items;
+}
+
+function childrenOf(items: readonly Item[]): Map<ItemId | null, ItemId[]> {
+  const children = new Map<ItemId | null, ItemId[]>();
+  for (const { id, parent } of items) {
+    const list = children.get(parent);
+    if (list) list.push(id);
+    else children.set(parent, [id]);
+  }
+  return children;
+}

@@ -1,0 +1,22 @@
+import type { Item, ItemId } from '../model/item.ts';
+import type { DraftState } from './draft-state.ts';
+
+/**
+ * What pointed to items that are gone points to another one instead, or to nothing: withdrawn items that send the
+ * reader there, and items that are printed there as well.
+ */
+export function repoint(state: DraftState, gone: ReadonlySet<ItemId>, to: ItemId | undefined): DraftState {
+  const lineage = state.lineage.map(record => {
+    if (record.pointsTo === undefined || !gone.has(record.pointsTo)) return record;
+    const { pointsTo: _, ...rest } = record;
+    return to === undefined ? rest : { ...rest, pointsTo: to };
+  });
+  const items = state.items.map(item => {
+    if (!item.alsoAt?.some(id => gone.has(id))) return item;
+    const places = item.alsoAt.flatMap(id => (gone.has(id) ? (to === undefined ? [] : [to]) : [id]));
+    const { alsoAt: _, ...rest } = item;
+    const others = [...new Set(places)].filter(id => id !== item.parent);
+    return (others.length > 0 ? { ...rest, alsoAt: others } : rest) as Item;
+  });
+  return { ...state, lineage, items };
+}

@@ -1,0 +1,33 @@
+import * as git from 'isomorphic-git';
+import { DRAFT_PATH } from './names.ts';
+import type { Catalog } from './open.ts';
+import { fileAt, type Person } from './repository.ts';
+import { soundObject } from './sound-object.ts';
+
+/** One step of work on a draft, as its commit tells it. */
+export interface DraftCommit {
+  readonly oid: string;
+  readonly parents: readonly string[];
+  readonly message: string;
+  readonly author: Person;
+}
+
+/** The commits of a draft by their first parents, newest first, down to the one that began it. */
+export async function draftLog({ repo }: Catalog, tip: string): Promise<DraftCommit[]> {
+  const commits: DraftCommit[] = [];
+  for (let oid: string | undefined = tip; oid !== undefined; ) {
+    const { commit }: git.ReadCommitResult = await soundObject(oid, git.readCommit({ ...repo.git, oid }));
+    if ((await fileAt(repo, commit.tree, DRAFT_PATH)) === null) break;
+    const { name, email, timestamp } = commit.author;
+    const author = { name, email, date: new Date(timestamp * 1000) };
+    commits.push({ oid, parents: commit.parent, message: commit.message.trimEnd(), author });
+    oid = commit.parent[0];
+  }
+  return commits;
+}
+
+/** The commit from which two branches of a draft went apart; undefined where they have none in common. */
+export async function mergeBase({ repo }: Catalog, a: string, b: string): Promise<string | undefined> {
+  const [base]: string[] = await soundObject(a, git.findMergeBase({ ...repo.git, oids: [a, b] }));
+  return base;
+}

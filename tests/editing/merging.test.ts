@@ -1,0 +1,150 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { applyOperation, lossesOf } from '../../src/editing/apply-operation.ts';
+import { type DraftState, linksOf } from '../../src/editing/draft-state.ts';
+import { mergeDrafts } from '../../src/editing/merging/merge-drafts.ts';
+import type { Side } from '../../src/editing/merging/three-way.ts';
+import { recordOf } from '../../src/editing/records.ts';
+import { CONTENT_FIELDS } from '../../src/model/item.ts';
+import type { Operation } from '../../src/model/operation.ts';
+import { choice, DOER, smallDraft, work } from './small-draft.ts';
+
+const base = smallDraft();
+const made = (...operations: Operation[]) => operations.reduce((s, o) => applyOperation(s, o, DOER), base);
+const merge = (ours: DraftState, theirs: DraftState, takes: Record<string, Side> = {}) =>
+  mergeDrafts({ base, ours, theirs }, new Map(Object.entries(takes)));
+const sorted = (state: DraftState) => ({
+  ...state,
+  lineage: [...state.lineage].sort((a, b) => (JSON.stringify(a) < JSON.stringify(b) ? -1 : 1)),
+});
+
+/** Everything that a side did to the base, as sentences that must hold of the merged draft. */
+function deeds(side: DraftState, merged: DraftState): string[] {
+  const now = new Map(side.items.map(i => [i.id, i]));
+  const result = new Map(merged.items.map(i => [i.id, i]));
+  const lost: string[] = [];
+  for (const before of base.items) {
+    const mine = now.get(before.id);
+    if (!mine) {
+      if (result.has(before.id)) lost.push(before.id);
+      continue;
+    }
+    for (const field of [...CONTENT_FIELDS, 'parent'] as const) {
+      const changed = JSON.stringify(mine[field]) !== JSON.stringify(before[field]);
+      if (changed && JSON.stringify(result.get(before.id)?.[field]) !== JSON.stringify(mine[field]))
+        lost.push(before.id);
+    }
+  }
+  const old = new Set(base.items.map(i => i.id));
+  for (const mine of side.items) if (!old.has(mine.id) && !result.has(mine.id)) lost.push(mine.id);
+  for (const { id } of base.items) {
+    const [before, mine, both] = [base, side, merged].map(s => recordOf(s, id));
+    for (const heir of mine!.heirs) {
+      if (before!.heirs.some(h => h.to === heir.to)) continue;
+      if (!both!.heirs.some(h => h.to === heir.to)) lost.push(id, heir.to);
+    }
+    if (mine!.note && mine!.note !== before!.note && !both!.note?.includes(mine!.note)) lost.push(id);
+  }
+  return lost;
+}
+
+describe('merging two people’s work on a draft', () => {
+  it('loses no operation of either side: it stands in the result, or a conflict names the item', () => {
+    let conflicted = 0;
+    let clean = 0;
+    fc.assert(
+      fc.property(fc.array(choice, { maxLength: 4 }), fc.array(choice, { maxLength: 4 }), (mine, other) => {
+        const ours = work(base, mine, 'm').states.at(-1)!;
+        const theirs = work(base, other, 't').states.at(-1)!;
+        const { draft, conflicts } = merge(ours, theirs);
+        const told = new Set(conflicts.map(c => c.about));
+        // Where one side ends an item and the other builds on it, the conflict names it for the links to it as well.
+        const untold = [...deeds(ours, draft), ...deeds(theirs, draft)].filter(id => !told.has(id));
+        if (conflicts.length === 0) {
+          clean++;
+          expect(untold).toEqual([]);
+          expect(lossesOf(draft)).toEqual([]);
+        } else {
+          conflicted++;
+          const touched = (id: string) =>
+            linksOf(draft).some(
+              l => (l.from === id || l.to === id) && (told.has(l.from ?? '') || told.has(l.to ?? '')),
+            );
+          expect(
+            untold.filter(id => !touched(id) && !base.items.some(i => i.id === id && told.has(i.parent ?? ''))),
+          ).toEqual([]);
+        }
+      }),
+      { numRuns: 200 },
+    );
+    // Neither kind of outcome may be missing, or the law was not tried.
+    expect(Math.min(clean, conflicted)).toBeGreaterThan(3);
+  });
+
+  it('with an untouched side is the other side, and with itself is itself', () => {
+    fc.assert(
+      fc.property(fc.array(choice, { maxLength: 8 }), choices => {
+        const side = work(base, choices, 'n').states.at(-1)!;
+        for (const [ours, theirs] of [
+          [base, side],
+          [side, base],
+          [side, side],
+        ] as const) {
+          const { draft, conflicts } = merge(ours, theirs);
+          expect(conflicts).toEqual([]);
+          expect(sorted(draft)).toEqual(sorted(side));
+        }
+      }),
+    );
+  });
+
+  it('takes both: moved here and reworded there', () => {
+    const { draft, conflicts } = merge(
+      made({ op: 'move', id: 'a1x', under: 'b1' }),
+      made({ op: 'reword', id: 'a1x', to: { text: 'Reworded.' } }),
+    );
+    expect(conflicts).toEqual([]);
+    expect(draft.items.find(i => i.id === 'a1x')).toMatchObject({ parent: 'b1', text: 'Reworded.', number: '2.1.3' });
+  });
+
+  it('tells one conflict where both reworded, and the side taken for it holds', () => {
+    const ours = made({ op: 'reword', id: 'a1x', to: { text: 'Ours.' } });
+    const theirs = made({ op: 'reword', id: 'a1x', to: { text: 'Theirs.' } });
+    expect(merge(ours, theirs).conflicts).toEqual([{ about: 'a1x', what: 'text', ours: 'Ours.', theirs: 'Theirs.' }]);
+    const { draft, conflicts } = merge(ours, theirs, { a1x: 'theirs' });
+    expect([draft.items.find(i => i.id === 'a1x')?.text, conflicts]).toEqual(['Theirs.', []]);
+  });
+
+  it('tells a conflict where one item is moved to two places, and makes no duplicate', () => {
+    const { draft, conflicts } = merge(
+      made({ op: 'move', id: 'a1x', under: 'b1' }),
+      made({ op: 'move', id: 'a1x', under: 'b2' }),
+    );
+    expect(conflicts).toMatchObject([{ about: 'a1x', what: 'place' }]);
+    expect(draft.items.filter(i => i.id === 'a1x')).toHaveLength(1);
+  });
+
+  it('tells a conflict where one side ends what the other rewords, and the side taken settles its lineage too', () => {
+    const ours = made({ op: 'withdraw', id: 'a1x', reason: 'obsolete' });
+    const theirs = made({ op: 'reword', id: 'a1x', to: { text: 'Still needed.' } });
+    expect(merge(ours, theirs).conflicts).toMatchObject([{ about: 'a1x', what: 'gone' }]);
+    const gone = merge(ours, theirs, { a1x: 'ours' });
+    expect([gone.conflicts, gone.draft.items.some(i => i.id === 'a1x')]).toEqual([[], false]);
+    const kept = merge(ours, theirs, { a1x: 'theirs' });
+    expect([kept.conflicts, linksOf(kept.draft).find(l => l.from === 'a1x')?.to]).toEqual([[], 'a1x']);
+    expect(kept.draft.lineage).toEqual([]);
+  });
+
+  it('keeps both combinations where two people combine different items into one', () => {
+    const { draft, conflicts } = merge(
+      made({ op: 'combine', ids: ['a1y'], into: 'a1x', to: { text: 'x' } }),
+      made({ op: 'combine', ids: ['a2x'], into: 'a1x', to: { text: 'x' } }),
+    );
+    expect(conflicts).toEqual([]);
+    expect(
+      linksOf(draft)
+        .filter(l => l.to === 'a1x')
+        .map(l => l.from),
+    ).toEqual(['a1x', 'a1y', 'a2x']);
+  });
+});

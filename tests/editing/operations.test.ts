@@ -1,0 +1,176 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { checkLineage } from '../../src/crosswalk/check-lineage.ts';
+import { applyOperation, lossesOf } from '../../src/editing/apply-operation.ts';
+import { type DraftState, linksOf, typesOf } from '../../src/editing/draft-state.ts';
+import { parseEditionFiles, writeEditionFiles } from '../../src/format/edition-files.ts';
+import type { Operation } from '../../src/model/operation.ts';
+import { choice, DOER, smallDraft, work } from './small-draft.ts';
+
+const run = (...operations: Operation[]) => operations.reduce((s, o) => applyOperation(s, o, DOER), smallDraft());
+const heirs = (state: DraftState, from: string) =>
+  linksOf(state).flatMap(l =>
+    l.from === from ? [l.to ?? `ends (${l.reason})${l.types ? ` for ${l.types}` : ''}`] : [],
+  );
+const item = (state: DraftState, id: string) => state.items.find(i => i.id === id)!;
+
+describe('laws of work on a draft, after any operations', () => {
+  it('nothing of the older edition is lost, and no lineage leads nowhere', () => {
+    fc.assert(
+      fc.property(fc.array(choice, { maxLength: 12 }), choices => {
+        for (const state of work(smallDraft(), choices, 'n').states) {
+          expect(lossesOf(state)).toEqual([]);
+          const ids = (list: readonly { id: string }[]) => new Set(list.map(i => i.id));
+          expect(checkLineage(state.lineage, ids(state.older!.items), ids(state.items), state.decisions)).toEqual([]);
+        }
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  it('what is kept on disk comes back equal, so parents stand before their children and numbers have no gaps', () => {
+    fc.assert(
+      fc.property(fc.array(choice, { maxLength: 12 }), choices => {
+        const state = work(smallDraft(), choices, 'n').states.at(-1)!;
+        const { items, findings } = parseEditionFiles(writeEditionFiles(state.settings, state.items));
+        expect(findings).toEqual([]);
+        expect(items).toEqual(state.items);
+      }),
+    );
+  });
+
+  it('reach most kinds of operation, or the laws above would hold for want of work', () => {
+    const done = fc
+      .sample(fc.array(choice, { minLength: 8, maxLength: 12 }), { numRuns: 200, seed: 1 })
+      .flatMap(choices => work(smallDraft(), choices, 'n').done.map(o => o.op));
+    const kinds = ['reword', 'retitle', 'move', 'combine', 'split', 'withdraw', 'add', 'applies-to', 'link', 'restore'];
+    for (const kind of kinds) expect(done.filter(d => d === kind).length, kind).toBeGreaterThan(5);
+  });
+});
+
+describe('an operation on a draft', () => {
+  it('combines items over installation types: one applies to all of them and says what each said', () => {
+    const state = run({ op: 'combine', ids: ['a1x', 'a2x'], into: 'a1x', note: 'said twice' });
+    expect(item(state, 'a1x').text).toBe('a1x is at least 10 mm.\n\na2x is at least 10 mm.');
+    expect(typesOf(state, 'a1x')).toEqual(['house', 'terrace', 'street']);
+    expect([heirs(state, 'a1x'), heirs(state, 'a2x')]).toEqual([['a1x'], ['a1x']]);
+    expect(state.lineage.map(r => [r.from, r.note, r.by])).toEqual([
+      ['a1x', 'said twice', 'Rowan'],
+      ['a2x', 'said twice', 'Rowan'],
+    ]);
+  });
+
+  it('combines work items, and what stood below them keeps applying to what it applied to', () => {
+    const state = run({ op: 'combine', ids: ['a1', 'a2'], into: 'a1' });
+    expect(state.items.filter(i => i.parent === 'a1').map(i => [i.id, i.number, ...typesOf(state, i.id)])).toEqual([
+      ['a1x', '1.1.1', 'house', 'terrace'],
+      ['a1y', '1.1.2', 'house', 'terrace'],
+      ['a2x', '1.1.3', 'house', 'terrace', 'street'],
+      ['a2y', '1.1.4', 'house', 'terrace', 'street'],
+    ]);
+  });
+
+  it('splits an item that others were combined into: each of them goes on in every part', () => {
+    const state = run(
+      { op: 'combine', ids: ['a1x', 'a1y'], into: 'a1x' },
+      { op: 'split', id: 'a1x', keeps: { text: 'one' }, gives: [{ id: 'new', title: 'Two', text: 'two' }] },
+    );
+    expect([heirs(state, 'a1x'), heirs(state, 'a1y')]).toEqual([
+      ['a1x', 'new'],
+      ['a1x', 'new'],
+    ]);
+    expect(item(state, 'new').number).toBe('1.1.2');
+  });
+
+  it('withdraws a work item with everything below it, and each record has the reason', () => {
+    const state = run({ op: 'withdraw', id: 'b1', reason: 'obsolete' });
+    expect(['b1', 'b1x', 'b1y'].map(id => heirs(state, id))).toEqual(Array(3).fill(['ends (obsolete)']));
+    expect(item(state, 'b2').number).toBe('2.1');
+  });
+
+  it('withdraws for some installation types and goes on for the others', () => {
+    const state = run({ op: 'withdraw', id: 'a2x', reason: 'obsolete', types: ['street'] });
+    expect(typesOf(state, 'a2x')).toEqual(['house', 'terrace']);
+    expect(heirs(state, 'a2x')).toEqual(['a2x', 'ends (obsolete) for street']);
+  });
+
+  it('withdraws nothing of an old item that another heir carries on whole', () => {
+    const state = run(
+      { op: 'split', id: 'a1x', keeps: {}, gives: [{ id: 'new', title: 'Two' }] },
+      { op: 'withdraw', id: 'new', reason: 'obsolete', note: 'said twice' },
+    );
+    expect(heirs(state, 'a1x')).toEqual(['a1x']);
+    expect(state.lineage[0]).toMatchObject({ note: 'said twice' });
+    expect(state.lineage[0]).not.toHaveProperty('reason');
+  });
+
+  it('moves an item without changing what it applies to, although its new parent applies to more', () => {
+    const state = run({ op: 'move', id: 'a1x', under: 'a2', after: null });
+    expect([item(state, 'a1x').number, typesOf(state, 'a1x')]).toEqual(['1.2.1', ['house', 'terrace']]);
+    expect(state.lineage).toEqual([]);
+  });
+
+  it('asks what governs, and when it was read, where the reason is that something else does', () => {
+    const ask = { op: 'withdraw', id: 'a1x', reason: 'law-governs' } as const;
+    expect(() => run(ask)).toThrow(/add what governs and the day on which it was checked\.$/);
+    const state = run({ ...ask, governs: 'the county code', governsChecked: '2029-12-01' });
+    expect(state.lineage).toMatchObject([{ governs: 'the county code', governsChecked: '2029-12-01' }]);
+  });
+
+  it('keeps a reader who was sent to an item that is combined with another on the way', () => {
+    const state = run(
+      { op: 'withdraw', id: 'b1x', reason: 'obsolete', pointsTo: 'b1y' },
+      { op: 'combine', ids: ['b1y', 'b2x'], into: 'b2x' },
+    );
+    expect(state.lineage.find(r => r.from === 'b1x')?.pointsTo).toBe('b2x');
+  });
+
+  it('gives an item that was withdrawn back, under its own id', () => {
+    const state = run(
+      { op: 'withdraw', id: 'b1', reason: 'obsolete' },
+      { op: 'restore', from: 'b1', under: 'b', after: null },
+      { op: 'restore', from: 'b1x', under: 'b1' },
+    );
+    expect(state.items.filter(i => i.id.startsWith('b1')).map(i => [i.id, i.number])).toEqual([
+      ['b1', '2.1'],
+      ['b1x', '2.1.1'],
+    ]);
+    expect([heirs(state, 'b1x'), heirs(state, 'b1y')]).toEqual([['b1x'], ['ends (obsolete)']]);
+  });
+
+  const refused: [string, Operation, RegExp][] = [
+    ['an item below itself', { op: 'move', id: 'a', under: 'a1' }, /name a place outside of it\.$/],
+    ['too deep a place', { op: 'move', id: 'a1', under: 'b1' }, /the catalog has 3; name a parent further up\.$/],
+    [
+      'a reason that the catalog does not know',
+      { op: 'withdraw', id: 'a1', reason: 'why not' },
+      /use one of: obsolete/,
+    ],
+    [
+      'a type that it does not apply to',
+      { op: 'withdraw', id: 'a1', reason: 'obsolete', types: ['street'] },
+      /house, terrace\.$/,
+    ],
+    ['a combination over levels', { op: 'combine', ids: ['a1', 'a1x'], into: 'a1' }, /before they are combined\.$/],
+    [
+      'fewer types without a reason',
+      { op: 'applies-to', id: 'a2', types: ['house'] },
+      /with one of the catalog's reasons\.$/,
+    ],
+    [
+      'parts that drop a type',
+      {
+        op: 'split',
+        id: 'a2x',
+        keeps: { appliesTo: ['house'] },
+        gives: [{ id: 'n', title: 'N', appliesTo: ['street'] }],
+      },
+      /Withdraw it with a reason/,
+    ],
+    ['the last link of an item', { op: 'unlink', from: 'a1x', to: 'a1x' }, /Withdraw it with a reason/],
+    ['an item that it does not have', { op: 'reword', id: 'zz', to: { text: 'x' } }, /has no item zz/],
+  ];
+  it.each(refused)('is refused for %s', (_, operation, sentence) => {
+    expect(() => run(operation)).toThrow(sentence);
+  });
+});
