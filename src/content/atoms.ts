@@ -19,7 +19,9 @@ const SILENT = new Set(
 they them their such there has have had do does also so as please need needs required ought else`.split(/\s+/),
 );
 /** 50 mm deep = a depth of 50 mm = 50 mm */
-const SIZES = new Set('depth width length height thickness breadth big'.split(' ').map(base));
+const SIZES = new Set(
+  'depth width length height thickness breadth big centre apart spacing interval'.split(' ').map(base),
+);
 /** "a speed of 50 km/h" = "50 km/h": what the unit says already. */
 const MEASURED = new Map(
   [
@@ -49,7 +51,9 @@ export function atomsOf({ tokens, quantities, meanings }: Reading): Atom[] {
     const { kind, low } = tokens[at]!;
     const said = meanings[at]!;
     const behindValue = atoms.at(-1)?.quantity !== undefined && atoms.at(-1)!.next === at;
-    const size = measured.has(MEASURED.get(said) ?? '-') || (SIZES.has(said) && behindValue);
+    const size =
+      measured.has(MEASURED.get(said) ?? '-') ||
+      (SIZES.has(said) && (behindValue || begins.has(at + 1) || begins.has(at + 2)));
     if (kind !== 'mark' && !isForceWord(low) && !size && (said !== '' || !(SILENT.has(low) || low.endsWith("n't")))) {
       const role = JOINTS.has(low) ? 'joint' : said === '' ? 'relation' : 'word';
       atoms.push({ key: said === '' ? base(low) : said, kind: role, first: at, next: at + 1 });

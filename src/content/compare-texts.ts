@@ -51,14 +51,16 @@ function evidenceBetween(from: Reading, to: Reading): Evidence[] {
   const told = { from: segmentsOnlyIn(from, to), to: segmentsOnlyIn(to, from) };
   const changed = withoutMoved(hunks, told);
   const rewritten = isRewritten(a.filter(isSaid), b.filter(isSaid)) || isPatchwork(changed);
-  const evidence = rewritten
-    ? rewrittenEvidence(from, to, a, b)
-    : [
-        ...forceEvidence(from, to, false),
-        ...segmentEvidence(from, to),
-        ...measureEvidence(from, to, pairs),
-        ...wordEvidence(from, to, changed),
-      ];
+  const words = rewritten ? [] : wordEvidence(from, to, changed);
+  const evidence =
+    rewritten || isSaidElsewhere(words)
+      ? rewrittenEvidence(from, to, a, b)
+      : [
+          ...forceEvidence(from, to, false),
+          ...segmentEvidence(from, to),
+          ...measureEvidence(from, to, pairs),
+          ...words,
+        ];
   if (!evidence.some(e => e.direction !== 'same')) {
     evidence.push(...turnedSegments(from, to), ...exchangedWords(from, to, hunks), ...exchangedValues(from, to));
   }
@@ -74,6 +76,12 @@ function withoutIdleLimits(evidence: readonly Evidence[]): Evidence[] {
       ? 'limit of a permission dropped'
       : undefined;
   return evidence.filter(e => e.what !== idle);
+}
+
+/** A word less here and a word more there: what seems to loosen one thing and tighten another may be one thing in other words. */
+function isSaidElsewhere(words: readonly Evidence[]): boolean {
+  const [gone, come] = [words.filter(e => e.to === ''), words.filter(e => e.from === '')];
+  return gone.some(g => come.some(c => g.direction !== c.direction));
 }
 
 /** Joints and small words change places in any edit. */

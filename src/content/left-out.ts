@@ -5,7 +5,7 @@ import { spelled, writtenOut } from './spelling.ts';
 
 /** What grammar may do without: "The hatch must be locked", "Lock the hatch". */
 const SPARED = new Set(
-  `a an the of to is are be been being was were do does and it its they them their there he she who so shall must please need needs required`.split(
+  `a an the of to is are be been being was were do does and it its they them their there he she who by so shall must please need needs required`.split(
     /\s+/,
   ),
 );

@@ -11,9 +11,9 @@ children child|criteria criterion|indices index|vertices vertex|dried dry|dries 
 bought buy|brought bring|caught catch|taught teach|thought think|stood stand|stuck stick|struck strike|swept sweep|sealed seal|bent bend|lit light|
 lent lend|lost lose|paid pay|fallen fall|fell fall|grown grow|grew grow|hidden hide|ridden ride|risen rise|rose rise|rung ring|shaken shake|
 shut shut|slid slide|spoken speak|stolen steal|swollen swell|thrown throw|withdrawn withdraw|understood understand|
-deep depth|wide width|long length|high height|tall height|thick thickness|broad breadth|strong strength|heavy weight|weigh weight|weighs weight|
+deep depth|wide width|long length|high height|tall height|added add|adding add|adds add|thick thickness|broad breadth|strong strength|heavy weight|weigh weight|weighs weight|
 hot heat|warm heat|tight tightness|tightly tightness|dry dry|drying dry|has have|had have|having have|does do|is be|are be|was be|were be|been be|being be|
-maintenance maintain|provision provide|prevention prevent|proof prove|proven prove|fed feed|
+maintenance maintain|provision provide|prevention prevent|round around|burnt burn|dressed dress|proof prove|proven prove|fed feed|
 strength strength|density dense|moisture moist|safety safe|removal remove|
 extension extend|expansion expand|exposure expose|closure close|failure fail|pressure pressure|
 compliance comply|compliant comply|complies comply|complied comply|conformance conform|conformity conform|entrance enter|entry enter|
@@ -153,6 +153,37 @@ agency body
 error mistake
 fault defect
 password passphrase
+renew renovate
+ball sphere
+perform conduct undertake
+state indicate specify
+reach attain achieve
+likely probable
+likelihood probability
+rinse swill
+wipe mop
+moist damp
+spray squirt
+stick cling
+discharge empty
+clog block obstruct
+clogged blocked obstructed
+rot decay
+debris rubble
+rubbish refuse garbage trash litter
+soiled dirty
+spillage spill
+car automobile
+truck lorry
+stairway staircase stairs
+footpath footway pathway
+hallway corridor
+handbook manual
+daily everyday
+weekday workday
+photo photograph
+evenly uniformly
+jointly together
 `;
 
 const STEMS = new Map<string, string>();

@@ -2,6 +2,7 @@ import { isEmptyWord } from './empty-words.ts';
 import { type Force, forceOf } from './force.ts';
 import { meaning } from './meaning.ts';
 import { type Tag, tagsOf } from './parts-of-speech.ts';
+import { phraseAt } from './phrases.ts';
 import { type Quantity, quantitiesOf } from './quantities.ts';
 import { type Reference, referencesOf } from './references.ts';
 import { type Segment, segmentsOf } from './segments.ts';
@@ -45,6 +46,12 @@ export function readText(text: string): Reading {
   const meanings = tokens.map((token, at) =>
     measured.has(at) || !isContent(token, tags[at]!) ? '' : meaning(writtenOut(token.low)[0]!),
   );
+  for (let at = 0; at < tokens.length; at++) {
+    const phrase = measured.has(at) ? undefined : phraseAt(tokens, at);
+    if (!phrase) continue;
+    meanings.fill('', at, phrase.next);
+    meanings[at] = phrase.one;
+  }
   const sentences = sentencesOf(text, tokens);
   const clauses: Clause[] = [];
   const segments: Segment[] = [];

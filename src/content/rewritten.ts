@@ -1,6 +1,8 @@
 import type { Evidence } from '../model/duty-evidence.ts';
 import type { Atom } from './atoms.ts';
+import { isContrary } from './contrary.ts';
 import { forceEvidence } from './force-evidence.ts';
+import { meaning } from './meaning.ts';
 import { measureDirection } from './measure-direction.ts';
 import { PLAIN } from './plain-verbs.ts';
 import { type Reading, said } from './reading.ts';
@@ -28,13 +30,17 @@ export function rewrittenEvidence(from: Reading, to: Reading, a: readonly Atom[]
   ];
   if (evidence.length > 0) return evidence;
   const unsaid = { from: tell(from, gone), to: tell(to, come) };
+  const turned = gone.find(x => come.some(y => isContrary(x.key, y.key)));
+  if (turned) return [{ direction: 'unclear', what: 'the opposite word', ...unsaid }];
   const [lost, won] = [gone.filter(x => isThing(from, x)), come.filter(x => isThing(to, x))];
   const all = words(a).length + words(b).length;
   const share = 1 - (gone.length + come.length) / Math.max(1, all);
   // A verb on one side alone is a deed more or less, not another word for one.
-  const deeds = [...gone.filter(x => !isPlain(from, x)), ...come.filter(x => !isPlain(to, x))];
+  const deeds = [...deedsOf(from, gone), ...deedsOf(to, come)];
   const oneSided = (gone.length === 0) !== (come.length === 0) && deeds.length > 0;
-  if (lost.length === 0 && won.length === 0 && !oneSided && share >= ENOUGH) return [];
+  // "welded" for "bolted" is as good a sentence; only the words that grammar needs are exchanged freely.
+  const exchanged = deedsOf(from, gone).length > 0 && deedsOf(to, come).length > 0;
+  if (lost.length === 0 && won.length === 0 && !oneSided && !exchanged && share >= ENOUGH) return [];
   const [less, more] = [aloneIn(from, gone, to, come), aloneIn(to, come, from, gone)];
   if (less.length > 0) return [{ direction: 'relaxed', what: 'demand dropped', from: tell(from, less), to: '' }];
   if (more.length > 0) return [{ direction: 'stricter', what: 'demand added', from: '', to: tell(to, more) }];
@@ -46,9 +52,9 @@ export function rewrittenEvidence(from: Reading, to: Reading, a: readonly Atom[]
  * acts and what is meant is often left to be understood; so where words of the scope are among them, nothing is told.
  */
 function aloneIn(reading: Reading, gone: readonly Atom[], other: Reading, come: readonly Atom[]): readonly Atom[] {
-  if (come.some(x => isThing(other, x) || !isPlain(other, x))) return [];
-  const deeds = gone.filter(x => !isPlain(reading, x));
-  const isTold = deeds.some(x => isThing(reading, x)) && deeds.every(x => roleAt(reading, x.first) === 'duty');
+  if (come.some(x => isThing(other, x)) || deedsOf(other, come).length > 0) return [];
+  const deeds = deedsOf(reading, gone);
+  const isTold = deeds.some(x => isNoun(reading, x)) && deeds.every(x => roleAt(reading, x.first) === 'duty');
   const permits = deeds.some(x => bindingOf(reading, clauseAt(reading, x.first)) !== 'duty');
   return isTold && !permits ? deeds : [];
 }
@@ -88,8 +94,16 @@ function only(atoms: readonly Atom[], others: readonly Atom[]): Atom[] {
   return words(atoms).filter(a => !known.has(a.key));
 }
 
-/** "provide" and "apply", which grammar may need and which ask for nothing by themselves. */
-const isPlain = ({ tags }: Reading, { key, first }: Atom) => PLAIN.has(key) && tags[first] === 'VERB';
+/** Without "provide" and "apply", and without the "off" of "taken off": grammar may need them, they ask for nothing. */
+function deedsOf({ tags }: Reading, atoms: readonly Atom[]): Atom[] {
+  return atoms.filter(
+    ({ key, first }) =>
+      !(PLAIN.has(key) && tags[first] === 'VERB') && !(PARTICLES.has(key) && !/^(NOUN|ADJ)$/.test(tags[first]!)),
+  );
+}
+
+const PARTICLES = new Set('away down off out up back through over past along across together'.split(' ').map(meaning));
+const isNoun = ({ tags }: Reading, { first }: Atom) => tags[first] === 'NOUN' || tags[first] === 'PROPN';
 
 /** A noun or adjective: a thing or what it is like. Verbs and adverbs are exchanged freely when a text is written anew. */
 function isThing({ tags, clauses }: Reading, atom: Atom): boolean {

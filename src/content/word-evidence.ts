@@ -1,5 +1,6 @@
 import type { Duty } from '../model/crosswalk.ts';
 import type { Evidence } from '../model/duty-evidence.ts';
+import { agentChanged } from './agents.ts';
 import type { Atom, Hunk } from './atoms.ts';
 import { opposite } from './evidence.ts';
 import { measureDirection } from './measure-direction.ts';
@@ -57,6 +58,8 @@ function ofHunk(from: Reading, to: Reading, hunk: Hunk): Evidence[] {
   }
   const reach = reachChanged(from, to, out, come);
   if (reach) return [...found, reach];
+  const agent = agentChanged(from, to, out, come);
+  if (agent) return [...found, agent];
   const words = { from: phrase(from, out), to: phrase(to, come) };
   const [lost, won] = [out.filter(counts), come.filter(counts)];
   if (lost.length === 0 && won.length === 0) {
