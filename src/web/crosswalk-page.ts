@@ -12,18 +12,21 @@ import {
 } from './crosswalk-filter.ts';
 import { type CrosswalkPicture, crosswalkPicture } from './crosswalk-picture.ts';
 import { changeSentence } from './home-page.ts';
-import { crosswalkCsvLink, crosswalkLink, lossesLink, placeLink, type Query } from './links.ts';
+import { crosswalkCsvLink, crosswalkLink, linesLink, lossesLink, placeLink, type Query } from './links.ts';
 
 export interface CrosswalkPage {
   readonly from: string;
   readonly to: string;
   readonly sentence: string;
   readonly over: string;
+  /** Whether the whole is shown: its picture and counts, above the first lines. */
+  readonly whole: boolean;
+  readonly wholeHref: string;
   readonly picture: CrosswalkPicture;
   readonly counted: string;
   readonly fates: readonly Fate[];
   readonly parts: readonly { readonly name: string; readonly href: string; readonly cells: readonly Cell[] }[];
-  readonly whole: readonly Cell[];
+  readonly all: readonly Cell[];
   readonly fresh: string;
   readonly findings: readonly { readonly message: string; readonly href: string }[];
   readonly moreFindings: number;
@@ -90,7 +93,7 @@ export async function crosswalkPage(
   const kind: Query = s.counted === 'requirements' ? [['kind', 'requirements']] : [];
   const cell = (n: number, fate: Fate, part?: string): Cell => ({
     n,
-    href: `${crosswalkLink(from, to, [['fate', fate], ...(part ? [['part', part] as const] : []), ...kind])}#lines`,
+    href: linesLink([['fate', fate], ...(part ? [['part', part] as const] : []), ...kind]),
   });
   const partIds = new Map(joint.from.entries.filter(e => e.parent === null).map(e => [`${e.number} ${e.title}`, e.id]));
   return {
@@ -98,6 +101,8 @@ export async function crosswalkPage(
     to,
     sentence: changeSentence(crosswalk),
     over: crosswalk.path.length > 2 ? `Read over ${crosswalk.path.slice(1, -1).join(', ')}, step by step.` : '',
+    whole: query.length === 0 && page === 1,
+    wholeHref: crosswalkLink(from, to),
     picture: crosswalkPicture(crosswalk),
     counted: capital(s.counted),
     fates,
@@ -105,11 +110,11 @@ export async function crosswalkPage(
       const key = `old:${partIds.get(`${p.number} ${p.title}`) ?? ''}`;
       return {
         name: `${p.number} ${p.title}`.trim(),
-        href: `${crosswalkLink(from, to, [['part', key]])}#lines`,
+        href: linesLink([['part', key]]),
         cells: fates.map(fate => cell(p.fates[fate], fate, key)),
       };
     }),
-    whole: fates.map(fate => cell(s.whole.fates[fate], fate)),
+    all: fates.map(fate => cell(s.whole.fates[fate], fate)),
     fresh: s.newByPart.map(p => `${`${p.number} ${p.title}`.trim()} ${p.new}`).join(', '),
     findings: crosswalk.findings.slice(0, MOST_FINDINGS).map(f => ({
       message: f.message,

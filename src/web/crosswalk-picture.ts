@@ -1,11 +1,12 @@
 import type { PublishedCrosswalk } from '../commands/published-catalog.ts';
 import { type Flow, type RailsPicture, railsPicture } from '../pictures/rails-picture.ts';
-import { crosswalkLink, type Query } from './links.ts';
+import { linesLink, type Query } from './links.ts';
 
 /** The two rails, each ribbon a link to its lines, and the same as a table. */
 export interface CrosswalkPicture {
   readonly wide: LinkedPicture;
-  readonly narrow: LinkedPicture;
+  /** Absent where there are too many parts to be told apart on a phone. */
+  readonly narrow?: LinkedPicture;
   /** Thickest first. */
   readonly flows: readonly {
     readonly from: string;
@@ -20,6 +21,8 @@ export type LinkedPicture = Omit<RailsPicture, 'ribbons' | 'ends'> & {
   readonly ends: readonly (RailsPicture['ends'][number] & { readonly href: string })[];
 };
 
+const MOST_PARTS_ON_A_PHONE = 40;
+
 const pictures = new WeakMap<PublishedCrosswalk, CrosswalkPicture>();
 
 /** Drawn once for each crosswalk: at 100,000 links, counting them takes longer than all the rest of the page. */
@@ -28,7 +31,6 @@ export function crosswalkPicture(crosswalk: PublishedCrosswalk): CrosswalkPictur
   if (known) return known;
   const { joint, statistics } = crosswalk;
   const kind: Query = statistics.counted === 'requirements' ? [['kind', 'requirements']] : [];
-  const [from, to] = [joint.from.header.name, joint.to.header.name];
   const hrefOf = (flow: Flow) => {
     const ends: Query = [
       ...(flow.from === undefined ? [] : [['part', `old:${flow.from}`] as const]),
@@ -36,7 +38,7 @@ export function crosswalkPicture(crosswalk: PublishedCrosswalk): CrosswalkPictur
       ...(flow.to === undefined ? [['fate', 'withdrawn'] as const, ['fate', 'unaccounted'] as const] : []),
       ...(flow.from === undefined ? [['fate', 'new'] as const] : []),
     ];
-    return `${crosswalkLink(from, to, [...ends, ...kind])}#lines`;
+    return linesLink([...ends, ...kind]);
   };
   const linked = (picture: RailsPicture): LinkedPicture => ({
     ...picture,
@@ -50,7 +52,9 @@ export function crosswalkPicture(crosswalk: PublishedCrosswalk): CrosswalkPictur
   };
   const picture = {
     wide,
-    narrow: linked(railsPicture(joint, 'narrow')),
+    ...(Math.max(wide.left.length, wide.right.length) > MOST_PARTS_ON_A_PHONE
+      ? {}
+      : { narrow: linked(railsPicture(joint, 'narrow')) }),
     flows: [...wide.ribbons, ...wide.ends].map(flow => ({
       from: nameOf('old', flow.from, 'new'),
       to: nameOf('new', flow.to, 'withdrawn'),

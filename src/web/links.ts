@@ -23,6 +23,8 @@ export const crosswalkLink = (from: string, to: string, query: Query = []) =>
 export const crosswalkCsvLink = (from: string, to: string, query: Query = []) =>
   withQuery(path('crosswalk', from, to, 'lines.csv'), query);
 
+/** Lines of the crosswalk on whose page it stands: a table of counts has hundreds of them, each with one path. */
+export const linesLink = (query: Query) => `${withQuery('', query)}#lines`;
 export const lossesLink = (from: string, to: string, query: Query = []) => withQuery(path('losses', from, to), query);
 export const lossesCsvLink = (from: string, to: string, query: Query = []) =>
   withQuery(path('losses', from, to, 'lines.csv'), query);
