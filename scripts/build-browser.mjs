@@ -26,7 +26,8 @@ export async function buildBrowser(
     input: entry,
     cwd: root,
     platform: 'browser',
-    resolve: { alias: INSTEAD },
+    // `worker` before all: what a library has for pages may ask a document for help, and a worker has none.
+    resolve: { alias: INSTEAD, conditionNames: ['worker', 'browser', 'import', 'default'] },
     transform: { inject: BYTES },
     plugins: [
       {

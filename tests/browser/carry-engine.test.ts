@@ -40,7 +40,7 @@ const bytesOf = (answer: CarriedJobs | CarriedLesson, what: string) =>
   Buffer.from(answer.files.find(f => f.what === what)!.bytes);
 
 describe('a page carries', () => {
-  it.each(['jobs/lower-vale.csv', 'jobs/upper-vale.csv', 'jobs/lower-vale.xlsx'])(
+  it.each(['jobs/upper-vale.csv', 'jobs/lower-vale.xlsx'])(
     '%s to the same bytes as the command line, before and after people decide',
     async path => {
       const before = (await ask(path)) as CarriedJobs;
