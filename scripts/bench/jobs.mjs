@@ -104,7 +104,7 @@ function* jsonLines(joint) {
   }
 }
 
-function* jobLines(joint) {
+export function* jobLines(joint) {
   yield 'job,number,type,state,date,remark\n';
   const requirements = joint.from.entries.filter(e => e.obliges);
   let block = '';
@@ -122,7 +122,7 @@ function* jobLines(joint) {
 }
 
 /** Two editions of about 3,000 items: every third work item merges into the one before, every tenth requirement is new. */
-async function editions() {
+export async function editions() {
   const { joinEditions } = await import('../../dist/crosswalk/joint.js');
   const { linkByLineage } = await import('../../dist/crosswalk/lineage.js');
   const { marksOf } = await import('../../dist/content/marks.js');

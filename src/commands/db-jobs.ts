@@ -96,6 +96,9 @@ export async function carryDatabaseJobs(
   const place: Place = { schema: theirs.schema, temporary: dryRun };
   const header = theirs.columns.map(c => c.name);
   const sample = await sampleOf(db, theirs);
+  if (sample.length === 0) {
+    throw new CatalogError('BadTable', `${theirs.name} in ${db.name} is empty; name a table with jobs in it.`);
+  }
   const columns = findColumns(joint, header, sample, options.columns ?? {});
   const dated = policy ? await databaseDays(db, theirs, columns, policy, options.dates) : undefined;
   const decisionBytes = options.decisions === undefined ? undefined : await files.read(options.decisions);

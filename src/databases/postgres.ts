@@ -31,7 +31,8 @@ export async function openPostgres(address: string): Promise<Database> {
     );
   }
   const { user, host, port, database } = client;
-  const name = `postgres://${user ?? ''}@${host}${host.startsWith('/') ? '' : `:${port}`}/${database ?? ''}`;
+  const at = `postgres://${user ?? ''}@`;
+  const name = host.startsWith('/') ? `${at}localhost/${database}?host=${host}` : `${at}${host}:${port}/${database}`;
   // Without a listener a connection that breaks between two statements ends the process.
   client.on('error', () => {});
   const query: Query = async (sql, values = []) => {
