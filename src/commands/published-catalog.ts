@@ -2,16 +2,19 @@ import { tellTrace } from '../content/tell.ts';
 import { type Step, type Trace, traceItem } from '../content/trace.ts';
 import { crosswalkStatistics, type Statistics } from '../crosswalk/statistics.ts';
 import { type CrosswalkLine, crosswalkLines } from '../exports/crosswalk-lines.ts';
+import { LOCAL_FOLDER, parseLocal } from '../format/local-files.ts';
 import type { Decision } from '../model/crosswalk.ts';
 import type { EditionHeader, EditionIndex, Entry } from '../model/edition.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Item, ItemId } from '../model/item.ts';
+import type { LocalRecord } from '../model/local.ts';
 import { type Places, placesOf } from '../model/places.ts';
 import { type EditionNames, editionNames } from '../search/names.ts';
 import type { SearchIndex } from '../search/search-index.ts';
 import { listEditions, listEditionTags, locate } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
 import { readDecisions, readEdition, readIndex } from '../store/read.ts';
+import { readBeside } from '../store/read-beside.ts';
 import { readRef } from '../store/refs.ts';
 import { type ReadCrosswalk, readCrosswalk } from './read-crosswalk.ts';
 import { remember } from './remember.ts';
@@ -48,6 +51,8 @@ export interface PublishedCatalog {
   /** From this edition on to the newest of its line. */
   trace(edition: string, entry: Entry): Promise<ToldTrace>;
   search(edition: string): Promise<SearchIndex>;
+  /** Local rules and variances as main has them now: they belong to no edition and change without one. */
+  localRecords(): Promise<readonly LocalRecord[]>;
 }
 
 /** Crosswalks kept: a catalog of many editions has many pairs, and anybody may ask for all of them. */
@@ -111,6 +116,7 @@ async function readPublished(catalog: Catalog): Promise<PublishedCatalog> {
       const { commit, settings } = await edition(name);
       return readSearchIndex(catalog, commit, settings, async () => [...(await items(name)).values()]);
     }),
+    localRecords: async () => parseLocal(await readBeside(catalog, LOCAL_FOLDER)).records.map(r => r.record),
     item: async (name, id) => {
       const item = (await items(name)).get(id);
       if (item) return item;
