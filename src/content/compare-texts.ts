@@ -5,6 +5,7 @@ import { wordingOfTexts } from './edited.ts';
 import { dutyOfEvidence } from './evidence.ts';
 import { exchangedValues, exchangedWords } from './exchanged.ts';
 import { forceEvidence } from './force-evidence.ts';
+import { lately } from './lately.ts';
 import { leftOut } from './left-out.ts';
 import { type Lost, retentionOf } from './lost.ts';
 import { type Reading, readText } from './reading.ts';
@@ -35,9 +36,14 @@ export function compareTexts(from: string, to: string): Comparison {
 
 /** The same without what is lost, which takes longer than the rest and no crosswalk asks for. */
 export function compareDuty(from: string, to: string): DutyVerdict {
+  return comparedLately(JSON.stringify([from, to]));
+}
+
+const comparedLately = lately(4_000, (pair: string): DutyVerdict => {
+  const [from, to] = JSON.parse(pair) as [string, string];
   if (wordingOfTexts(from, to) !== 'substantive') return { duty: 'same', evidence: [] };
   return dutyBetween(readText(from), readText(to));
-}
+});
 
 function dutyBetween(whole: Reading, heir: Reading): DutyVerdict {
   const { from, to, evidence: sentences } = withoutSentences(whole, heir, atomsOf(whole), atomsOf(heir));

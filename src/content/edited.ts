@@ -1,6 +1,6 @@
 import type { Wording } from '../model/crosswalk.ts';
 import { numberAt } from './numbers.ts';
-import { type Quantity, quantitiesOf } from './quantities.ts';
+import { type Quantity, quantitiesLately } from './quantities.ts';
 import { unitAt } from './read-unit.ts';
 import { spelled, writtenOut } from './spelling.ts';
 import { type Token, tokensOf } from './tokens.ts';
@@ -12,7 +12,7 @@ import { voiceTurned } from './voice.ts';
  */
 export function wordingOfTexts(from: string, to: string): Wording {
   if (from.trim() === to.trim()) return 'same';
-  if (!sameQuantities(quantitiesOf(from), quantitiesOf(to))) return 'substantive';
+  if (!sameQuantities(quantitiesLately(from), quantitiesLately(to))) return 'substantive';
   const [a, b] = [writtenWords(from), writtenWords(to)];
   if (glued(a) === glued(b)) return 'editorial';
   // (a) … (b) … (c) … stands for "… and …"; where an "or" is about, the joint is part of what is asked.

@@ -1,5 +1,6 @@
 import { type Comparator, comparatorOf } from './comparators.ts';
 import { intervalAt } from './intervals.ts';
+import { lately } from './lately.ts';
 import { isNoQuantity, NAMING, namesCount } from './not-quantities.ts';
 import { numberAt, type ReadNumber } from './numbers.ts';
 import { ratingAt } from './ratings.ts';
@@ -67,6 +68,9 @@ export function quantitiesOf(text: string, tokens: readonly Token[] = tokensOf(t
   }
   return found;
 }
+
+/** The same, of texts that are asked for again and again. */
+export const quantitiesLately = lately(1_000, (text: string): readonly Quantity[] => quantitiesOf(text));
 
 function boundBy(text: string, tokens: readonly Token[], value: ReadValue, first: number): Quantity {
   const bound = comparatorOf(tokens, first, value.next);

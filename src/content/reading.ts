@@ -1,9 +1,10 @@
 import { isEmptyWord } from './empty-words.ts';
 import { type Force, forceOf } from './force.ts';
+import { lately } from './lately.ts';
 import { meaning } from './meaning.ts';
 import { type Tag, tagsOf } from './parts-of-speech.ts';
 import { phraseAt } from './phrases.ts';
-import { type Quantity, quantitiesOf } from './quantities.ts';
+import { type Quantity, quantitiesLately } from './quantities.ts';
 import { type Reference, referencesOf } from './references.ts';
 import { type Segment, segmentsOf } from './segments.ts';
 import { type Stretch, sentencesOf } from './sentences.ts';
@@ -36,10 +37,13 @@ export interface Reading {
   readonly meanings: readonly string[];
 }
 
-export function readText(text: string): Reading {
+/** Takes a text apart. What it gives is shared by all who ask for the same text, and not to be changed. */
+export const readText = lately(1_000, takenApart);
+
+function takenApart(text: string): Reading {
   const tokens = tokensOf(text);
   const tags = tagsOf(text, tokens);
-  const quantities = quantitiesOf(text, tokens);
+  const quantities = quantitiesLately(text);
   const references = referencesOf(tokens);
   const measured = new Set<number>();
   for (const q of quantities) for (let at = q.spanFirst; at < q.spanNext; at++) measured.add(at);
