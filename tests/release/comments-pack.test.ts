@@ -91,16 +91,18 @@ describe('a draft sent out for comment', () => {
   it('shows each old text beside the new one, with the reason on record, and gives the same bytes again', async () => {
     const catalog = await openForWriting(await copyOfDemoCatalog());
     const [ports, out] = [testPorts(), temporaryFolder()];
-    await packDraft(ports, catalog, { draft: '2024', out });
-    const bytes = ['docx', 'xlsx'].map(kind => readFileSync(join(out, `2024.${kind}`)));
+    await packDraft(ports, catalog, { draft: '2024', out, part: '3' });
+    const bytes = ['docx', 'xlsx'].map(kind => readFileSync(join(out, `2024-part-3.${kind}`)));
     const { value } = await mammoth.extractRawText({ buffer: bytes[0]! });
     const draft = readTable('d.xlsx', bytes[1]!);
     expect(draft.columns[0]).toBe('MB/NC');
     expect(value).toContain('2018 8.1.1.1 Level of inlet');
     expect(value).toContain('What governs then: ');
-    await packDraft(ports, catalog, { draft: '2024', out });
+    await packDraft(ports, catalog, { draft: '2024', out, part: '3' });
     expect(
-      ['docx', 'xlsx'].map(kind => readFileSync(join(out, `2024.${kind}`)).equals(bytes[kind === 'docx' ? 0 : 1]!)),
+      ['docx', 'xlsx'].map(kind =>
+        readFileSync(join(out, `2024-part-3.${kind}`)).equals(bytes[kind === 'docx' ? 0 : 1]!),
+      ),
     ).toEqual([true, true]);
     await expect(packDraft(ports, catalog, { draft: '2024', out, part: '99' })).rejects.toThrow(
       'its parts are 1, 2, 3',
