@@ -1,33 +1,93 @@
-// Shows only the numbers that begin as typed. The answers stand in the page itself, so it works without this as well.
+// Shows the answers to the number that is typed, and offers what begins so or bears these words in its title. The answers
+// stand in the page itself, so it works without this as well.
 (() => {
-  const form = document.getElementById('ask');
-  const input = document.getElementById('q');
-  const state = document.getElementById('state');
-  const sections = [...document.querySelectorAll('section')].map(section => ({
-    section,
-    answers: [...section.querySelectorAll('.a')].map(place => ({
-      place,
-      number: place.querySelector('b').textContent.toLowerCase(),
-    })),
-  }));
-  const dashes = /[\u2010-\u2015\u2212]/g;
-  const show = () => {
-    const typed = input.value.trim().toLowerCase().replace(dashes, '-').replace(/[.\s]+$/, '');
-    let [exact, begin] = [0, 0];
-    for (const { section, answers } of sections) {
-      let shown = 0;
-      const same = answers.some(a => a.number === typed);
-      for (const { place, number } of answers) {
-        const hit = typed !== '' && (same ? number === typed : number.startsWith(typed));
-        place.hidden = !hit;
-        if (hit) shown++;
-        if (number === typed) exact++;
-      }
-      begin += shown;
-      section.hidden = shown === 0;
+  const OFFERED = 8;
+  const FEW = 12;
+  const [form, input, state, offers] = ['ask', 'q', 'state', 'offers'].map(id => document.getElementById(id));
+  const fold = text =>
+    text
+      .normalize('NFKC')
+      .toLowerCase()
+      .replace(/[\u2010-\u2015\u2212]/g, '-')
+      .trim();
+  const sections = [...document.querySelectorAll('section')].map(section => {
+    const edition = section.querySelector('h2').textContent.replace(/^Edition /, '');
+    const answers = [...section.querySelectorAll('.a')].map(place => {
+      const printed = place.querySelector('b').textContent;
+      const title = place.querySelector('h3').textContent.slice(printed.length).trim();
+      return { place, edition, printed, title, number: fold(printed), words: fold(title) };
+    });
+    return { section, answers };
+  });
+  const answers = document.querySelector('main');
+  const all = sections.flatMap(s => s.answers);
+
+  const hitsOf = typed => {
+    if (typed === '') return [];
+    const begin = all.filter(a => a.number !== '' && a.number.startsWith(typed));
+    if (begin.length > 0 || typed.length < 3) return begin;
+    const words = typed.split(/\s+/);
+    return all.filter(a => words.every(word => a.words.includes(word)));
+  };
+
+  const element = (name, text) => {
+    const made = document.createElement(name);
+    made.textContent = text;
+    return made;
+  };
+  // One number may name another thing in each edition: all of them stand beside it.
+  const offer = hits => {
+    const known = new Map();
+    for (const { printed, title, edition } of hits) {
+      if (printed !== '') known.set(printed, [...(known.get(printed) ?? []), { title, edition }]);
     }
+    const shown = [...known].slice(0, OFFERED);
+    offers.replaceChildren(
+      ...shown.map(([printed, titles]) => {
+        const item = document.createElement('li');
+        const button = document.createElement('button');
+        button.type = 'button';
+        button.append(element('b', printed));
+        for (const { title, edition } of titles) button.append(' ', element('span', `${title} (${edition})`));
+        button.addEventListener('click', () => {
+          input.value = printed;
+          show();
+          // The answer takes the place of the offers; a finger or a key goes on from the field.
+          input.focus();
+        });
+        item.append(button);
+        return item;
+      }),
+    );
+    offers.hidden = shown.length === 0;
+    return { all: known.size, left: known.size - shown.length };
+  };
+
+  const show = () => {
+    const typed = fold(input.value).replace(/[.\s]+$/, '');
+    const hits = hitsOf(typed);
+    const exact = hits.filter(a => a.number === typed);
+    const answered = new Set(exact.length > 0 ? exact : hits.length <= FEW ? hits : []);
+    for (const { section, answers } of sections) {
+      for (const a of answers) a.place.hidden = !answered.has(a);
+      section.hidden = !answers.some(a => answered.has(a));
+    }
+    const longer = hits.filter(a => a.number !== typed);
+    const { all: offered, left } = offer(answered.size > 0 && exact.length === 0 ? [] : longer);
+    const more = left > 0 ? `, ${OFFERED} of them listed; go on typing for the others` : '';
+    // An answer comes first; without one, what could be meant.
+    if (exact.length > 0) answers.after(offers);
+    else state.after(offers);
     state.textContent =
-      typed === '' ? '' : exact > 0 ? `${exact} found, by edition` : begin > 0 ? `${begin} begin so` : `No edition has ${typed}.`;
+      typed === ''
+        ? ''
+        : exact.length > 0
+          ? `${exact.length} found, by edition${offered > 0 ? `. ${offered === 1 ? 'One longer number begins' : `${offered} longer numbers begin`} so${more}` : ''}.`
+          : hits.length > 0
+            ? hits[0].number.startsWith(typed)
+            ? `${offered || hits.length} ${(offered || hits.length) === 1 ? 'begins' : 'begin'} so${more}.`
+            : `${offered || hits.length} ${(offered || hits.length) === 1 ? 'has' : 'have'} that in the title${more}.`
+            : `No edition has ${input.value.trim()}.`;
   };
   form.hidden = false;
   form.addEventListener('submit', event => event.preventDefault());
