@@ -21,7 +21,7 @@ const OPERATIONS = [
   {
     name: 'publish',
     before: [first, ['import', 'new.csv', '--edition', '2024', '--lineage', 'became.csv', '--draft', ...DATED]],
-    args: ['publish', '2024'],
+    args: ['publish', '2024', '--override', 'a test'],
   },
   { name: 'erratum', before: [first, second], args: ['erratum', '2024', '--lineage', 'erratum.csv'] },
 ];

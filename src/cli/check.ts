@@ -2,12 +2,14 @@ import type { Command } from 'commander';
 import { checkCatalog } from '../commands/check-catalog.ts';
 import { CatalogError } from '../model/errors.ts';
 import { portsOf, readingCatalog } from './context.ts';
-import { count, printJson, printLines, reportFindings } from './print.ts';
+import { EXIT } from './exit-codes.ts';
+import { count, printJson, printLines, reportFindings, thousands } from './print.ts';
 
 interface CheckOptions {
   readonly json?: boolean;
   readonly texts?: string;
   readonly drafting?: boolean;
+  readonly release?: boolean;
   readonly terms?: string;
   readonly jobs?: string;
   readonly out?: string;
@@ -21,6 +23,10 @@ export function addCheck(program: Command): void {
     )
     .argument('[edition]', 'an edition or draft (default: all)')
     .option('--drafting', 'ask the drafting rules of the texts of that edition or draft')
+    .option(
+      '--release',
+      'ask everything that has to be true before that draft is published; exit code 2 while it is not',
+    )
     .option('--texts <file>', 'ask the drafting rules of a csv with the columns id and text; no catalog is needed')
     .option('--terms <file>', 'glossary for the drafting rules: csv with term, deprecated, use')
     .option('--jobs <file>', 'with --drafting: csv with number and state, to count where a requirement did not apply')
@@ -32,18 +38,47 @@ export function addCheck(program: Command): void {
 Examples:
   fishplate check
   fishplate check 2030 --drafting --out remarks.csv
+  fishplate check 2030 --release                           what stops its publication, most serious first
   fishplate check --texts texts.csv --out remarks.csv      id,rule,place,message; place is start-end and the words
 
 What the drafting rules say are notes: they do not change the exit code.`,
     )
     .action(async (edition: string | undefined, options: CheckOptions, command: Command) => {
       if (options.texts !== undefined) return checkTable(options.texts, options, command);
+      if (options.release) return checkRelease(edition, options, command);
       if (options.drafting) return checkTextsOf(edition, options, command);
       const { checked, findings } = await checkCatalog(await readingCatalog(command), edition);
       if (options.json) printJson({ checked, findings });
       else printLines([`Checked ${checked.join(', ') || 'an empty catalog'}: ${count(findings.length, 'finding')}.`]);
       reportFindings(findings);
     });
+}
+
+const SHOWN = 10;
+
+async function checkRelease(edition: string | undefined, options: CheckOptions, command: Command): Promise<void> {
+  if (edition === undefined) {
+    throw new CatalogError(
+      'BadArgument',
+      'Name the draft that is to be published, as in: fishplate check 2030 --release.',
+    );
+  }
+  const { releaseGate } = await import('../commands/release-gate.ts');
+  const report = await releaseGate(portsOf(command), await readingCatalog(command), edition);
+  if (report.stops.length > 0) process.exitCode = EXIT.couldNot;
+  else if (report.remarks.some(f => f.severity === 'warning')) process.exitCode = EXIT.findings;
+  if (options.json) return printJson(report);
+  printLines([
+    report.stops.length === 0
+      ? `Nothing stops the publication of ${report.edition}.`
+      : `${count(report.stops.length, 'finding')} ${report.stops.length === 1 ? 'stops' : 'stop'} the publication of ${report.edition}.`,
+    ...report.answers.flatMap(({ asks, findings, stops }) => [
+      '',
+      `${stops > 0 ? `STOP ${thousands(stops)}` : findings.length > 0 ? 'look' : 'yes'}  ${asks}`,
+      ...findings.slice(0, SHOWN).map(f => `  ${f.message}`),
+      ...(findings.length > SHOWN ? [`  … and ${thousands(findings.length - SHOWN)} more; --json lists all.`] : []),
+    ]),
+  ]);
 }
 
 async function checkTable(texts: string, options: CheckOptions, command: Command): Promise<void> {

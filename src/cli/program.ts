@@ -23,6 +23,7 @@ const COMMANDS: readonly (readonly [names: readonly string[], load: () => Promis
   [['publish', 'erratum', 'mint'], async () => (await import('./publishing.ts')).addPublishing],
   [['comments'], async () => (await import('./comments.ts')).addComments],
   [['intake'], async () => (await import('./intake.ts')).addIntake],
+  [['review'], async () => (await import('./review.ts')).addReview],
   [['schedule'], async () => (await import('./schedule.ts')).addSchedule],
   [['demo'], async () => (await import('./demo.ts')).addDemo],
 ];

@@ -1,5 +1,3 @@
-import { checkLineage } from '../crosswalk/check-lineage.ts';
-import { checkConservation } from '../crosswalk/conserve.ts';
 import type { EditionDates } from '../model/edition.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Finding } from '../model/finding.ts';
@@ -9,18 +7,18 @@ import type { Catalog } from '../store/open.ts';
 import { fileHolding, readDecisions, readEdition, readIndex, readLineage } from '../store/read.ts';
 import { publishDraft as publish } from '../store/write.ts';
 import { type Ports, person } from './ports.ts';
-import { readStep } from './read-crosswalk.ts';
+import { releaseGate } from './release-gate.ts';
 
 export interface PublishRequest {
   readonly draft: string;
   readonly dates?: EditionDates;
-  /** Publish although items are lost; the reason stands in the commit and the tag for good. */
+  /** Publish although findings are open; the reason stands in the commit and the tag for good. */
   readonly override?: string;
 }
 
 /**
- * Publishes a draft: its tag makes it an edition. Refused while an old item has neither an heir nor a withdrawal, or
- * lineage leads nowhere, unless a reason to do so all the same is put on record.
+ * Publishes a draft: its tag makes it an edition. Refused while anything stops it at the release gate, unless a reason
+ * to publish all the same is put on record: it stands in the commit and the tag, with how much was open.
  */
 export async function publishDraft(
   ports: Ports,
@@ -34,27 +32,19 @@ export async function publishDraft(
       `${request.draft} is published already; open a draft with: fishplate draft open NAME`,
     );
   }
+  const { stops, remarks } = await releaseGate(ports, catalog, request.draft);
+  if (stops.length > 0 && request.override === undefined) {
+    throw new CatalogError(
+      'BadCatalog',
+      `${stops.length} ${stops.length === 1 ? 'finding stops' : 'findings stop'} the publication of ${at.name}; settle them (fishplate check ${at.name} --release lists them by what they are about), or publish all the same with --override "why".`,
+      { count: stops.length },
+      stops,
+    );
+  }
   const edition = await readEdition(catalog, request.draft);
   const [lineage, decisions] = [await readLineage(catalog, at.name), await readDecisions(catalog, at.name)];
   const { replaces } = edition.header;
   const older = replaces === null ? undefined : await readIndex(catalog, replaces);
-  const ids = (list: readonly { id: string }[] = []) => new Set(list.map(e => e.id));
-  const findings =
-    replaces === null
-      ? []
-      : [
-          ...checkLineage(lineage, ids(older?.entries), ids(edition.items), decisions),
-          ...checkConservation(await readStep(catalog, replaces, at.name)),
-        ];
-  const stops = findings.filter(f => f.severity === 'error');
-  if (stops.length > 0 && request.override === undefined) {
-    throw new CatalogError(
-      'BadCatalog',
-      `${stops.length} findings stop the publication of ${at.name}; settle them in its lineage, or publish all the same with --override "why".`,
-      { count: stops.length },
-      findings,
-    );
-  }
   const old = placesOf(older?.settings ?? edition.settings, older?.entries ?? []);
   const overridden = stops.length > 0 ? `\n\nPublished with ${stops.length} open findings: ${request.override}` : '';
   await publish(
@@ -73,5 +63,5 @@ export async function publishDraft(
     person(ports),
     `Edition ${at.name}${overridden}`,
   );
-  return { items: edition.items.length, findings };
+  return { items: edition.items.length, findings: [...stops, ...remarks] };
 }

@@ -1,3 +1,4 @@
+import { groupBy } from './group-by.ts';
 import type { ItemId, TypeId } from './item.ts';
 import type { Settings } from './settings.ts';
 
@@ -67,15 +68,4 @@ export function placesOf<T extends Placed>(settings: Settings, all: readonly T[]
     },
   };
   return places;
-}
-
-function groupBy<K, T>(all: readonly T[], key: (item: T) => K): Map<K, T[]> {
-  const groups = new Map<K, T[]>();
-  for (const item of all) {
-    const k = key(item);
-    const group = groups.get(k);
-    if (group) group.push(item);
-    else groups.set(k, [item]);
-  }
-  return groups;
 }

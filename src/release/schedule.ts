@@ -127,7 +127,7 @@ function told(n: number, one: string, many: string): string[] {
 }
 
 /** Each day against the one before it that is set; a review may come before the transition has ended. */
-function outOfOrder(name: string, dates: EditionDates): Finding[] {
+export function outOfOrder(name: string, dates: EditionDates): Finding[] {
   const found: Finding[] = [];
   let before: readonly [words: string, date: string] | undefined;
   for (const [key, words] of MILESTONES) {

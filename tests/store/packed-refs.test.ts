@@ -39,7 +39,7 @@ describe('packed by native git before each operation', () => {
     done(...import2018);
     const steps = [
       [...import2024, '--draft'],
-      ['publish', '2024'],
+      ['publish', '2024', '--override', 'a test'],
       ['erratum', '2024', '--lineage', 'erratum.csv'],
       ['draft', 'open', '2030'],
     ];
@@ -66,7 +66,7 @@ describe('packed by native git before each operation', () => {
     done(...import2024, '--draft');
     nativeGit(works, 'pack-refs', '--all');
     writeFileSync(join(works, 'packed-refs.lock'), '');
-    const { status, stderr } = fishplate(dir, 'publish', '2024');
+    const { status, stderr } = fishplate(dir, 'publish', '2024', '--override', 'a test');
     expect([status, stderr]).toEqual([
       2,
       expect.stringMatching(/2024 is published, but the branches do not follow it yet/),

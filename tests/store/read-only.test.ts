@@ -32,7 +32,7 @@ const WRITERS: readonly string[][] = [
   ['import', 'new.csv', '--edition', '2030'],
   ['import', 'new.csv', '--edition', '2030', '--draft'],
   ['draft', 'open', '2030'],
-  ['publish', 'next'],
+  ['publish', 'next', '--override', 'a test'],
   ['erratum', '2024', '--lineage', 'erratum.csv'],
 ];
 const READERS: readonly string[][] = [
