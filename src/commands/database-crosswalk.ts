@@ -4,6 +4,7 @@ import { quoted } from '../databases/quoted.ts';
 import { fillTable, makeTable, type Place, type Shape, tableIn } from '../databases/shape.ts';
 import { dataRows } from '../exports/data-package.ts';
 import { DATA_TABLES, type DataTable } from '../exports/data-tables.ts';
+import { CatalogError } from '../model/errors.ts';
 import type { Catalog } from '../store/open.ts';
 import { readDecisions, readEdition } from '../store/read.ts';
 
@@ -102,14 +103,27 @@ async function fillShared(db: Database, place: Place, shape: Shape, rows: Crossw
   const table = tableIn(db, place, shape.name);
   const at = shape.columns.findIndex(c => c.name === 'edition');
   const known = new Set((await db.rows(`select distinct edition from ${table}`)).map(r => r.edition));
-  await fillTable(
-    db,
-    place,
-    shape,
-    rows.filter(row => !known.has(row[at])),
-  );
+  if (shape.name === 'fishplate_items') {
+    const [key, title] = ['item', 'title'].map(name => shape.columns.findIndex(c => c.name === name)) as [
+      number,
+      number,
+    ];
+    const standing = new Map((await db.rows(`select item, title from ${table}`)).map(r => [r.item, r.title]));
+    const other = rows.find(row => known.has(row[at]) && standing.get(row[key]) !== row[title]);
+    if (other) throw otherItems(db, String(other[at]));
+  }
+  const fresh = rows.filter(row => !known.has(row[at]));
+  await fillTable(db, place, shape, fresh);
   if (shape.name !== 'fishplate_editions') return;
   for (const row of rows) await db.run(`update ${table} set erratum = $1 where edition = $2`, [row[1], row[at]]);
+}
+
+function otherItems(db: Database, edition: string): CatalogError {
+  return new CatalogError(
+    'BadTable',
+    `Edition ${edition} stands in ${db.name} already with other items, from another catalog or an earlier state of a draft; take the runs that use it back first.`,
+    { edition },
+  );
 }
 
 /** @param whole also its name, which runs refer to */
