@@ -1,5 +1,7 @@
 import { type Command, InvalidArgumentError } from 'commander';
+import { briefingPages } from '../commands/briefing-page.ts';
 import { lossesDesk } from '../commands/losses-desk.ts';
+import { notesDesk } from '../commands/notes-desk.ts';
 import { peopleOf } from '../commands/people.ts';
 import { prepareSearch } from '../commands/prepare-search.ts';
 import { publishedCatalog } from '../commands/published-catalog.ts';
@@ -24,7 +26,7 @@ Examples:
   fishplate serve
   fishplate serve --port 0 --catalog works.git
 
-Everybody reads; losses are settled by people with a token: fishplate people add "Name <address>"`,
+Everybody reads; losses are settled, and notes left at items, by people with a token: fishplate people add "Name <address>"`,
     )
     .action(async (options: ServeOptions, command: Command) => {
       const catalog = await readingCatalog(command);
@@ -36,9 +38,12 @@ Everybody reads; losses are settled by people with a token: fishplate people add
       const desk = {
         people: peopleOf(catalog),
         losses: lossesDesk(ports, catalog, () => writingCatalog(command)),
+        notes: notesDesk(ports, catalog, () => writingCatalog(command)),
       };
       const report = (line: string) => process.stderr.write(`${line}\n`);
-      const viewer = await listen(options, address => viewerApp({ published, address, now: ports.now, report, desk }));
+      const viewer = await listen(options, address =>
+        viewerApp({ published, address, now: ports.now, report, desk, briefings: briefingPages(catalog) }),
+      );
       if (!viewer.loopback) {
         process.stderr.write(
           `Warning: ${options.host} can be reached from other machines; everybody who reaches it can read this catalog.\n`,

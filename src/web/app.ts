@@ -1,9 +1,10 @@
 import { join } from 'node:path';
 import express, { type Express, type NextFunction, type Request, type Response } from 'express';
 import type { LossesDesk } from '../commands/losses-desk.ts';
+import type { NotesDesk } from '../commands/notes-desk.ts';
 import type { PeopleSource } from '../commands/people.ts';
 import type { PublishedCatalog } from '../commands/published-catalog.ts';
-import { crosswalkRoutes } from './crosswalk-routes.ts';
+import { type Briefings, crosswalkRoutes } from './crosswalk-routes.ts';
 import { type ErrorPage, errorPage, noSuchPage } from './error-page.ts';
 import { guards } from './guard.ts';
 import type { Address } from './listen.ts';
@@ -21,6 +22,8 @@ export interface ViewerParts {
   readonly now: () => Date;
   /** Where defects are told. */
   readonly report: (line: string) => void;
+  /** Slides of two editions; absent: none are offered. */
+  readonly briefings?: Briefings;
   /** What people with a name may do; absent: the viewer is for reading only. */
   readonly desk?: Desk;
 }
@@ -28,6 +31,7 @@ export interface ViewerParts {
 export interface Desk {
   readonly people: PeopleSource;
   readonly losses: LossesDesk;
+  readonly notes: NotesDesk;
 }
 
 const ASSETS = ['style.css', 'desk.css', 'icon.svg', 'suggest.js'];
@@ -85,8 +89,8 @@ export function viewerApp(parts: ViewerParts): Express {
     );
   }
   const routes = routesOf(app, parts.published, show);
-  readingRoutes(routes);
-  crosswalkRoutes(routes);
+  readingRoutes(routes, desk?.notes);
+  crosswalkRoutes(routes, parts.briefings);
   if (desk) lossesRoutes(routes, desk.losses);
 
   const fail = async (request: Request, response: Response, found: ErrorPage) =>

@@ -12,7 +12,15 @@ import {
 } from './crosswalk-filter.ts';
 import { type CrosswalkPicture, crosswalkPicture } from './crosswalk-picture.ts';
 import { changeSentence } from './home-page.ts';
-import { crosswalkCsvLink, crosswalkLink, linesLink, lossesLink, placeLink, type Query } from './links.ts';
+import {
+  briefingLink,
+  crosswalkCsvLink,
+  crosswalkLink,
+  linesLink,
+  lossesLink,
+  placeLink,
+  type Query,
+} from './links.ts';
 
 export interface CrosswalkPage {
   readonly from: string;
@@ -39,6 +47,8 @@ export interface CrosswalkPage {
   readonly pages: { readonly before?: string; readonly after?: string; readonly said: string };
   /** Empty where it is read backwards. */
   readonly lossesHref: string;
+  /** The same as slides; empty where there are none. */
+  readonly briefingHref: string;
   readonly turned: { readonly word: string; readonly href: string };
 }
 
@@ -140,6 +150,7 @@ export async function crosswalkPage(
       ...(page < pages ? { after: atPage(page + 1) } : {}),
       said: pages > 1 ? `Page ${page} of ${pages}` : '',
     },
+    briefingHref: crosswalk.backwards ? '' : briefingLink(from, to),
     lossesHref: crosswalk.backwards ? '' : lossesLink(from, to),
     turned: { word: `Read from ${to} to ${from}`, href: crosswalkLink(to, from) },
   };

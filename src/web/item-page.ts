@@ -5,6 +5,7 @@ import { MOMENT_WORDS } from '../model/said-words.ts';
 import { levelName, typeName } from '../model/settings.ts';
 import { type Answer, answerOf } from './answer.ts';
 import { type Life, lifeOf } from './item-life.ts';
+import type { ItemNotes } from './item-notes.ts';
 import { lineThrough } from './line-of-editions.ts';
 import { editionLink, extendLink, itemLink, partLink, placeLink } from './links.ts';
 import { type SideBySide, sideBySide } from './side-by-side.ts';
@@ -34,6 +35,8 @@ export interface ItemPage {
   /** Which of both texts are shown. */
   readonly show: Shown;
   readonly shows: readonly { readonly word: string; readonly href: string; readonly chosen: boolean }[];
+  /** Absent in a viewer for reading only. */
+  readonly notes?: ItemNotes;
   readonly idHref: string;
   /** Where the form for comparing leads. */
   readonly action: string;

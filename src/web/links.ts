@@ -18,11 +18,14 @@ export const partLink = (edition: string, id: ItemId, query: Query = []) =>
 export const numberLink = (edition: string, number: string) => path('at', edition, number);
 export const itemLink = (id: ItemId, edition?: string) =>
   withQuery(path('item', id), edition === undefined ? [] : [['in', edition]]);
+/** Where the form for a note about an item leads. */
+export const noteLink = (id: ItemId, edition: string) => withQuery(path('item', id, 'notes'), [['in', edition]]);
 export const crosswalkLink = (from: string, to: string, query: Query = []) =>
   withQuery(path('crosswalk', from, to), query);
 export const crosswalkCsvLink = (from: string, to: string, query: Query = []) =>
   withQuery(path('crosswalk', from, to, 'lines.csv'), query);
 
+export const briefingLink = (from: string, to: string) => path('briefing', from, to);
 /** Lines of the crosswalk on whose page it stands: a table of counts has hundreds of them, each with one path. */
 export const linesLink = (query: Query) => `${withQuery('', query)}#lines`;
 export const lossesLink = (from: string, to: string, query: Query = []) => withQuery(path('losses', from, to), query);

@@ -1,9 +1,10 @@
-import type { Request } from 'express';
+import type { NotesDesk } from '../commands/notes-desk.ts';
 import { entriesAt } from '../commands/search-editions.ts';
 import { CatalogError } from '../model/errors.ts';
 import { editionPage } from './edition-page.ts';
 import { homePage } from './home-page.ts';
-import { editionOfId, itemPage } from './item-page.ts';
+import { editionOfId } from './item-page.ts';
+import { noteRoutes, showItem } from './item-routes.ts';
 import { numberPage } from './number-page.ts';
 import { firstValue } from './query-values.ts';
 import type { Routes } from './routes.ts';
@@ -11,7 +12,9 @@ import { searchPage } from './search-page.ts';
 import { suggestionsFor } from './suggestions.ts';
 
 /** Looking up, items and editions. */
-export function readingRoutes({ get, show }: Routes): void {
+export function readingRoutes(routes: Routes, desk: NotesDesk | undefined): void {
+  const { get, show } = routes;
+  if (desk) noteRoutes(routes, desk);
   get('/', async asked => {
     await show(asked, 'home', await homePage(asked.published), '');
   });
@@ -35,8 +38,7 @@ export function readingRoutes({ get, show }: Routes): void {
       return show(asked, 'number', await numberPage(published, name, number, entries), `${number} in ${name}`);
     }
     const entry = entries[0]!;
-    const found = await itemPage(published, name, entry, itemRequest(request));
-    await show(asked, 'item', found, `${entry.number} ${entry.title} (${name})`);
+    await showItem(routes, desk, asked, name, entry);
   });
 
   get('/item/:id', async asked => {
@@ -52,8 +54,7 @@ export function readingRoutes({ get, show }: Routes): void {
         known: [known],
       });
     }
-    const found = await itemPage(published, name, entry, itemRequest(request));
-    await show(asked, 'item', found, `${entry.number} ${entry.title} (${name})`);
+    await showItem(routes, desk, asked, name, entry);
   });
 
   for (const path of ['/edition/:edition', '/edition/:edition/part/:part']) {
@@ -71,5 +72,3 @@ export function readingRoutes({ get, show }: Routes): void {
     });
   }
 }
-
-const itemRequest = ({ query }: Request) => ({ beside: firstValue(query, 'with'), show: firstValue(query, 'show') });

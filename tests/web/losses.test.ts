@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { rmSync } from 'node:fs';
 import { dirname } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
@@ -63,6 +64,24 @@ test('a verdict without a name, or from the page of somebody else, is not kept',
     expect(response.status).toBe(403);
   }
   expect(await read('losses/2018/2024')).toContain('None of');
+});
+
+test('the briefing of a bundle is served as it is, and its own script and style alone may run', async () => {
+  expect(await read('crosswalk/2018/2024')).toContain('href="/briefing/2018/2024"');
+  const response = await fetch(`${viewer.address}briefing/2018/2024`);
+  const policy = response.headers.get('content-security-policy')!;
+  const html = await response.text();
+  for (const [element, directive] of [
+    ['style', 'style-src'],
+    ['script', 'script-src'],
+  ]) {
+    const source = new RegExp(`<${element}>(.*?)</${element}>`, 's').exec(html)![1]!;
+    const hash = createHash('sha256').update(source).digest('base64');
+    expect(policy).toContain(`${directive} 'sha256-${hash}'`);
+  }
+  expect(policy).not.toContain('unsafe');
+  expect((await fetch(`${viewer.address}briefing/2024/2018`)).status).toBe(400);
+  expect((await fetch(`${viewer.address}briefing/2018/2099`)).status).toBe(404);
 });
 
 describe.skipIf(chromiumPath === undefined)('people with a name, without scripts', () => {

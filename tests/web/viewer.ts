@@ -1,6 +1,8 @@
 import { existsSync } from 'node:fs';
 import { type Browser, chromium, type Page } from 'playwright-core';
+import { briefingPages } from '../../src/commands/briefing-page.ts';
 import { lossesDesk } from '../../src/commands/losses-desk.ts';
+import { notesDesk } from '../../src/commands/notes-desk.ts';
 import { issueToken, type Person, peopleOf } from '../../src/commands/people.ts';
 import { publishedCatalog } from '../../src/commands/published-catalog.ts';
 import { openCatalog, openForWriting } from '../../src/store/open.ts';
@@ -20,9 +22,16 @@ export async function serveForTest(
   const desk = {
     people: peopleOf(catalog),
     losses: lossesDesk({ ...testPorts(), now }, catalog, () => openForWriting(dir)),
+    notes: notesDesk({ ...testPorts(), now }, catalog, () => openForWriting(dir)),
   };
   const viewer = await listen({ port: 0, host: '127.0.0.1' }, address =>
-    viewerApp({ published, address, now, report: l => reported.push(l), ...(writes ? { desk } : {}) }),
+    viewerApp({
+      published,
+      address,
+      now,
+      report: l => reported.push(l),
+      ...(writes ? { desk, briefings: briefingPages(catalog) } : {}),
+    }),
   );
   return { ...viewer, reported };
 }

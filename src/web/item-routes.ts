@@ -1,0 +1,65 @@
+import type { NotesDesk, ToldNote } from '../commands/notes-desk.ts';
+import type { Entry } from '../model/edition.ts';
+import { CatalogError } from '../model/errors.ts';
+import { itemNotes } from './item-notes.ts';
+import { itemPage } from './item-page.ts';
+import { itemLink } from './links.ts';
+import { csrfField, personOf, requirePerson, signInLink } from './people.ts';
+import { firstValue } from './query-values.ts';
+import type { Answering, Routes } from './routes.ts';
+
+/** The page of an item, with what people tell about it where the viewer takes that. */
+export async function showItem(
+  { show }: Routes,
+  desk: NotesDesk | undefined,
+  asked: Answering,
+  edition: string,
+  entry: Entry,
+  refused?: ToldNote & { readonly trouble: string },
+): Promise<void> {
+  const { published, request } = asked;
+  const page = await itemPage(published, edition, entry, {
+    beside: firstValue(request.query, 'with'),
+    show: firstValue(request.query, 'show'),
+  });
+  const person = personOf(request);
+  const notes =
+    desk &&
+    (await itemNotes(desk, {
+      edition,
+      item: entry.id,
+      person,
+      csrf: person && csrfField(request),
+      signIn: signInLink(itemLink(entry.id, edition)),
+      done: firstValue(request.query, 'noted') === 'yes',
+      refused,
+    }));
+  const title = `${entry.number} ${entry.title} (${edition})`;
+  await show(asked, 'item', { ...page, ...(notes ? { notes } : {}) }, title, refused ? 400 : 200);
+}
+
+export function noteRoutes(routes: Routes, desk: NotesDesk): void {
+  routes.post('/item/:id/notes', async asked => {
+    const { published, request, response } = asked;
+    const person = requirePerson(request);
+    const { id } = request.params as { id: string };
+    const { header, places } = await published.edition(firstValue(request.query, 'in') ?? '');
+    const entry = places.get(id);
+    if (!entry) {
+      throw new CatalogError('UnknownItem', `Edition ${header.name} has no item ${id}; look for it by its number.`);
+    }
+    const told = {
+      kind: firstValue(request.body, 'kind', 40) ?? '',
+      cause: firstValue(request.body, 'cause', 100) ?? '',
+      text: firstValue(request.body, 'text', 4000) ?? '',
+    };
+    try {
+      await desk.keep(header.name, id, told, person);
+    } catch (error) {
+      if (!(error instanceof CatalogError && error.code === 'BadArgument')) throw error;
+      return showItem(routes, desk, asked, header.name, entry, { ...told, trouble: error.message });
+    }
+    const back = itemLink(id, header.name);
+    response.redirect(303, `${back}&noted=yes#notes`);
+  });
+}
