@@ -62,7 +62,7 @@ export async function readForms(ports: Ports, catalog: Catalog, request: ReadFor
           rule,
           severity,
           subject: file,
-          message: `Row ${comment.line} (${comment.by}): ${told}`,
+          message: `${comment.where}: ${told}`,
           place: { file, line: comment.line },
         });
       if ('because' in placed) say(placed.rule, 'warning', `${placed.because}. It is kept, but not placed.`);
@@ -198,7 +198,7 @@ function unansweredNotes(
   const known = new Set(records.map(r => r.code));
   const filled = fresh.filter(f => f.record.observation !== undefined && !known.has(codes.get(f.form)!));
   if (filled[0]) {
-    const told = `${filled.length} rows have an observation already; it is kept and answers nothing. Where the form is the secretariat's own, read it with --with-observations.`;
+    const told = `${filled.length === 1 ? '1 row has' : `${filled.length} rows have`} an observation already; it is kept and answers nothing. Where the form is the secretariat's own, read it with --with-observations.`;
     findings.push({ ...note(filled[0].form, 'observation-in-form', told) });
   }
   return 0;

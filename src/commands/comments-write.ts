@@ -50,10 +50,7 @@ export async function writeForm(ports: Ports, catalog: Catalog, request: WriteFo
         place: { file: form, line: comment.line },
       });
     if (!record) {
-      say(
-        'comment-not-on-record',
-        `Row ${comment.line} (${comment.by}) is not on record; read the form with: comments read`,
-      );
+      say('comment-not-on-record', `${comment.where} is not on record; read the form with: comments read`);
       continue;
     }
     const part = partOf(read.parts, comment);
@@ -66,10 +63,7 @@ export async function writeForm(ports: Ports, catalog: Catalog, request: WriteFo
     let column = part.head.get('observation');
     if (column === undefined) {
       if (file.kind === 'docx') {
-        say(
-          'form-no-observations',
-          `Row ${comment.line}: the table has no column for observations; use comments reply.`,
-        );
+        say('form-no-observations', `${comment.where}: the table has no column for observations; use comments reply.`);
         continue;
       }
       column = grid.rows[0]!.cells.length;

@@ -123,12 +123,12 @@ function onlyOne<T>(list: readonly T[]): T | undefined {
 }
 
 function twice(form: FormComment, before: FormComment): Finding {
-  const where = before.file === form.file ? `row ${before.line}` : `row ${before.line} of ${before.file}`;
+  const other = before.file === form.file ? before.where : `${before.where} of ${before.file}`;
   return {
     rule: 'comment-twice',
     severity: 'warning',
     subject: form.file,
-    message: `Row ${form.line} (${form.by}) says the same as ${where}; it is kept once.`,
+    message: `${form.where} says the same as ${other.slice(0, 1).toLowerCase()}${other.slice(1)}; it is kept once.`,
     place: { file: form.file, line: form.line },
   };
 }

@@ -1,5 +1,6 @@
 import { COMMENT_TYPES, type CommentType } from '../model/comment.ts';
 import type { Finding } from '../model/finding.ts';
+import { capital } from '../model/said-words.ts';
 import { columnOf, type FormColumn, type FormHead, headOf } from './comments-columns.ts';
 
 /** A table of a form, of whatever file: a sheet, a table of a document, a csv file. */
@@ -29,6 +30,8 @@ export interface FormComment {
   readonly grid: number;
   readonly row: number;
   readonly line: number;
+  /** For messages: `Table 2, row 5 (UVA)`. */
+  readonly where: string;
   readonly by: string;
   readonly lineNumber: string;
   readonly clause: string;
@@ -124,6 +127,7 @@ export function readForm(file: string, grids: readonly FormGrid[], by?: string):
       grid: part.grid,
       row,
       line: read.line,
+      where: `${grid.place === '' ? 'Row' : `${capital(grid.place)}, row`} ${read.line} (${who})`,
       by: who,
       lineNumber: of('line'),
       clause: of('clause'),

@@ -125,7 +125,7 @@ describe('reading forms into a catalog', () => {
     const file = csv('UVA,,1.1,,te,Set it.,,', 'UVA,,1.2,,te,Set it.,,', 'UVA,,1.1,,te,Set  it.,,');
     const { added, findings } = await readForms(ports, catalog, { files: [file], edition: '2030' });
     expect(added.map(r => r.clause)).toEqual(['1.1', '1.2']);
-    expect(findings.map(f => f.message)).toEqual(['Row 4 (UVA) says the same as row 2; it is kept once.']);
+    expect(findings.map(f => f.message)).toEqual(['Row 4 (UVA) says the same as row 2 (UVA); it is kept once.']);
   });
 
   it('takes observations as answers only when told that the form is its own', async () => {
