@@ -70,7 +70,9 @@ function evidenceBetween(from: Reading, to: Reading): Evidence[] {
   if (!evidence.some(e => e.direction !== 'same')) {
     evidence.push(...turnedSegments(from, to), ...exchangedWords(from, to, hunks), ...exchangedValues(from, to));
   }
-  return evidence.length > 0 ? withoutIdleLimits(evidence) : leftOut(from, to);
+  // A value written otherwise is evidence too, and no reason to look no further.
+  if (!evidence.some(e => e.direction !== 'same')) evidence.push(...leftOut(from, to));
+  return withoutIdleLimits(evidence);
 }
 
 /** A permission that came with a limit still permits what was banned; the limit tightens nothing that was there. */

@@ -32,10 +32,13 @@ function only(reading: Reading, other: Reading): string[] {
 }
 
 function written({ tokens, quantities }: Reading): string[] {
-  // "at 1.5 m above" = "1.5 m above"
+  // "at 1.5 m above" = "1.5 m above", "at 900 mm centres" = "every 900 mm"
   const measured = (at: number) =>
     quantities.some(
-      q => (at >= q.spanFirst && at < q.spanNext) || (at === q.spanFirst - 1 && tokens[at]!.low === 'at'),
+      q =>
+        (at >= q.spanFirst && at < q.spanNext) ||
+        (at === q.spanFirst - 1 && tokens[at]!.low === 'at') ||
+        (at === q.spanNext && /^(?:cent(?:re|er)s?|apart|spacing|intervals?)$/.test(tokens[at]!.low)),
     );
   return tokens
     .filter(({ kind, low }, at) => kind === 'word' && !SPARED.has(low) && !isForceWord(low) && !measured(at))

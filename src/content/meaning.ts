@@ -3,7 +3,7 @@ import { spelled } from './spelling.ts';
 
 /** Forms that a stemmer cannot join: irregular verbs and plurals, and nouns of measure with their adjectives. */
 const IRREGULAR = new Map(
-  `laid lay|laying lay|built build|held hold|kept keep|made make|fed feed|bound bind|hung hang|led lead|taken take|took take|given give|
+  `left leave|laid lay|laying lay|built build|held hold|kept keep|made make|fed feed|bound bind|hung hang|led lead|taken take|took take|given give|
 gave give|driven drive|drove drive|shown show|worn wear|wore wear|drawn draw|drew draw|written write|wrote write|begun begin|began begin|
 met meet|ran run|sent send|spent spend|wound wind|broken break|broke break|torn tear|frozen freeze|froze freeze|chosen choose|chose choose|
 known know|knew know|feet foot|teeth tooth|leaves leaf|knives knife|shelves shelf|halves half|people person|persons person|men man|women woman|

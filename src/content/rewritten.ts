@@ -28,19 +28,16 @@ export function rewrittenEvidence(from: Reading, to: Reading, a: readonly Atom[]
     }),
     ...measured,
   ];
-  if (evidence.length > 0) return evidence;
+  if (evidence.some(e => e.direction !== 'same')) return evidence;
   const unsaid = { from: tell(from, gone), to: tell(to, come) };
   const turned = gone.find(x => come.some(y => isContrary(x.key, y.key)));
   if (turned) return [{ direction: 'unclear', what: 'the opposite word', ...unsaid }];
   const [lost, won] = [gone.filter(x => isThing(from, x)), come.filter(x => isThing(to, x))];
   const all = words(a).length + words(b).length;
   const share = 1 - (gone.length + come.length) / Math.max(1, all);
-  // A verb on one side alone is a deed more or less, not another word for one.
-  const deeds = [...deedsOf(from, gone), ...deedsOf(to, come)];
-  const oneSided = (gone.length === 0) !== (come.length === 0) && deeds.length > 0;
   // "welded" for "bolted" is as good a sentence; only the words that grammar needs are exchanged freely.
-  const exchanged = deedsOf(from, gone).length > 0 && deedsOf(to, come).length > 0;
-  if (lost.length === 0 && won.length === 0 && !oneSided && !exchanged && share >= ENOUGH) return [];
+  const deeds = [...deedsOf(from, gone), ...deedsOf(to, come)];
+  if (lost.length === 0 && won.length === 0 && deeds.length === 0 && share >= ENOUGH) return [];
   const [less, more] = [aloneIn(from, gone, to, come), aloneIn(to, come, from, gone)];
   if (less.length > 0) return [{ direction: 'relaxed', what: 'demand dropped', from: tell(from, less), to: '' }];
   if (more.length > 0) return [{ direction: 'stricter', what: 'demand added', from: '', to: tell(to, more) }];
@@ -95,15 +92,18 @@ function only(atoms: readonly Atom[], others: readonly Atom[]): Atom[] {
 }
 
 /** Without "provide" and "apply", and without the "off" of "taken off": grammar may need them, they ask for nothing. */
-function deedsOf({ tags }: Reading, atoms: readonly Atom[]): Atom[] {
+function deedsOf({ tags, clauses }: Reading, atoms: readonly Atom[]): Atom[] {
   return atoms.filter(
     ({ key, first }) =>
-      !(PLAIN.has(key) && tags[first] === 'VERB') && !(PARTICLES.has(key) && !/^(NOUN|ADJ)$/.test(tags[first]!)),
+      !(PLAIN.has(key) && (tags[first] === 'VERB' || clauses.some(c => c.force.imperative && c.first === first))) &&
+      !(PARTICLES.has(key) && !/^(NOUN|ADJ)$/.test(tags[first]!)),
   );
 }
 
 const PARTICLES = new Set('away down off out up back through over past along across together'.split(' ').map(meaning));
-const isNoun = ({ tags }: Reading, { first }: Atom) => tags[first] === 'NOUN' || tags[first] === 'PROPN';
+/** A verb that the tagger takes for a noun ("Fit a valve") is among the plain ones, if it is one that texts exchange. */
+const isNoun = ({ tags }: Reading, { key, first }: Atom) =>
+  !PLAIN.has(key) && (tags[first] === 'NOUN' || tags[first] === 'PROPN');
 
 /** A noun or adjective: a thing or what it is like. Verbs and adverbs are exchanged freely when a text is written anew. */
 function isThing({ tags, clauses }: Reading, atom: Atom): boolean {
