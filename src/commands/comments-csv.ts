@@ -27,8 +27,7 @@ interface Line {
  */
 export function openCsvForm(file: string, bytes: Uint8Array): FormFile {
   const source = decode(file, bytes);
-  const read = [',', ';', '\t', '|'].map(separator => ({ separator, lines: linesOf(source, separator) }));
-  const chosen = read.find(r => r.lines.some(l => headOf(l.cells.map(c => c.text)))) ?? read[0]!;
+  const chosen = separated(source);
   const unclosed = chosen.lines.find(l => l.cells.some(c => c.unclosed));
   if (unclosed) {
     throw new CatalogError(
@@ -63,6 +62,14 @@ export function openCsvForm(file: string, bytes: Uint8Array): FormFile {
       return { bytes: new TextEncoder().encode(pieces.join('') + source.slice(done)), refused: [] };
     },
   };
+}
+
+function separated(source: string): { readonly separator: string; readonly lines: readonly Line[] } {
+  for (const separator of [',', ';', '\t', '|']) {
+    const lines = linesOf(source, separator);
+    if (lines.some(l => headOf(l.cells.map(c => c.text)))) return { separator, lines };
+  }
+  return { separator: ',', lines: linesOf(source, ',') };
 }
 
 /** RFC 4180, lenient where a quote stands inside a bare cell. Offsets are kept, so that all other bytes can stay. */

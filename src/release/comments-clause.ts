@@ -69,13 +69,13 @@ function placeList(clause: string, draft: CitedEdition, known: Known, stored: bo
   if (range !== undefined) return range;
   const pieces = clause.split(/\s*(?:,|;|&|\band\b)\s*/i).filter(p => p !== '');
   if (pieces.length < 2) return whole;
-  const items: CommentedItem[] = [];
+  const items = new Map<string, CommentedItem>();
   for (const piece of pieces) {
     const found = placeRange(piece, draft, known, stored) ?? placeOne(piece, draft, known, stored);
     if (typeof found === 'string') return found;
-    items.push(...found);
+    for (const item of found) items.set(`${item.edition} ${item.id}`, item);
   }
-  return items;
+  return [...items.values()];
 }
 
 function placeOne(piece: string, draft: CitedEdition, known: Known, stored: boolean): CommentedItem[] | string {
