@@ -20,7 +20,8 @@ export function wordingOfTexts(from: string, to: string): Wording {
     const withoutAnd = (t: Written) => glued({ ...t, words: t.words.filter(w => w !== 'and') });
     if (withoutAnd(a) === withoutAnd(b)) return 'editorial';
   }
-  return reordered(a.words, b.words) || voiceTurned(plain(a), plain(b)) ? 'editorial' : 'substantive';
+  const turned = reordered(a.words, b.words) || fronted(a, b) || fronted(b, a) || voiceTurned(plain(a), plain(b));
+  return turned ? 'editorial' : 'substantive';
 }
 
 interface Written {
@@ -85,6 +86,20 @@ export function sameQuantities(a: readonly Quantity[], b: readonly Quantity[]): 
   const sorted = (list: readonly Quantity[]) => list.map(key).sort();
   const [left, right] = [sorted(a), sorted(b)];
   return left.every((k, i) => k === right[i]);
+}
+
+const FRONT = new Set(
+  'before after when where if once while during until unless on at in for whenever wherever upon within every each'.split(
+    ' ',
+  ),
+);
+
+/** "Before it starts, close the guard" for "Close the guard before it starts". */
+function fronted(front: Written, other: Written): boolean {
+  const comma = front.words.indexOf(',');
+  if (comma < 2 || !FRONT.has(front.words[0]!) || front.words.length > 120) return false;
+  const rest = front.words.slice(comma + 1).filter(w => w !== ',');
+  return [...rest, ...front.words.slice(0, comma)].join(' ') === plain(other).join(' ');
 }
 
 const VERBAL = new Set('shall must should may can will is are be need needs has have'.split(' '));

@@ -3,9 +3,25 @@ import { base } from './meaning.ts';
 const BE = new Set(['be', 'is', 'are']);
 const MODAL = new Set('shall must should may can will'.split(' '));
 
-/** Whether one is the other in the passive: the plumber shall test the stack = the stack shall be tested by the plumber. */
+/**
+ * Whether one is the other in the passive: the plumber shall test the stack = the stack shall be tested by the plumber;
+ * test the stack = the stack shall be tested.
+ */
 export function voiceTurned(a: readonly string[], b: readonly string[]): boolean {
-  return isPassiveOf(a, b) || isPassiveOf(b, a);
+  return isPassiveOf(a, b) || isPassiveOf(b, a) || isCommandOf(a, b) || isCommandOf(b, a);
+}
+
+function isCommandOf(command: readonly string[], passive: readonly string[]): boolean {
+  const be = passive.findIndex(w => BE.has(w));
+  if (be < 1 || passive.length > 80) return false;
+  // "are to be tested", "shall be tested", "are tested"
+  const verb = passive[be + 1] === 'to' && passive[be + 2] === 'be' ? be + 3 : be + 1;
+  const before = passive[be - 1]!;
+  // "should be tested" and "not tested" are no command to test.
+  if (MODAL.has(before) && before !== 'shall' && before !== 'must') return false;
+  const subject = passive.slice(0, MODAL.has(before) ? be - 1 : be);
+  if (subject.length === 0 || passive[verb] === undefined) return false;
+  return stems(command) === stems([passive[verb]!, ...subject, ...passive.slice(verb + 1)]);
 }
 
 function isPassiveOf(passive: readonly string[], active: readonly string[]): boolean {
