@@ -8,10 +8,12 @@ import { commentedEdition, readComments } from '../../src/commands/comments-stor
 import { writeForm } from '../../src/commands/comments-write.ts';
 import { parseComments, writeComment } from '../../src/format/comment-files.ts';
 import type { CommentRecord } from '../../src/model/comment.ts';
+import { openZip } from '../../src/office/open-zip.ts';
 import { dispositionIn, openComments } from '../../src/release/comments.ts';
 import { type CitedEdition, placeComment } from '../../src/release/comments-clause.ts';
 import { codeComments } from '../../src/release/comments-code.ts';
 import { toldNow } from '../../src/release/comments-now.ts';
+import { readTable } from '../../src/tables/read-table.ts';
 import { fsck, temporaryFolder } from '../store/temp-catalog.ts';
 import { docxForm, xlsxForm } from './form-files.ts';
 import { catalogWithDraft, changeDraft } from './small-catalog.ts';
@@ -236,6 +238,38 @@ describe('answering', () => {
       );
     },
   );
+});
+
+describe('a form without a column for observations', () => {
+  const head = ['MB/NC', 'Clause', 'Type', 'Comments'];
+  const rows = [['UVA', '1.1', 'te', 'Set it.']];
+  const filledIn = async (name: string, bytes: Uint8Array) => {
+    const { catalog, ports } = await catalogWithDraft();
+    const folder = temporaryFolder();
+    const [form, out] = [join(folder, name), join(folder, `out-${name}`)];
+    writeFileSync(form, bytes);
+    await readForms(ports, catalog, { files: [form], edition: '2030' });
+    const { findings } = await writeForm(ports, catalog, { form, out, edition: '2030' });
+    return { rules: findings.map(f => f.rule), bytes: readFileSync(out), before: Buffer.from(bytes) };
+  };
+
+  it('gets one at its right as csv and as a workbook', async () => {
+    const csvForm = new TextEncoder().encode(`${head.join()}\n${rows[0]!.join()}\n`);
+    const csvOut = await filledIn('f.csv', csvForm);
+    expect(csvOut.bytes.toString()).toBe(
+      `${head.join()},Observations of the secretariat\n${rows[0]!.join()},[UVA-001]\n`,
+    );
+    const xlsxOut = await filledIn('f.xlsx', await xlsxForm(rows, { head, title: false }));
+    const read = readTable('o.xlsx', xlsxOut.bytes).rows[0]!.cells;
+    expect(read.get('Observations of the secretariat')).toBe('[UVA-001]');
+    expect(read.get('Priority for us')).toBe('high');
+  });
+
+  it('stays as it is as a document, and that is said', async () => {
+    const { rules, bytes, before } = await filledIn('f.docx', await docxForm([rows], { head }));
+    expect(rules).toEqual(['form-no-observations']);
+    expect(openZip(bytes, 'a')).toEqual(openZip(before, 'b'));
+  });
 });
 
 describe('records', () => {
