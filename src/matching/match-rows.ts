@@ -43,6 +43,11 @@ export interface Matching {
 
 /** A pair is a link from here on. On catalogs not fitted on, F1 hardly changes between 0.25 and 0.55. */
 const LINK = 0.42;
+/**
+ * What a person's yes counts for at least while beliefs spread; afterwards the pair is certain. Spread as certain, it
+ * would take the other heirs away from a row that was split: rivals of a sure link are held for wrong.
+ */
+const YES_SPREADS = 0.65;
 /** Links from here on are accepted, and withdrawn or new rows whose best pair is at most the rest likely. */
 const ACCEPT = 0.98;
 
@@ -62,9 +67,10 @@ export function matchRows(
   const told = new Map<string, Answer>(answers.map(a => [answerKey(a), a]));
   const settled = settledBeliefs(prepared, answers);
   const { beliefs, evidence } = believe(prepared, learned, round => {
-    for (const [p, belief] of settled) round[p] = belief;
+    for (const [p, belief] of settled) round[p] = belief === 1 ? Math.max(round[p]!, YES_SPREADS) : belief;
     return round;
   });
+  for (const [p, belief] of settled) beliefs[p] = belief;
   const believed = { beliefs: beliefs.map(belief => calibrated(belief, learned.calibration)), evidence };
   const explain = (i: number, j: number) => {
     const p = prepared.pairs.find(i, j);

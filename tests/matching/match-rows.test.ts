@@ -1,3 +1,6 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { parse } from 'csv-parse/sync';
 import { describe, expect, it } from 'vitest';
 import { type Answer, pairCode } from '../../src/matching/answers.ts';
 import type { BareRow } from '../../src/matching/bare-row.ts';
@@ -7,6 +10,21 @@ import { deepFreeze } from '../freeze.ts';
 
 const rows = (...texts: string[]): readonly BareRow[] =>
   deepFreeze(texts.map((text, at) => ({ number: `${at + 1}`, level: '', parent: -1, title: '', text, table: 0 })));
+
+/** One side of a pair of editions in tests/matching/pairs. */
+function pairRows(name: string, side: string): readonly BareRow[] {
+  const text = readFileSync(join(import.meta.dirname, 'pairs', name, `${side}.csv`), 'utf8');
+  const records = parse(text, { bom: true, columns: true }) as Record<string, string>[];
+  const at = new Map(records.map((r, i) => [r.number, i]));
+  return records.map(({ number = '', level = '', parent = '', title = '', text: said = '' }) => ({
+    number,
+    level,
+    parent: parent === number ? -1 : (at.get(parent) ?? -1),
+    title,
+    text: said,
+    table: 0,
+  }));
+}
 
 const OLD = rows(
   'The gutter shall be fixed with brackets at 600 mm centres.',
@@ -60,6 +78,15 @@ describe("a person's answer", () => {
 
   it('no takes a link away', () => {
     expect(linked([{ kind: 'no', from: 4, to: 0, because: '' }])).not.toContain('4>0');
+  });
+
+  it('yes to one heir of a row that was split leaves it its other heir', () => {
+    const [from, to] = ['old', 'new'].map(side => pairRows('kitchens', side));
+    const [canteens, restaurants] = [0, 51];
+    const [building, water] = [12, 22];
+    const answers: Answer[] = [canteens, restaurants].map(i => ({ kind: 'yes', from: i, to: building, because: '' }));
+    const links = matchRows(from!, to!, LEARNED, answers).links.map(l => `${l.from}>${l.to}`);
+    expect(links).toEqual(expect.arrayContaining([`${canteens}>${water}`, `${restaurants}>${water}`]));
   });
 
   it('withdrawn leaves an old row without heirs, for certain', () => {

@@ -31,7 +31,7 @@ describe('the order of a review', () => {
     expect(asked(links, tree, tree)).toEqual(['1>1', '2>2', '0>0']);
   });
 
-  it('asks for the nearer to even chances first, where nothing hangs on either', () => {
+  it('asks for what is likelier wrong first, where nothing hangs on either', () => {
     expect(asked([look(4, 4, 0.9), look(3, 1, 0.55)], tree, tree)).toEqual(['3>1', '4>4']);
   });
 
@@ -48,8 +48,8 @@ describe('the order of a review', () => {
   it('asks for what ended and what is new as well, the parent first', () => {
     expect(asked([look(1, null, 0.6), look(0, null, 0.6), look(null, 4, 0.5)], tree, tree)).toEqual([
       '0>-',
-      '->4',
       '1>-',
+      '->4',
     ]);
   });
 

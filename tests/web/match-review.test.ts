@@ -170,7 +170,7 @@ describe.skipIf(chromiumPath === undefined)('in a browser', () => {
     const press = (name: string | RegExp) => go(page, () => page.getByRole('button', { name }).click());
     expect(page.url()).not.toContain(TOKEN);
     const first = await heading(page);
-    await press(/^Yes/);
+    await press(/ y$/);
     expect(await page.getByRole('status').textContent()).toContain('Saved');
     expect(await press(/^Undo/)).toBe(first);
     expect(rows()).toEqual([]);
@@ -187,7 +187,7 @@ describe.skipIf(chromiumPath === undefined)('in a browser', () => {
         );
         await page.getByLabel('Number in new').fill('1.1');
         await press('It became this instead');
-      } else await press(/^Yes/);
+      } else await press(/ y$/);
     }
     expect(answers()).toEqual(expect.arrayContaining(['2> withdrawn', '>3 new', '3>2 no', '4>2 1.1']));
     expect(rows().find(r => r.answer === 'no')!.because).toBe('the ducks, "all" of them');
