@@ -5,6 +5,7 @@ import { MOMENT_WORDS } from '../model/said-words.ts';
 import { levelName, typeName } from '../model/settings.ts';
 import { type Answer, answerOf } from './answer.ts';
 import { type Life, lifeOf } from './item-life.ts';
+import { type ItemLocal, itemLocal } from './item-local.ts';
 import type { ItemNotes } from './item-notes.ts';
 import { lineThrough } from './line-of-editions.ts';
 import { editionLink, extendLink, itemLink, partLink, placeLink } from './links.ts';
@@ -35,6 +36,8 @@ export interface ItemPage {
   /** Which of both texts are shown. */
   readonly show: Shown;
   readonly shows: readonly { readonly word: string; readonly href: string; readonly chosen: boolean }[];
+  /** Local rules and variances that touch it. */
+  readonly local: readonly ItemLocal[];
   /** Absent in a viewer for reading only. */
   readonly notes?: ItemNotes;
   readonly idHref: string;
@@ -49,6 +52,8 @@ export interface ItemRequest {
   /** The edition to compare with; the next or the one before where absent. */
   readonly beside?: string | undefined;
   readonly show?: string | undefined;
+  /** Calendar date on which it is asked which local rules are in force. */
+  readonly date: string;
 }
 
 /** The page of one item as it stands in an edition, beside what it is in another one. */
@@ -56,7 +61,7 @@ export async function itemPage(
   published: PublishedCatalog,
   name: string,
   entry: Entry,
-  { beside, show: asked }: ItemRequest,
+  { beside, show: asked, date }: ItemRequest,
 ): Promise<ItemPage> {
   const edition = await published.edition(name);
   const { settings, places, header } = edition;
@@ -100,6 +105,7 @@ export async function itemPage(
     references: item.references ?? [],
     below: places.children(entry.id).map(e => ({ number: e.number, title: e.title, href: placeLink(name, e) })),
     life: await lifeOf(published, name, entry),
+    local: await itemLocal(published, name, entry, date),
     others: line.filter(e => e !== name).map(e => ({ name: e, chosen: e === other })),
     ...(compared ? { compared } : {}),
     show,

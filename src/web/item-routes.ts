@@ -10,7 +10,7 @@ import type { Answering, Routes } from './routes.ts';
 
 /** The page of an item, with what people tell about it where the viewer takes that. */
 export async function showItem(
-  { show }: Routes,
+  { show, now }: Routes,
   desk: NotesDesk | undefined,
   asked: Answering,
   edition: string,
@@ -21,6 +21,7 @@ export async function showItem(
   const page = await itemPage(published, edition, entry, {
     beside: firstValue(request.query, 'with'),
     show: firstValue(request.query, 'show'),
+    date: now().toISOString().slice(0, 10),
   });
   const person = personOf(request);
   const notes =

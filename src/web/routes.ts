@@ -20,14 +20,20 @@ export interface Routes {
     title: string,
     status?: number,
   ) => Promise<void>;
+  readonly now: () => Date;
 }
 
 /** Routes whose answer failed go to the handler of errors: express 5 awaits what a handler returns. */
-export function routesOf(app: Express, published: () => Promise<PublishedCatalog>, show: Routes['show']): Routes {
+export function routesOf(
+  app: Express,
+  published: () => Promise<PublishedCatalog>,
+  show: Routes['show'],
+  now: Routes['now'],
+): Routes {
   const add = (method: 'get' | 'post'): Routes['get'] => {
     return (path, answer) => {
       app[method](path, async (request, response) => answer({ request, response, published: await published() }));
     };
   };
-  return { get: add('get'), post: add('post'), show };
+  return { get: add('get'), post: add('post'), show, now };
 }

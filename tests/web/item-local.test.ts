@@ -3,6 +3,7 @@ import { type PublishedCatalog, publishedCatalog } from '../../src/commands/publ
 import { openCatalog } from '../../src/store/open.ts';
 import { itemLocal } from '../../src/web/item-local.ts';
 import { demoCatalog } from '../demo-catalog.ts';
+import { serveForTest } from './viewer.ts';
 
 let published: PublishedCatalog;
 beforeAll(async () => {
@@ -44,4 +45,17 @@ describe('local rules and variances of an item', () => {
   it('are none where none touches it', async () => {
     expect(await localAt('2018', '2.1.1.1')).toEqual([]);
   });
+});
+
+it('the page of an item tells them, and nothing of the kind where there are none', async () => {
+  const viewer = await serveForTest(await demoCatalog());
+  try {
+    const page = async (path: string) => (await fetch(new URL(path, viewer.address))).text();
+    const told = await page('/at/2018/4.2.1.2');
+    expect(told).toContain('Local rule, hollin: Distance of soakaways in Hollin');
+    expect(told.replace(/\s+/g, ' ')).toContain('Not in force: The variance');
+    expect(await page('/at/2018/2.1.1.1')).not.toContain('Local rules and variances');
+  } finally {
+    await viewer.close();
+  }
 });
