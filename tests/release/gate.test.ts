@@ -123,7 +123,7 @@ describe('the fixed questions', () => {
     ];
     const rules = (list: ReturnType<typeof queue>) =>
       openReview(list, '2030').map(f => `${f.rule} ${f.subject} ${f.severity}`);
-    const unasked = 'review-unasked 2030 warning';
+    const unasked = 'review-unasked 2030 note';
     expect(rules(queue())).toEqual(['review-open a1 error', 'review-open b1x error', unasked]);
     expect(rules(queue(say('yes')))).toEqual(['review-open a1 error', unasked]);
     expect(rules(queue(say('no')))).toEqual(['review-no b1x error', 'review-open a1 error', unasked]);
