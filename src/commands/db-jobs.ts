@@ -122,7 +122,10 @@ export async function carryDatabaseJobs(
   };
   const { typeNames, dates } = options;
   const record: RunRecord = {
-    run: runId([LAYOUT, theirs, joint.from.header, joint.to.header, columns, policy, typeNames, dates], decisionBytes),
+    run: runId(
+      [LAYOUT, theirs, joint.from, joint.to, joint.crosswalk, columns, policy, typeNames, dates],
+      decisionBytes,
+    ),
     table: theirs.name,
     from: joint.from.header.name,
     to: joint.to.header.name,
