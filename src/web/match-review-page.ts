@@ -127,7 +127,7 @@ function rematchOf({ sinceMatching, matchingSeconds, left }: Progress) {
   if (sinceMatching === 0) return undefined;
   const takes = matchingSeconds < 1.5 ? 'about a second' : `about ${Math.round(matchingSeconds)} seconds`;
   return {
-    sentence: `${counted(sinceMatching, 'answer')} can improve the links that are left. It takes ${takes}.`,
+    sentence: `${counted(sinceMatching, 'answer')} can improve the ${left > 0 ? 'links that are left' : 'other links'}. It takes ${takes}.`,
     pressing: sinceMatching >= PRESSING || left === 0,
   };
 }
