@@ -1,5 +1,6 @@
 import { type Command, InvalidArgumentError } from 'commander';
 import { briefingPages } from '../commands/briefing-page.ts';
+import { servedCarry } from '../commands/carry-page.ts';
 import { lossesDesk } from '../commands/losses-desk.ts';
 import { notesDesk } from '../commands/notes-desk.ts';
 import { peopleOf } from '../commands/people.ts';
@@ -40,9 +41,18 @@ Everybody reads; losses are settled, and notes left at items, by people with a t
         losses: lossesDesk(ports, catalog, () => writingCatalog(command)),
         notes: notesDesk(ports, catalog, () => writingCatalog(command)),
       };
+      const carry = servedCarry(catalog);
       const report = (line: string) => process.stderr.write(`${line}\n`);
       const viewer = await listen(options, address =>
-        viewerApp({ published, address, now: ports.now, report, desk, briefings: briefingPages(catalog) }),
+        viewerApp({
+          published,
+          address,
+          now: ports.now,
+          report,
+          desk,
+          briefings: briefingPages(catalog),
+          ...(carry ? { carry } : {}),
+        }),
       );
       if (!viewer.loopback) {
         process.stderr.write(

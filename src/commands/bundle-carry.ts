@@ -1,19 +1,15 @@
-import { type PackedTexts, type PackedWays, packWays } from '../crosswalk/packed-ways.ts';
-import type { Publication } from '../exports/publication.ts';
+import { type PackedTexts, type PackedWays, packWays, type Way } from '../crosswalk/packed-ways.ts';
 import type { Entry } from '../model/edition.ts';
 import { listEditions } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
 import { readEditionTexts } from './edition-texts.ts';
 
 /**
- * All that a page needs to carry files to the published edition: the ways from every older one, with the marks and the
- * changed values worked out.
+ * All that a page needs to carry files to an edition: the ways to it, with the marks and the changed values worked out.
+ *
+ * @param ways from every older edition, the nearest first; at least one
  */
-export async function readCarryData(catalog: Catalog, { line }: Publication): Promise<PackedWays> {
-  const ways = line
-    .slice(0, -1)
-    .reverse()
-    .map(edition => edition.direct!);
+export async function readCarryData(catalog: Catalog, ways: readonly Way[]): Promise<PackedWays> {
   const editions = (await listEditions(catalog)).map(header => header.name);
   const read = await Promise.all(ways.map(({ joint }) => readEditionTexts(catalog, joint)));
   const pairs = <T>(entries: readonly Entry[], of: (id: string) => T | undefined) =>

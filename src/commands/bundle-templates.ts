@@ -3,21 +3,22 @@ import { readdir, readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import type { Templates } from '../exports/fill-template.ts';
+import { CARRY_ENGINE } from '../exports/site-carry.ts';
 
 const ROOT = join(import.meta.dirname, '..', '..');
-const VIEWS = join(ROOT, 'views');
+/** Templates of the published site. */
+export const SITE_VIEWS = join(ROOT, 'views', 'site');
 /** Made by scripts/build-browser.mjs where its bundler is installed. */
-const CARRY_ENGINE = join(ROOT, 'dist', 'browser', 'carry.js');
+export const CARRY_ENGINE_FILE = join(ROOT, 'dist', 'browser', 'carry.js');
 
 /**
  * The templates of the published site with the files that go beside its pages. `carry-engine.js` is among them only
  * where it was built; without it the site has no page that carries files over.
  */
 export async function readBundleTemplates(): Promise<Templates> {
-  const folder = join(VIEWS, 'site');
-  const paths = (await readdir(folder)).sort().map(name => [name, join(folder, name)] as const);
-  paths.push(['style.css', join(VIEWS, 'style.css')]);
+  const paths = (await readdir(SITE_VIEWS)).sort().map(name => [name, join(SITE_VIEWS, name)] as const);
+  paths.push(['style.css', join(ROOT, 'views', 'style.css')]);
   paths.push(['lunr.min.js', createRequire(import.meta.url).resolve('lunr/lunr.min.js')]);
-  if (existsSync(CARRY_ENGINE)) paths.push(['carry-engine.js', CARRY_ENGINE]);
+  if (existsSync(CARRY_ENGINE_FILE)) paths.push([CARRY_ENGINE, CARRY_ENGINE_FILE]);
   return new Map(await Promise.all(paths.map(async ([name, path]) => [name, await readFile(path, 'utf8')] as const)));
 }

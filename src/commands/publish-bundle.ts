@@ -59,7 +59,13 @@ export async function publishBundle(ports: Ports, catalog: Catalog, request: Bun
 
 /** The site has a page that carries files over where the program's part for browsers was built. */
 async function carryOf(ports: Ports, catalog: Catalog, publication: Publication, templates: Templates) {
-  if (templates.has(CARRY_ENGINE)) return readCarryData(catalog, publication);
+  const older = publication.line.slice(0, -1).reverse();
+  if (templates.has(CARRY_ENGINE)) {
+    return readCarryData(
+      catalog,
+      older.map(edition => edition.direct!),
+    );
+  }
   ports.progress('The page that carries files over is left out: npm run build did not find its bundler');
   return undefined;
 }

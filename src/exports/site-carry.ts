@@ -22,6 +22,41 @@ const POLICY = [
   "base-uri 'none'",
 ].join('; ');
 
+/** What the page itself says, wherever it stands: in a published site or in the viewer. */
+export interface CarryPage {
+  readonly edition: string;
+  /** The edition that is chosen at first. */
+  readonly from: string;
+  readonly editions: readonly string[];
+  /** Where the numbers of older editions can be looked up without a script. */
+  readonly older: readonly { readonly edition: string; readonly href: string }[];
+  readonly command: string;
+  readonly scripts: readonly string[];
+}
+
+/** @param data what is carried to and from; `from` is among its ways */
+export function carryPage(
+  { to, ways }: PackedWays,
+  from: string,
+  older: CarryPage['older'],
+  scripts: readonly string[],
+): CarryPage {
+  const edition = to.header.name;
+  return {
+    edition,
+    from,
+    editions: ways.map(way => way.from.header.name),
+    older,
+    command: `fishplate carry jobs jobs.csv --from ${from} --to ${edition} --out jobs-${edition}.csv`,
+    scripts,
+  };
+}
+
+/** The packed ways as a script: a page from a folder may not fetch. */
+export function carryDataScript(data: PackedWays): string {
+  return `window.FISHPLATE_CARRY_DATA = ${scriptJson(data)};\n`;
+}
+
 /** A page that carries a person's own file from an older edition to this one, in the browser alone, with what it needs. */
 export function writeCarryPage(
   { joint }: Publication,
@@ -29,17 +64,12 @@ export function writeCarryPage(
   templates: Templates,
   site: BundleFrame,
 ): ReadonlyMap<string, string> {
-  const { from, to } = joint;
-  const page = {
-    policy: POLICY,
-    stylesheet: 'carry.css',
-    from: from.header.name,
-    editions: data.ways.map(way => way.from.header.name),
-    command: `fishplate carry jobs jobs.csv --from ${from.header.name} --to ${to.header.name} --out jobs-${to.header.name}.csv`,
-  };
+  const older = site.older.map(({ edition, file }) => ({ edition, href: file }));
+  const carry = carryPage(data, joint.from.header.name, older, ['carry-data.js', CARRY_ENGINE, 'carry.js']);
+  const page = { policy: POLICY, stylesheet: 'carry.css', carry };
   return new Map([
     ['carry.html', fillTemplate(templates, 'carry', { site, title: `Carry your file over – ${site.title}`, page })],
-    ['carry-data.js', `window.FISHPLATE_CARRY_DATA = ${scriptJson(data)};\n`],
+    ['carry-data.js', carryDataScript(data)],
     ...['carry.js', 'carry.css', CARRY_ENGINE].map(name => [name, fileOf(templates, name)] as const),
   ]);
 }

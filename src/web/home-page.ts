@@ -11,10 +11,12 @@ export interface HomePage {
     readonly size: string;
     readonly from?: { readonly word: string; readonly href: string };
   }[];
+  /** Whether files can be carried over here. */
+  readonly carries: boolean;
   readonly newest?: { readonly sentence: string; readonly href: string; readonly word: string };
 }
 
-export async function homePage(published: PublishedCatalog): Promise<HomePage> {
+export async function homePage(published: PublishedCatalog, carries: boolean): Promise<HomePage> {
   const editions = [];
   for (const { name, replaces, dates } of [...published.headers].reverse()) {
     const { entries } = await published.edition(name);
@@ -36,10 +38,11 @@ export async function homePage(published: PublishedCatalog): Promise<HomePage> {
     });
   }
   const newest = published.headers.at(-1);
-  if (!newest?.replaces) return { editions };
+  if (!newest?.replaces) return { editions, carries: false };
   const crosswalk = await published.crosswalk(newest.replaces, newest.name);
   return {
     editions,
+    carries,
     newest: {
       sentence: changeSentence(crosswalk),
       href: crosswalkLink(newest.replaces, newest.name),

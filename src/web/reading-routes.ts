@@ -12,11 +12,11 @@ import { searchPage } from './search-page.ts';
 import { suggestionsFor } from './suggestions.ts';
 
 /** Looking up, items and editions. */
-export function readingRoutes(routes: Routes, desk: NotesDesk | undefined): void {
+export function readingRoutes(routes: Routes, desk: NotesDesk | undefined, carries = false): void {
   const { get, show } = routes;
   if (desk) noteRoutes(routes, desk);
   get('/', async asked => {
-    await show(asked, 'home', await homePage(asked.published), '');
+    await show(asked, 'home', await homePage(asked.published, carries), '');
   });
 
   get('/search', async asked => {

@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import ejs from 'ejs';
+import type { CarryPage } from '../commands/carry-page.ts';
 import { FATE_MEANINGS } from '../model/said-words.ts';
 import type { CrosswalkPage } from './crosswalk-page.ts';
 import type { EditionPage } from './edition-page.ts';
@@ -21,6 +22,7 @@ export interface Pages {
   readonly number: NumberPage;
   readonly edition: EditionPage;
   readonly crosswalk: CrosswalkPage;
+  readonly carry: CarryPage;
   readonly losses: LossesPage;
   readonly 'match-review': MatchReviewPage;
   readonly 'match-review-error': ErrorPage;

@@ -6,7 +6,6 @@ import { type CarryEngine, carryEngine, LARGEST } from '../../src/browser/carry-
 import type { CarriedJobs, CarriedLesson, CarryRequest } from '../../src/browser/carry-request.ts';
 import type { EditionTexts } from '../../src/carryover/old-sayings.ts';
 import { readCarryData } from '../../src/commands/bundle-carry.ts';
-import { readPublication } from '../../src/commands/bundle-source.ts';
 import { carryDocs } from '../../src/commands/carry-docs.ts';
 import { carryJobs } from '../../src/commands/carry-jobs.ts';
 import { readEditionTexts } from '../../src/commands/edition-texts.ts';
@@ -28,7 +27,7 @@ beforeAll(async () => {
   const catalog = await openCatalog(await demoCatalog());
   main = await readCrosswalk(catalog, '2018', '2024');
   others = await waysTo(catalog, '2024', '2018');
-  const packed = await readCarryData(catalog, await readPublication(catalog, '2018', '2024', false));
+  const packed = await readCarryData(catalog, [main, ...others.values()]);
   texts = await readEditionTexts(catalog, main.joint);
   // As a page gets it: through a script's text.
   engine = carryEngine(JSON.parse(JSON.stringify(packed)));
