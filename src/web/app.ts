@@ -1,9 +1,11 @@
 import { join } from 'node:path';
 import express, { type Express, type NextFunction, type Request, type Response } from 'express';
+import type { ServedCarry } from '../commands/carry-page.ts';
 import type { LossesDesk } from '../commands/losses-desk.ts';
 import type { NotesDesk } from '../commands/notes-desk.ts';
 import type { PeopleSource } from '../commands/people.ts';
 import type { PublishedCatalog } from '../commands/published-catalog.ts';
+import { carryRoutes } from './carry-routes.ts';
 import { type Briefings, crosswalkRoutes } from './crosswalk-routes.ts';
 import { type ErrorPage, errorPage, noSuchPage } from './error-page.ts';
 import { guards } from './guard.ts';
@@ -24,6 +26,8 @@ export interface ViewerParts {
   readonly report: (line: string) => void;
   /** Slides of two editions; absent: none are offered. */
   readonly briefings?: Briefings;
+  /** Carrying files over in the browser; absent: it is not offered. */
+  readonly carry?: ServedCarry;
   /** What people with a name may do; absent: the viewer is for reading only. */
   readonly desk?: Desk;
 }
@@ -89,7 +93,8 @@ export function viewerApp(parts: ViewerParts): Express {
     );
   }
   const routes = routesOf(app, parts.published, show, parts.now);
-  readingRoutes(routes, desk?.notes);
+  readingRoutes(routes, desk?.notes, parts.carry !== undefined);
+  if (parts.carry) carryRoutes(routes, parts.carry);
   crosswalkRoutes(routes, parts.briefings);
   if (desk) lossesRoutes(routes, desk.losses);
 
