@@ -1,7 +1,12 @@
+import { markMoved } from './moved-words.ts';
+import { tokens } from './text-tokens.ts';
+
 /** A stretch of two texts read side by side. `same` and `removed` make the old text, `same` and `added` the new one. */
 export interface TextChange {
   readonly kind: 'same' | 'added' | 'removed';
   readonly text: string;
+  /** The same words stand elsewhere in the other text: removed here and added there, so nothing came or went. */
+  readonly moved?: true;
 }
 
 /** Above this many pairs of differing words the middle is shown as removed and added whole. */
@@ -23,11 +28,7 @@ export function diffWords(from: string, to: string): TextChange[] {
   const changes: TextChange[] = a.slice(0, start).map(text => ({ kind: 'same', text }));
   changes.push(...diffMiddle(a.slice(start, a.length - end), b.slice(start, b.length - end)));
   changes.push(...a.slice(a.length - end).map((text): TextChange => ({ kind: 'same', text })));
-  return joinStretches(changes);
-}
-
-function tokens(text: string): string[] {
-  return text.match(/\p{N}+(?:[.,:]\p{N}+)*|[\p{L}\p{M}]+|\s+|[^\p{L}\p{M}\p{N}\s]/gu) ?? [];
+  return markMoved(joinStretches(changes));
 }
 
 /** Longest common subsequence by the plain table; equal beginnings and ends are already taken off. */

@@ -41,3 +41,20 @@ test('very long texts that differ everywhere are shown as removed and added whol
   const long = (word: string) => Array.from({ length: 3000 }, () => word).join(' ');
   expect(diffWords(long('old'), long('new'))).toHaveLength(2);
 });
+
+const moved = (from: string, to: string, kind: 'removed' | 'added') =>
+  diffWords(from, to)
+    .filter(c => c.kind === kind && c.moved)
+    .map(c => c.text);
+
+test('a phrase that stands elsewhere is marked as moved on both sides, whatever its capitals', () => {
+  const from = 'Before the slab is poured, the clerk of works shall inspect the reinforcement and sign the sheet.';
+  const to = 'The clerk of works shall inspect the reinforcement and sign the sheet before the slab is poured.';
+  expect(moved(from, to, 'removed')).toEqual(['Before the slab is poured']);
+  expect(moved(from, to, 'added')).toEqual(['before the slab is poured']);
+});
+
+test('what is exchanged on the spot, and two words, are no move', () => {
+  expect(moved('Seal ALL THE JOINTS with tape.', 'Seal all the joints with tape.', 'removed')).toEqual([]);
+  expect(moved('At night lock the gate.', 'Lock the gate at night.', 'removed')).toEqual([]);
+});
