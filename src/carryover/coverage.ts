@@ -4,11 +4,14 @@ import type { Duty } from '../model/crosswalk.ts';
 import type { Entry } from '../model/edition.ts';
 import type { MarksOf } from './resolve.ts';
 
-/** An item of the older edition that a lesson cites beyond doubt. */
+/** An item of the older edition that a lesson teaches: it cites it beyond doubt, or tells it in its own words. */
 export interface Taught {
   readonly lesson: string;
   readonly id: string;
+  readonly how: TaughtHow;
 }
+
+export type TaughtHow = 'cited' | 'told';
 
 /**
  * What a trainer does about one requirement. `keep-law`: gone from the catalog, still due under what governs instead.
@@ -19,6 +22,8 @@ export type ToTeach = 'keep' | 'reopen' | 'teach' | 'drop' | 'keep-law' | 'perso
 /** One requirement in its lessons: an old one that is taught, with an heir each, or a new one that nobody teaches. */
 export interface CoverageLine {
   readonly lessons: readonly string[];
+  /** `told`: no lesson cites it, only words tell it. Absent where nobody teaches it. */
+  readonly how: TaughtHow | undefined;
   readonly from: Entry | undefined;
   readonly to: Entry | undefined;
   readonly toDo: ToTeach;
@@ -27,23 +32,24 @@ export interface CoverageLine {
 }
 
 /**
- * Lessons against requirements, before and after. A citation of a whole part or work item teaches what stands in it. What
- * is taught only by words, without a number, is not seen.
+ * Lessons against requirements, before and after. A citation of a whole part or work item teaches what stands in it.
  */
 export function coverageOf(joint: Joint, marks: MarksOf, taught: readonly Taught[]): readonly CoverageLine[] {
   const lessons = lessonsById(joint, taught);
   const covered = new Set<string>();
   const lines: CoverageLine[] = [];
   for (const from of joint.from.entries.filter(e => e.obliges)) {
-    const here = lessons.get(from.id);
-    if (!here) continue;
+    const known = lessons.get(from.id);
+    if (!known) continue;
+    const here = known.lessons;
+    const { how } = known;
     const leaving = joint.leaving(from.id);
     for (const link of leaving.filter(isPair)) {
       const to = joint.new.get(link.to)!;
       covered.add(to.id);
       const { duty } = marks(link);
       const toDo = duty === 'same' ? 'keep' : 'reopen';
-      lines.push({ lessons: here, from, to, toDo, duty, why: duty === 'same' ? 'asks the same' : `duty ${duty}` });
+      lines.push({ lessons: here, how, from, to, toDo, duty, why: duty === 'same' ? 'asks the same' : `duty ${duty}` });
     }
     for (const link of leaving.filter(l => l.to === null)) {
       const toDo = link.governs === undefined ? 'drop' : 'keep-law';
@@ -51,11 +57,12 @@ export function coverageOf(joint: Joint, marks: MarksOf, taught: readonly Taught
         link.governs === undefined
           ? `withdrawn: ${link.reason ?? 'no reason given'}`
           : `keep teaching, due under ${link.governs}`;
-      lines.push({ lessons: here, from, to: undefined, toDo, duty: undefined, why });
+      lines.push({ lessons: here, how, from, to: undefined, toDo, duty: undefined, why });
     }
     if (leaving.length === 0) {
       lines.push({
         lessons: here,
+        how,
         from,
         to: undefined,
         toDo: 'person',
@@ -67,18 +74,20 @@ export function coverageOf(joint: Joint, marks: MarksOf, taught: readonly Taught
   for (const to of joint.to.entries.filter(e => e.obliges && !covered.has(e.id))) {
     const isNew = joint.arriving(to.id).every(l => l.from === null);
     const why = isNew ? 'new, and nobody teaches it' : 'nobody taught it before either';
-    lines.push({ lessons: [], from: undefined, to, toDo: 'teach', duty: undefined, why });
+    lines.push({ lessons: [], how: undefined, from: undefined, to, toDo: 'teach', duty: undefined, why });
   }
   return lines;
 }
 
-function lessonsById({ from, old }: Joint, taught: readonly Taught[]): Map<string, string[]> {
-  const direct = new Map<string, Set<string>>();
-  for (const { id, lesson } of taught) direct.set(id, (direct.get(id) ?? new Set()).add(lesson));
-  const all = new Map<string, string[]>();
+function lessonsById({ from, old }: Joint, taught: readonly Taught[]) {
+  const direct = new Map<string, Taught[]>();
+  for (const one of taught) direct.set(one.id, [...(direct.get(one.id) ?? []), one]);
+  const all = new Map<string, { readonly lessons: readonly string[]; readonly how: TaughtHow }>();
   for (const entry of from.entries) {
-    const found = [entry, ...old.ancestors(entry.id)].flatMap(e => [...(direct.get(e.id) ?? [])]);
-    if (found.length > 0) all.set(entry.id, [...new Set(found)].sort());
+    const found = [entry, ...old.ancestors(entry.id)].flatMap(e => direct.get(e.id) ?? []);
+    if (found.length === 0) continue;
+    const how = found.some(t => t.how === 'cited') ? 'cited' : 'told';
+    all.set(entry.id, { lessons: [...new Set(found.map(t => t.lesson))].sort(), how });
   }
   return all;
 }

@@ -18,7 +18,7 @@ export interface Teaching {
   readonly covered: number;
   /** Their geometric mean, by which teachings are ordered. */
   readonly score: number;
-  /** Words in common. */
+  /** Words in common, names left out: whoever names the same code twice has not said the same. */
   readonly shared: number;
   /** Sizes of values in common; see sizesOf. */
   readonly sizes: ReadonlySet<string>;
@@ -74,6 +74,7 @@ export function taughtFinder(items: Iterable<SayingItem>): TaughtBy {
   return (passage, stretch) => {
     const said = stemsIn(passage, stretch);
     const sizes = new Set(quantitiesIn(passage, stretch).flatMap(q => sizesOf(passage, q)));
+    const names = namesIn(passage, stretch);
     const weight = weigh(said) + VALUE * sizes.size;
     const hits = new Map<number, number>();
     for (const stem of said) {
@@ -88,12 +89,21 @@ export function taughtFinder(items: Iterable<SayingItem>): TaughtBy {
       const values = new Set([...sizes].filter(size => unit.sizes.has(size)));
       const common = weigh(shared) + VALUE * values.size;
       const told = common / unit.weight;
-      if (shared.length < LEAST_SHARED || told < LEAST_TOLD) continue;
+      const words = shared.filter(stem => !names.has(stem)).length;
+      if (words < LEAST_SHARED || told < LEAST_TOLD) continue;
       const covered = Math.min(1, (common + weigh(named)) / weight);
       const score = Math.sqrt(told * covered);
       if ((best.get(unit.id)?.score ?? 0) >= score) continue;
-      best.set(unit.id, { id: unit.id, told, covered, score, shared: shared.length, sizes: values });
+      best.set(unit.id, { id: unit.id, told, covered, score, shared: words, sizes: values });
     }
     return [...best.values()].sort((a, b) => b.score - a.score || (a.id < b.id ? -1 : 1));
   };
+}
+
+/** What stands with a capital in the middle of a sentence, and never without. */
+function namesIn({ tokens, stems }: LightReading, { first, next }: Stretch): ReadonlySet<string> {
+  const isName = (at: number) => at > first && /^\p{Lu}/u.test(tokens[at]!.text);
+  const places = Array.from({ length: next - first }, (_, n) => first + n).filter(at => stems[at] !== '');
+  const plain = new Set(places.filter(at => !isName(at)).map(at => stems[at]!));
+  return new Set(places.map(at => stems[at]!).filter(stem => !plain.has(stem)));
 }

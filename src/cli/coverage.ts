@@ -17,18 +17,19 @@ export function addCoverage(program: Command): void {
     .argument('<file...>', 'lessons: md, txt, html, docx, pptx, pdf')
     .requiredOption('--from <edition>', 'the edition that the lessons teach')
     .requiredOption('--to <edition>', 'the edition to teach from now on')
-    .option('--out <file>', 'a line for each requirement (csv, or xlsx by its ending)')
+    .option('--out <file>', 'a line for each requirement (csv, xlsx), or a page with a picture (html), by its ending')
     .option('--json', 'as JSON')
     .addHelpText(
       'after',
       `
 Example:
-  fishplate coverage lesson.md slides.pptx --from 2018 --to 2024 --out coverage.xlsx
+  fishplate coverage lesson.md slides.pptx --from 2018 --to 2024 --out coverage.html
 
 to_do  keep, reopen (the duty changed), teach (nobody does), drop (withdrawn), keep-law (withdrawn, still due under
        what governs instead), person (no record)
 
-Only citations are seen: what a lesson teaches without a number counts as not taught.`,
+A lesson teaches what it cites, and what it tells without a number in much the same words as the catalog; the notes say
+where. What it tells in words far from the catalog's own counts as not taught.`,
     )
     .action(async (inputs: string[], { from, to, out, json }: CoverageOptions, command: Command) => {
       const report = await coverLessons(portsOf(command), await readingCatalog(command), {
@@ -41,6 +42,7 @@ Only citations are seen: what a lesson teaches without a number counts as not ta
       const duties = ['stricter', 'relaxed', 'mixed', 'unclear'].map(
         d => `${d} ${report.lines.filter(l => l.toDo === 'reopen' && l.duty === d).length}`,
       );
+      const told = report.lines.filter(l => l.how === 'told').length;
       const total = report.minutes.reduce((sum, m) => sum + m.minutes, 0);
       if (json) printJson(report);
       else
@@ -49,6 +51,7 @@ Only citations are seen: what a lesson teaches without a number counts as not ta
           report.minutes.length === 0
             ? 'No lesson states its time.'
             : `${total} minutes stated by ${count(report.minutes.length, 'lesson')} of ${inputs.length}.`,
+          ...(told === 0 ? [] : [`${count(told, 'of these is', 'of these are')} told in words, without a number.`]),
           ...(out === undefined ? [] : [`Written to ${out}.`]),
         ]);
       reportFindings(report.findings);

@@ -1,6 +1,7 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { HtmlValidate } from 'html-validate';
 import { afterAll, describe, expect, it } from 'vitest';
 import { minutesStated } from '../../src/carryover/lesson-time.ts';
 import { coverLessons } from '../../src/commands/cover-lessons.ts';
@@ -44,8 +45,46 @@ describe('coverage of lessons', () => {
     expect(lines.filter(l => l.from?.number.startsWith('2.1.3.')).length).toBeGreaterThan(2);
   });
 
+  it('counts what is told in words as taught, says so, and says where', async () => {
+    const { lines, findings } = await cover(
+      'In a shared passage, leave a clear way at least 900 mm wide past the butt and its fittings.\n\nSee 2.1.3.5 of the catalog.\n',
+    );
+    const line = lines.find(l => l.from?.number === '3.1.2.2')!;
+    expect([line.how, line.toDo, line.to?.number]).toEqual(['told', 'keep', '4.1.1.4']);
+    expect(lines.find(l => l.from?.number === '2.1.3.5')!.how).toBe('cited');
+    expect(lines.find(l => l.toDo === 'teach')!.how).toBeUndefined();
+    expect(findings).toMatchObject([{ rule: 'coverage-told', severity: 'note' }]);
+    expect(findings[0]!.message).toContain('line 1 tells 3.1.2.2 Clear way in a shared passage without its number');
+  });
+
+  it('is told by a sentence that cites another requirement no more than by one about times past', async () => {
+    const { lines } = await cover(
+      'In a shared passage a clear way at least 900 mm wide is left past the butt and its fittings (3.2.1.1).\n\nIn 2014 a clear way at least 900 mm wide was left in a shared passage past the butt and its fittings.\n',
+    );
+    expect(lines.some(l => l.from?.number === '3.1.2.2')).toBe(false);
+  });
+
+  it('writes a page with a square for each requirement that is valid html and needs no other file', async () => {
+    const out = join(folder, 'coverage.html');
+    const { lines } = await cover('See item 2.1.3.5, item 3.1.3.4 and item 3.1.2.2 of the <catalog>.\n', { out });
+    const page = readFileSync(out, 'utf8');
+    const count = (of: string) => page.split(of).length - 1;
+    const squares = count('<g><title>');
+    const legend = 7;
+    const taughtOld = new Set(lines.flatMap(l => l.from?.id ?? [])).size;
+    const allNew = new Set(lines.flatMap(l => l.to?.id ?? [])).size;
+    expect(squares).toBe(taughtOld + allNew + legend);
+    expect(page).toContain(`Of the ${allNew} requirements of 2024, the lessons teach 1: 1 stay as they are`);
+    expect(page).not.toMatch(/(?:src|href)="|undefined|\[object/);
+    const report = await new HtmlValidate({
+      extends: ['html-validate:standard'],
+      rules: { 'no-trailing-whitespace': 'off' },
+    }).validateString(page);
+    expect(report.results.flatMap(r => r.messages.map(m => `${m.line} ${m.message}`))).toEqual([]);
+  });
+
   it('writes csv, and refuses a table of another kind', async () => {
-    await expect(cover('item 2.1.3.1', { out: join(folder, 'c.pdf') })).rejects.toThrow('neither csv nor xlsx');
+    await expect(cover('item 2.1.3.1', { out: join(folder, 'c.pdf') })).rejects.toThrow('neither csv, xlsx nor html');
     const out = join(folder, 'coverage.csv');
     await cover('See item 2.1.3.5.', { out });
     expect(readFileSync(out, 'utf8')).toContain('Bristle inserts');
