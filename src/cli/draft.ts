@@ -2,7 +2,9 @@ import type { Command } from 'commander';
 import { branchOf } from '../commands/branch-draft.ts';
 import { logDraft } from '../commands/draft-log.ts';
 import { realFiles } from '../commands/files.ts';
+import { finishMerge } from '../commands/finish-merge.ts';
 import { mergeDraft } from '../commands/merge-draft.ts';
+import { mergeOneFile } from '../commands/merge-driver.ts';
 import { openDraft } from '../commands/open-draft.ts';
 import { readCrosswalk } from '../commands/read-crosswalk.ts';
 import { readDraft } from '../commands/read-draft.ts';
@@ -51,6 +53,7 @@ A draft from beginning to end:
   addDraftOperations(draft);
   addHistory(draft);
   addMerging(draft);
+  addDriver(draft);
 }
 
 interface In {
@@ -143,8 +146,9 @@ function addMerging(draft: Command): void {
       printLines([`The branch ${name} begins where the draft stands; work on it with --in ${name}.`]);
     });
 
-  inDraft(draft.command('merge <branch>'))
+  inDraft(draft.command('merge [branch]'))
     .description("Merge somebody's branch into the draft, item by item")
+    .option('--finish', 'in a clone: finish the git merge that is going on there, then git add -A and git commit')
     .option('--ours <item...>', 'in these conflicts, what the draft says holds')
     .option('--theirs <item...>', 'in these conflicts, what the branch says holds')
     .addHelpText(
@@ -153,24 +157,63 @@ function addMerging(draft: Command): void {
 Examples:
   fishplate draft merge roofs
   fishplate draft merge roofs --theirs 2.1.1 --ours 2.1.4
+  git merge --no-commit origin/roofs; fishplate draft merge --finish && git add -A && git commit     in a clone
 
 Exit code 1: there are conflicts, and nothing was written.`,
     )
-    .action(async (branch: string, options: In & { ours?: string[]; theirs?: string[] }, command: Command) => {
-      const report = await mergeDraft(portsOf(command), await writingCatalog(command), {
-        branch,
-        ...(options.in === undefined ? {} : { into: options.in }),
+    .action(async (branch: string | undefined, options: MergeOptions, command: Command) => {
+      const takes = {
         ...(options.ours ? { ours: options.ours } : {}),
         ...(options.theirs ? { theirs: options.theirs } : {}),
-      });
+      };
+      if (!options.finish && branch === undefined) {
+        throw new CatalogError(
+          'BadArgument',
+          'Name the branch to merge, or say --finish in a clone that is being merged.',
+        );
+      }
+      const into = options.in === undefined ? {} : { into: options.in };
+      const report = options.finish
+        ? await finishMerge(process.cwd(), takes)
+        : await mergeDraft(portsOf(command), await writingCatalog(command), { branch: branch!, ...into, ...takes });
       if (!report.merged) process.exitCode = EXIT.findings;
       if (options.json) return printJson(report);
-      if (report.merged) return printLines([`${branch} is merged into the draft ${report.draft}.`]);
+      if (report.merged) {
+        return printLines([
+          options.finish
+            ? 'Merged by items in the work tree; now: git add -A && git commit'
+            : `${branch} is merged into the draft ${report.draft}.`,
+        ]);
+      }
       printLines([
         `${count(report.conflicts.length, 'conflict')}; nothing was written:`,
         ...report.conflicts.map(c => `  ${c.message}`),
         'Say whose state holds, by the id in brackets, with --ours ID or --theirs ID, and run again.',
       ]);
+    });
+}
+
+interface MergeOptions extends In {
+  readonly ours?: string[];
+  readonly theirs?: string[];
+  readonly finish?: boolean;
+}
+
+function addDriver(draft: Command): void {
+  draft
+    .command('driver <base> <ours> <theirs>')
+    .description('What native git calls to merge one file of a clone; set up once, see the example')
+    .addHelpText(
+      'after',
+      `
+Example, in a clone:
+  git config merge.fishplate.driver "fishplate draft driver %O %A %B"
+  printf '*.json merge=fishplate\n' >> .git/info/attributes
+
+Exit code 1: the file waits for fishplate draft merge --finish.`,
+    )
+    .action(async (base: string, ours: string, theirs: string, _options: unknown, command: Command) => {
+      if (!(await mergeOneFile(portsOf(command), base, ours, theirs))) process.exitCode = EXIT.findings;
     });
 }
 

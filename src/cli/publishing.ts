@@ -1,7 +1,10 @@
 import type { Command } from 'commander';
 import { addErratum } from '../commands/add-erratum.ts';
+import { realFiles } from '../commands/files.ts';
 import { mintIds } from '../commands/mint-ids.ts';
 import { publishDraft } from '../commands/publish-draft.ts';
+import { CatalogError } from '../model/errors.ts';
+import { readIndex } from '../store/read.ts';
 import { portsOf, readingCatalog, writingCatalog } from './context.ts';
 import { isoDate } from './dates.ts';
 import { count, printJson, printLines, reportFindings } from './print.ts';
@@ -14,8 +17,10 @@ export function addPublishing(program: Command): void {
     .argument('<draft>', 'name of the draft')
     .option('--effective <date>', 'date from which the edition holds')
     .option('--transition-ends <date>', 'date until which the edition replaced may be used')
+    .option('--bundle <dir>', 'write what is published with it into this folder as well; see fishplate bundle')
     .option('--override <why>', 'publish although findings are open; the reason goes on record')
     .action(async (draft: string, options: PublishOptions, command: Command) => {
+      if (options.bundle !== undefined) await realFiles.makeFolder(options.bundle);
       const dates = {
         ...(options.effective ? { effective: isoDate(options.effective) } : {}),
         ...(options.transitionEnds ? { transitionEnds: isoDate(options.transitionEnds) } : {}),
@@ -26,6 +31,7 @@ export function addPublishing(program: Command): void {
         ...(options.override === undefined ? {} : { override: options.override }),
       });
       printLines([`Edition ${draft} is published: ${count(report.items, 'item')}.`]);
+      if (options.bundle !== undefined) await bundleOf(draft, options.bundle, command);
       reportFindings(report.findings);
     });
 
@@ -56,7 +62,22 @@ export function addPublishing(program: Command): void {
     });
 }
 
+async function bundleOf(edition: string, out: string, command: Command): Promise<void> {
+  const { publishBundle } = await import('../commands/publish-bundle.ts');
+  const catalog = await readingCatalog(command);
+  const { replaces } = (await readIndex(catalog, edition)).header;
+  if (replaces === null) {
+    throw new CatalogError(
+      'NoPath',
+      `${edition} is published and replaces no edition, so there is no crosswalk to bundle; nothing else is to be done.`,
+    );
+  }
+  const { files } = await publishBundle(portsOf(command), catalog, { from: replaces, to: edition, out });
+  printLines([`${count(files.length, 'file')} written to ${out}.`]);
+}
+
 interface PublishOptions {
+  readonly bundle?: string;
   readonly effective?: string;
   readonly transitionEnds?: string;
   readonly override?: string;

@@ -1,12 +1,12 @@
 import { mergeDrafts } from '../editing/merging/merge-drafts.ts';
-import type { Conflict, Side } from '../editing/merging/three-way.ts';
+import type { Conflict } from '../editing/merging/three-way.ts';
 import { CatalogError } from '../model/errors.ts';
-import type { ItemId } from '../model/item.ts';
 import { mergeBase } from '../store/draft-log.ts';
 import { isJoined, locate, locateCommit } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
 import { saveDraftSteps } from '../store/write.ts';
 import { MERGES } from './draft-log.ts';
+import { takesOf } from './finish-merge.ts';
 import { type Ports, person } from './ports.ts';
 import { draftToWrite, readDraft, readDraftAt } from './read-draft.ts';
 import { tellConflict } from './tell-conflict.ts';
@@ -54,14 +54,7 @@ export async function mergeDraft(ports: Ports, catalog: Catalog, request: MergeR
       `${request.branch} and the draft ${header.name} have no commit in common; begin the branch from the draft.`,
     );
   }
-  const takes = new Map<ItemId, Side>();
-  // Conflicts are about items, but also about settings and decisions: what is neither an id nor a number is taken as told.
-  const known = (name: string) => {
-    const numbered = state.items.filter(i => i.number === name);
-    return numbered.length === 1 && !state.items.some(i => i.id === name) ? numbered[0]!.id : name;
-  };
-  for (const name of request.ours ?? []) takes.set(known(name), 'ours');
-  for (const name of request.theirs ?? []) takes.set(known(name), 'theirs');
+  const takes = takesOf(state, request);
   const sides = {
     base: (await readDraftAt(catalog, await locateCommit(catalog, base))).state,
     ours: state,

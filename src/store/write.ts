@@ -115,6 +115,18 @@ export async function branchDraft(catalog: Catalog, branch: string, at: string):
   await moveRef(repo.fs, repo.gitdir, ref, null, at);
 }
 
+/** The files of a draft by path, and the folders that hold no others. */
+export function draftFiles(edition: NewEdition): {
+  readonly files: Readonly<Record<string, string>>;
+  readonly folders: readonly string[];
+} {
+  const { name, replaces, dates } = edition;
+  return {
+    files: { ...editionFiles(edition), [DRAFT_PATH]: writeJson({ name, replaces, dates }) },
+    folders: [ITEMS_FOLDER, lineageFolder(name), decisionsFolder(name)],
+  };
+}
+
 async function commitDraft(
   { repo }: Catalog,
   edition: NewEdition,
@@ -123,10 +135,8 @@ async function commitDraft(
   message: string,
 ): Promise<string> {
   const base = parents[0] === undefined ? null : await treeOf(repo, parents[0]);
-  const { name, replaces, dates } = edition;
-  const files = { ...editionFiles(edition), [DRAFT_PATH]: writeJson({ name, replaces, dates }) };
-  const own = [ITEMS_FOLDER, lineageFolder(name), decisionsFolder(name)];
-  const tree = await writeChanges(repo, base, await changesFor(repo, base, files, own));
+  const { files, folders } = draftFiles(edition);
+  const tree = await writeChanges(repo, base, await changesFor(repo, base, files, folders));
   return writeCommit(repo, { tree, parents, message, author });
 }
 

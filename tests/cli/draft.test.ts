@@ -61,7 +61,9 @@ describe('work on a draft', () => {
     expect((await run('diff')).said).toMatch(
       /^2024 → 2030: 4 requirements became 2 \(50 % fewer\); 0 new\.\nWithdrawn: obsolete 1\./,
     );
-    expect((await fishplate('publish', '2030', '--override', 'a test')).status).toBe(0);
+    expect((await fishplate('publish', '2030')).status).toBe(2);
+    // Done, and what was overridden is told.
+    expect((await fishplate('publish', '2030', '--override', 'a test')).status).toBe(1);
     const { stdout } = await fishplate('crosswalk', '2024', '2030');
     expect(stdout).toContain('said twice');
     expect(stdout).toContain('left to the employer');
