@@ -82,6 +82,7 @@ Example:
     )
     .action(async (input: string | undefined, options: CarryJobsOptions, command: Command) => {
       const { db, from, to, out } = options;
+      refuseMixed(options);
       if (db !== undefined) {
         if (input !== undefined || out !== undefined) {
           throw new CatalogError('BadArgument', 'With --db the jobs are in a table: name it with --table, no file.');
@@ -116,6 +117,19 @@ Example:
       else printLines(jobsLines(report));
       reportFindings(report.findings);
     });
+}
+
+/** An option that would be passed over in silence is refused. */
+function refuseMixed(options: CarryJobsOptions): void {
+  const inside = options.db !== undefined;
+  const words = inside ? (['sheet', 'priceChanges'] as const) : (['table', 'batch', 'dryRun', 'undo'] as const);
+  const wrong = words.find(word => options[word] !== undefined);
+  if (wrong === undefined) return;
+  const said = `--${wrong.replace(/[A-Z]/g, c => `-${c.toLowerCase()}`)}`;
+  const sentence = inside
+    ? `${said} goes with a file of jobs only; leave it out with --db.`
+    : `${said} goes with a database only; name it with --db.`;
+  throw new CatalogError('BadArgument', sentence);
 }
 
 const ROLES = ['number', 'type', 'state', 'job', 'date', 'title', 'edition'];

@@ -8,20 +8,36 @@ const SENTENCES: Readonly<Record<string, readonly [ErrorCode, (name: string) => 
   '42501': [
     'WriteFailed',
     name =>
-      `This user may not do that in ${name}; ask for the right to read the table and to create tables beside it. Nothing was changed.`,
+      `This user may not do that in ${name}; ask for the right to read the table and to create tables beside it. What was not finished was taken back.`,
   ],
-  '25006': ['WriteFailed', name => `${name} is read-only; name the server that takes changes. Nothing was changed.`],
-  '55P03': ['Busy', name => `A table of ${name} is locked by somebody else; run again later. Nothing was changed.`],
-  '40001': ['Changed', name => `${name} was changed by somebody else meanwhile; run again. Nothing was changed.`],
-  '40P01': ['Busy', name => `${name} is busy with another change; run again later. Nothing was changed.`],
-  '53100': ['WriteFailed', name => `The disk of ${name} is full; free some space and run again. Nothing was changed.`],
+  '25006': [
+    'WriteFailed',
+    name => `${name} is read-only; name the server that takes changes. What was not finished was taken back.`,
+  ],
+  '55P03': [
+    'Busy',
+    name => `A table of ${name} is locked by somebody else; run again later. What was not finished was taken back.`,
+  ],
+  '40001': [
+    'Changed',
+    name => `${name} was changed by somebody else meanwhile; run again. What was not finished was taken back.`,
+  ],
+  '40P01': [
+    'Busy',
+    name => `${name} is busy with another change; run again later. What was not finished was taken back.`,
+  ],
+  '53100': [
+    'WriteFailed',
+    name => `The disk of ${name} is full; free some space and run again. What was not finished was taken back.`,
+  ],
   '53300': ['Busy', name => `${name} takes no more connections now; run again later.`],
   '57P01': ['Busy', name => `${name} was shut down by its administrator; run again when it is up.`],
   '57P03': ['Busy', name => `${name} is starting up; run again in a moment.`],
   '57014': ['Busy', name => `${name} stopped the work, as its time limit says; run again with --batch.`],
   '2BP01': [
     'Changed',
-    name => `Something in ${name} was built upon our tables; take that away first. Nothing was changed.`,
+    name =>
+      `Something in ${name} was built upon our tables; take that away first. What was not finished was taken back.`,
   ],
   ECONNREFUSED: ['BadArgument', name => `No server answers at ${name}; start it, or check host and port.`],
   ENOENT: ['BadArgument', name => `No server answers at ${name}; start it, or check the folder of its socket.`],
@@ -55,6 +71,6 @@ export function postgresFailure(error: unknown, name: string): unknown {
     );
   }
   if (typeof code !== 'string' && !/SSL/.test(error.message)) return error;
-  const sentence = `${name} refused (${error.message}); mend that and run again. Nothing was changed.`;
+  const sentence = `${name} refused (${error.message}); mend that and run again. What was not finished was taken back.`;
   return new CatalogError('WriteFailed', sentence, { name, code });
 }

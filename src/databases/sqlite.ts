@@ -168,7 +168,10 @@ function said(error: unknown, name: string): unknown {
   const failed = (code: 'Busy' | 'BadFile' | 'WriteFailed', sentence: string) =>
     new CatalogError(code, sentence, { name, message });
   if (/locked/.test(message))
-    return failed('Busy', `${name} is in use by another program; close it and run again. Nothing was changed.`);
+    return failed(
+      'Busy',
+      `${name} is in use by another program; close it and run again. What was not finished was taken back.`,
+    );
   if (/not a database|malformed/.test(message))
     return failed('BadFile', `${name} is damaged (${message}); mend it or take a copy that is whole.`);
   if (/disk is full/.test(message))

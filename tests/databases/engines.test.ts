@@ -148,6 +148,16 @@ describe.each(ENGINES)('jobs in $name', engine => {
     ]);
   });
 
+  it.skipIf(engine.absent)('in tables with long names get tables of their own', async () => {
+    for (const end of ['a', 'b']) {
+      const table = `${'x'.repeat(60)}${end}`;
+      await test.table(table, HEADER, JOBS);
+      await test.with(db => carryIn(db, { table }));
+    }
+    const names = await test.with(db => db.rows('select table_name from fishplate_runs'));
+    expect(names).toHaveLength(2);
+  });
+
   it.skipIf(engine.absent)('whose numbers lost a nought are asked about, as in a sheet', async () => {
     const from = {
       ...way.joint.from,
