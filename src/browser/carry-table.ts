@@ -126,17 +126,15 @@ function saidOf({ totals, to }: JobsReport): string {
     [carried, 'get a new number', 'gets a new number'],
     [choose, 'wait for a decision', 'waits for a decision'],
     [withdrawn, 'have no successor', 'has no successor'],
-    [
-      unknown,
-      'cite something that the edition does not have, or not once',
-      'cites something that the edition does not have, or not once',
-    ],
+    [unknown, 'name no one item', 'names no one item'],
   ] as const;
   const parts = told
     .filter(([n]) => n > 0)
     .map(([n, many, one]) => `${n.toLocaleString('en')} ${n === 1 ? one : many}`);
   const more = [
-    ...(totals.closed > 0 ? [`${counted(totals.closed, 'line is', 'lines are')} finished and left alone`] : []),
+    ...(totals.closed > 0
+      ? [`${totals.closed.toLocaleString('en')} of them ${totals.closed === 1 ? 'is' : 'are'} finished and left alone`]
+      : []),
     ...(totals.folded > 0
       ? [`${counted(totals.folded, 'line does', 'lines do')} the same work as an earlier one`]
       : []),

@@ -299,7 +299,7 @@
     const lines = some => some.reduce((sum, q) => sum + Number(cell(q, 'lines')), 0);
     says(
       'decide',
-      `${counted(questions.length, 'case', 'cases')}, the largest first; an answer holds for all lines of its case, ${counted(lines(questions), 'line', 'lines')} in all. ${asked.size === 0 ? 'None is decided yet.' : `Decided: ${asked.size.toLocaleString('en')}, with ${counted(lines([...asked.keys()]), 'line', 'lines')}.`} What you leave open says so in the result.`,
+      `${counted(questions.length, 'case', 'cases')}, the largest first; an answer holds for all open lines of its case, ${counted(lines(questions), 'line', 'lines')} in all. ${asked.size === 0 ? 'None is decided yet.' : `Decided: ${asked.size.toLocaleString('en')}, with ${counted(lines([...asked.keys()]), 'line', 'lines')}.`} What you leave open says so in the result.`,
     );
   };
 
