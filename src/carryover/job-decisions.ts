@@ -2,6 +2,7 @@ import type { Joint } from '../crosswalk/joint.ts';
 import type { Outcome } from '../model/citation.ts';
 import type { Finding } from '../model/finding.ts';
 import type { TypeId } from '../model/item.ts';
+import { JOB_VERDICTS, type JobAnswer, type JobVerdict } from '../model/job-answer.ts';
 import type { Table, TableRow } from '../model/table.ts';
 import { listed } from './sentences.ts';
 
@@ -23,18 +24,16 @@ export const QUESTION_COLUMNS = [
   'by',
 ] as const;
 
-export const ANSWERS = ['carry', 'stay', 'drop'] as const;
-export type Answer = (typeof ANSWERS)[number];
-
 /** A person's answer for all lines of a case. */
 export interface JobDecision {
-  readonly answer: Answer;
+  readonly answer: JobVerdict;
   /** Numbers of the newer edition, for `carry`. */
   readonly heirs: readonly string[];
   readonly because: string;
   readonly by: string;
   /** Mark of the texts and heirs that the question was asked on. */
   readonly askedOn: string;
+  /** Of the questionnaire; 0 where the catalog keeps the answer. */
   readonly line: number;
 }
 
@@ -94,15 +93,18 @@ function shortHash(text: string): string {
   return hash.toString(16).padStart(16, '0');
 }
 
-/** A questionnaire that came back filled in. */
+/** A questionnaire that came back filled in, and the answers that the catalog keeps; the questionnaire's are the later. */
 export class Decisions {
   readonly #byCase = new Map<string, JobDecision>();
-  readonly #used = new Map<string, 'used' | 'changed'>();
+  readonly #cases = new Map<string, CaseKey>();
+  readonly #used = new Map<string, 'used' | 'changed' | 'useless'>();
   readonly #file: string;
   readonly #findings: Finding[] = [];
 
-  constructor(table: Table) {
-    this.#file = table.file;
+  constructor(table: Table | undefined, kept: readonly JobAnswer[] = []) {
+    for (const answer of kept) this.#put(caseOf(answer), { ...answer, answer: answer.verdict, line: 0 });
+    this.#file = table?.file ?? 'the answers in the catalog';
+    if (!table) return;
     const lacking = ['number', 'answer'].filter(name => !table.columns.includes(name));
     if (lacking.length > 0) {
       this.#say(
@@ -123,9 +125,9 @@ export class Decisions {
         .trim() ?? '';
     const answer = cell('answer').toLowerCase();
     if (answer === '' || answer === 'ask') return;
-    const known = ANSWERS.find(a => a === answer);
+    const known = JOB_VERDICTS.find(a => a === answer);
     if (!known) {
-      this.#say(row.line, 'decision', `${answer} is no answer; write ${listed(ANSWERS, 'or')}.`);
+      this.#say(row.line, 'decision', `${answer} is no answer; write ${listed(JOB_VERDICTS, 'or')}.`);
       return;
     }
     const decision: JobDecision = {
@@ -143,16 +145,21 @@ export class Decisions {
       this.#say(row.line, 'decision', `The answer for ${cell('number')} has no name under by; fill it in.`);
       return;
     }
-    const key = keyOf({
+    const found = {
       number: cell('number'),
       type: cell('type') || undefined,
       state: cell('state') || 'open',
       edition: cell('edition'),
       title: cell('title_beside') || undefined,
-    });
-    if (this.#byCase.has(key))
+    };
+    if (this.known(found)?.line)
       this.#say(row.line, 'decision', `${cell('number')} is answered twice; the last answer counts.`);
-    this.#byCase.set(key, decision);
+    this.#put(found, decision);
+  }
+
+  #put(found: CaseKey, decision: JobDecision): void {
+    this.#byCase.set(keyOf(found), decision);
+    this.#cases.set(keyOf(found), found);
   }
 
   known(found: CaseKey): JobDecision | undefined {
@@ -198,6 +205,7 @@ export class Decisions {
           ? `${found.number} is to be carried, but nothing stands under heir; write the number.`
           : `${lost.join(', ')} names nothing, or not one thing, in ${joint.to.header.name}; correct heir.`;
       if (first) this.#say(decision.line, 'decision', message);
+      this.#used.set(key, 'useless');
       return outcome;
     }
     return {
@@ -212,7 +220,8 @@ export class Decisions {
 
   /** Answers that could not be used, and those whose case no line of the table has. */
   findings(): readonly Finding[] {
-    const idle = [...this.#byCase].filter(([key]) => !this.#used.has(key));
+    // What the catalog keeps is about all tables of an agency, and need not occur in each.
+    const idle = [...this.#byCase].filter(([key, { line }]) => line > 0 && !this.#used.has(key));
     return [
       ...this.#findings,
       ...idle.map(([key, { line }]) => {
@@ -222,15 +231,30 @@ export class Decisions {
     ];
   }
 
+  /** The answers of the questionnaire that were of use, to be kept for later runs between the same editions. */
+  toKeep({ from, to }: { readonly from: string; readonly to: string }): readonly Omit<JobAnswer, 'date'>[] {
+    const used = [...this.#byCase].filter(([key, { line }]) => line > 0 && this.#used.get(key) === 'used');
+    return used.map(([key, { answer, heirs, because, by, askedOn: on }]) => {
+      const { number, type, state, edition, title } = this.#cases.get(key)!;
+      const about = { from, to, number, state, edition, ...(type ? { type } : {}), ...(title ? { title } : {}) };
+      return { ...about, verdict: answer, heirs, because, by, askedOn: on };
+    });
+  }
+
   #say(line: number, rule: string, message: string): void {
     this.#findings.push(this.#finding(line, rule, message));
   }
 
   #finding(line: number, rule: string, message: string): Finding {
-    return { rule, severity: 'warning', subject: this.#file, message, place: { file: this.#file, line } };
+    const place = line > 0 ? { place: { file: this.#file, line } } : {};
+    return { rule, severity: 'warning', subject: this.#file, message, ...place };
   }
 }
 
 function keyOf({ number, type, state, edition, title }: CaseKey): string {
   return JSON.stringify([number, type ?? '', state, edition, title ?? '']);
+}
+
+function caseOf({ number, type, state, edition, title }: JobAnswer): CaseKey {
+  return { number, type, state, edition, title };
 }

@@ -3,11 +3,12 @@ import type { DateOrder } from '../carryover/calendar-date.ts';
 import type { ToldColumns } from '../carryover/columns.ts';
 import { carryJobs, type JobsReport } from '../commands/carry-jobs.ts';
 import { policyOf } from '../commands/job-policies.ts';
+import { keepDecisions, keptDecisions } from '../commands/kept-decisions.ts';
 import { readCrosswalk } from '../commands/read-crosswalk.ts';
 import { waysTo } from '../commands/ways-to.ts';
 import { OUTCOMES } from '../model/citation.ts';
 import { CatalogError } from '../model/errors.ts';
-import { portsOf, readingCatalog } from './context.ts';
+import { portsOf, readingCatalog, writingCatalog } from './context.ts';
 import { count, printJson, printLines, reportFindings, thousands } from './print.ts';
 
 interface CarryJobsOptions {
@@ -28,6 +29,7 @@ interface CarryJobsOptions {
   readonly typeName?: Readonly<Record<string, string>>;
   readonly decisions?: string;
   readonly decisionsOut?: string;
+  readonly keepDecisions?: boolean;
   readonly priceChanges?: string;
 }
 
@@ -56,7 +58,10 @@ export function addCarryJobs(carry: Command): void {
     )
     .option('--sheet <name>', 'the sheet of a workbook (default: the first visible one that is filled)')
     .option('--policy <file>', 'JSON: which edition governs a job of an agency, and what is settled without asking')
-    .option('--agency <name>', 'the same, as kept in the catalog under policies/')
+    .option(
+      '--agency <name>',
+      'the same, as kept in the catalog under policies/; decisions kept for the agency hold too',
+    )
     .addOption(
       new Option('--dates <order>', 'day and month in dates, where the table does not prove it').choices([
         'dmy',
@@ -67,6 +72,7 @@ export function addCarryJobs(carry: Command): void {
     .option('--type-name <old=now>', 'an installation type by a name of earlier days', typeName, {})
     .option('--decisions-out <file>', 'write the questions, each once, the largest first: csv or xlsx')
     .option('--decisions <file>', 'apply such a file with answers: carry, stay or drop')
+    .option('--keep-decisions', 'keep these answers in the catalog, for later runs with the same --agency')
     .option('--price-changes <file>', 'list open lines that ask more than they were ordered for: csv or xlsx')
     .option('--json', 'report as JSON')
     .addHelpText(
@@ -98,8 +104,17 @@ Example:
       const catalog = await readingCatalog(command);
       const { joint, marks } = await readCrosswalk(catalog, from, to);
       const ports = portsOf(command);
-      const policy = await policyOf(ports, catalog, options);
-      const { sheet, dates, typeName, decisions, decisionsOut, priceChanges } = options;
+      const { sheet, dates, typeName, agency, decisions, decisionsOut, keepDecisions: keep, priceChanges } = options;
+      if (keep && (agency === undefined || decisions === undefined)) {
+        throw new CatalogError(
+          'BadArgument',
+          '--keep-decisions keeps the answers of --decisions for the agency of --agency; name both.',
+        );
+      }
+      const way = { from: joint.from.header.name, to: joint.to.header.name };
+      const kept = agency === undefined ? undefined : await keptDecisions(catalog, agency, way);
+      const known = kept && kept.answers.length > 0;
+      const policy = await policyOf(ports, catalog, { ...options, mayLack: keep || known || false });
       const report = await carryJobs(ports, joint, marks, {
         input,
         out,
@@ -110,19 +125,26 @@ Example:
         ...(dates === undefined ? {} : { dates }),
         ...(typeName === undefined ? {} : { typeNames: typeName }),
         ...(decisions === undefined ? {} : { decisions }),
+        ...(known ? { kept: kept.answers } : {}),
         ...(decisionsOut === undefined ? {} : { decisionsOut }),
         ...(priceChanges === undefined ? {} : { priceChanges }),
       });
       if (options.json) printJson(report);
       else printLines(jobsLines(report));
-      reportFindings(report.findings);
+      if (keep && agency !== undefined) {
+        const added = await keepDecisions(ports, await writingCatalog(command), agency, report.answered);
+        if (!options.json) printLines([`${count(added, 'decision')} kept for ${agency}.`]);
+      }
+      reportFindings([...(kept?.findings ?? []), ...report.findings]);
     });
 }
 
 /** An option that would be passed over in silence is refused. */
 function refuseMixed(options: CarryJobsOptions): void {
   const inside = options.db !== undefined;
-  const words = inside ? (['sheet', 'priceChanges'] as const) : (['table', 'batch', 'dryRun', 'undo'] as const);
+  const words = inside
+    ? (['sheet', 'priceChanges', 'keepDecisions'] as const)
+    : (['table', 'batch', 'dryRun', 'undo'] as const);
   const wrong = words.find(word => options[word] !== undefined);
   if (wrong === undefined) return;
   const said = `--${wrong.replace(/[A-Z]/g, c => `-${c.toLowerCase()}`)}`;

@@ -10,6 +10,7 @@ import { type Sidecar, sidecarName, writeSidecar } from '../carryover/sidecar.ts
 import type { Joint } from '../crosswalk/joint.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Finding } from '../model/finding.ts';
+import type { JobAnswer } from '../model/job-answer.ts';
 import { isWorkbook, readTable } from '../tables/read-table.ts';
 import { hashOf, markOf, refuseEditedOutput } from './carry-mark.ts';
 import { commitAll } from './commit-pending.ts';
@@ -38,6 +39,8 @@ export interface CarryJobsOptions {
   readonly typeNames?: Readonly<Record<string, string>>;
   /** A questionnaire that came back filled in. */
   readonly decisions?: string;
+  /** Answers that the catalog keeps; those of the questionnaire are the later ones. */
+  readonly kept?: readonly JobAnswer[];
   /** Where the questionnaire goes: csv, or a workbook where it ends in .xlsx. */
   readonly decisionsOut?: string;
   /** Where the lines go that ask more under a running contract. */
@@ -59,6 +62,8 @@ export interface JobsReport {
   /** How many lines cite which edition, where more than one is cited. */
   readonly editions: Readonly<Record<string, number>>;
   readonly findings: readonly Finding[];
+  /** Answers of the questionnaire that were of use, to be kept for later runs. */
+  readonly answered: readonly Omit<JobAnswer, 'date'>[];
 }
 
 /**
@@ -88,7 +93,7 @@ export async function carryJobs(
   await refuseEditedOutput(files, out);
   const columns = findColumns(joint, source.header, source.sample, options.columns ?? {});
   const days = policy ? await jobDays(source, columns, policy, options.dates) : undefined;
-  const decisions = await readDecisions(files, options.decisions);
+  const decisions = await readDecisions(files, options);
   const prices = priceChanges(joint, columns);
   const carrierOptions: CarrierOptions = {
     ...(namesEditions(source, columns) && options.others ? { others: await options.others() } : {}),
@@ -159,6 +164,7 @@ export async function carryJobs(
       questions,
       editions: cited.size > 1 ? Object.fromEntries(cited) : {},
       findings: [...(days?.findings ?? []), ...carried.findings, ...carrier.findings()],
+      answered: decisions?.toKeep(edition) ?? [],
     };
   } catch (error) {
     for (const file of pending) await file.abandon();
@@ -181,8 +187,12 @@ export async function openJobs(
   throw new CatalogError('BadTable', `${input} is empty; give a table with a header line.`, { input });
 }
 
-async function readDecisions(files: Files, path: string | undefined): Promise<Decisions | undefined> {
-  return path === undefined ? undefined : new Decisions(readTable(path, await files.read(path)));
+async function readDecisions(
+  files: Files,
+  { decisions: path, kept }: CarryJobsOptions,
+): Promise<Decisions | undefined> {
+  if (path === undefined) return kept ? new Decisions(undefined, kept) : undefined;
+  return new Decisions(readTable(path, await files.read(path)), kept);
 }
 
 /** Whether lines name editions of their own, in a column or in brackets behind the number. */
@@ -210,8 +220,11 @@ async function refuseUnlessUntouched(files: Files, input: string): Promise<Sidec
   );
 }
 
-function nothingDone(): Pick<JobsReport, 'columns' | 'totals' | 'cases' | 'questions' | 'editions' | 'findings'> {
+function nothingDone(): Pick<
+  JobsReport,
+  'columns' | 'totals' | 'cases' | 'questions' | 'editions' | 'findings' | 'answered'
+> {
   const outcomes = { kept: 0, carried: 0, choose: 0, withdrawn: 0, unknown: 0 };
   const totals = { lines: 0, outcomes, folded: 0, closed: 0, added: 0, agree: true };
-  return { columns: {}, totals, cases: [], questions: [], editions: {}, findings: [] };
+  return { columns: {}, totals, cases: [], questions: [], editions: {}, findings: [], answered: [] };
 }

@@ -8,14 +8,14 @@ const FOLDER = 'policies/';
 
 /**
  * The policy that a run follows: a file of the user, or the one that the catalog keeps for an agency under
- * `policies/<agency>.json` on `main`.
+ * `policies/<agency>.json` on `main`. An agency that keeps decisions may lack one (`mayLack`).
  *
  * @throws CatalogError BadArgument: both are named, the agency has none, or the policy has a mistake
  */
 export async function policyOf(
   ports: Pick<Ports, 'files'>,
   catalog: Catalog,
-  named: { readonly policy?: string; readonly agency?: string },
+  named: { readonly policy?: string; readonly agency?: string; readonly mayLack?: boolean },
 ): Promise<JobPolicy | undefined> {
   const { policy, agency } = named;
   if (policy !== undefined && agency !== undefined) {
@@ -27,6 +27,7 @@ export async function policyOf(
   const policies = await readBeside(catalog, FOLDER);
   const text = policies.get(path);
   if (text !== undefined) return parsePolicy(text, path);
+  if (named.mayLack) return undefined;
   const known = [...policies.keys()].map(p => p.slice(FOLDER.length).replace(/\.json$/, ''));
   throw new CatalogError(
     'BadArgument',
