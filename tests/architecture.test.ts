@@ -48,7 +48,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
     'databases',
   ],
   browser: ['commands', 'model', 'crosswalk', 'carryover', 'documents', 'tables'],
-  web: ['commands', 'model', 'pictures'],
+  web: ['commands', 'model', 'pictures', 'release'],
   cli: ['commands', 'model', 'web', 'store', 'databases', 'content', 'crosswalk', 'exports', 'carryover', 'release'],
 };
 

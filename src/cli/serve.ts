@@ -1,4 +1,4 @@
-import { type Command, InvalidArgumentError } from 'commander';
+import type { Command } from 'commander';
 import { briefingPages } from '../commands/briefing-page.ts';
 import { servedCarry } from '../commands/carry-page.ts';
 import { lossesDesk } from '../commands/losses-desk.ts';
@@ -6,7 +6,9 @@ import { notesDesk } from '../commands/notes-desk.ts';
 import { peopleOf } from '../commands/people.ts';
 import { prepareSearch } from '../commands/prepare-search.ts';
 import { publishedCatalog } from '../commands/published-catalog.ts';
+import { releaseDesk } from '../commands/release-desk.ts';
 import { portsOf, readingCatalog, writingCatalog } from './context.ts';
+import { portNumber } from './port-number.ts';
 import { printLines } from './print.ts';
 
 interface ServeOptions {
@@ -39,6 +41,7 @@ Everybody reads; losses are settled, and notes left at items, by people with a t
       const desk = {
         people: peopleOf(catalog),
         losses: lossesDesk(ports, catalog, () => writingCatalog(command)),
+        release: releaseDesk(ports, catalog, () => writingCatalog(command)),
         notes: notesDesk(ports, catalog, () => writingCatalog(command)),
       };
       const carry = servedCarry(catalog);
@@ -65,10 +68,4 @@ Everybody reads; losses are settled, and notes left at items, by people with a t
       });
       await viewer.close();
     });
-}
-
-function portNumber(text: string): number {
-  const port = Number(text);
-  if (/^\d{1,5}$/.test(text) && port <= 65_535) return port;
-  throw new InvalidArgumentError('A port is a number from 0 to 65535.');
 }

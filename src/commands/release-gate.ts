@@ -22,6 +22,7 @@ import { reviewLines } from './review-edition.ts';
 
 export interface ReleaseReport extends GateReport {
   readonly edition: string;
+  readonly replaces: string | null;
 }
 
 /** Asks everything that has to be true of a draft before it is published; of an edition, whether it was. */
@@ -37,6 +38,7 @@ export async function releaseGate(ports: Ports, catalog: Catalog, name: string):
   const told = new Set([...step.conservation, ...step.lineage].map(f => f.message));
   return {
     edition: at.name,
+    replaces,
     ...gateOf({
       ...step,
       ids: older ? await idFindings(catalog, edition, older) : [],

@@ -99,6 +99,11 @@ export async function locateCommit({ repo }: Catalog, commit: string): Promise<L
   throw new CatalogError('BadArgument', `The commit ${commit} holds no draft; name one of: fishplate draft log`);
 }
 
+/** Where main stands; null in a catalog without an edition. */
+export async function mainCommit({ repo }: Catalog): Promise<string | null> {
+  return readRef(repo.fs, repo.gitdir, MAIN);
+}
+
 /** Whether everything in a commit is in another one already. */
 export async function isJoined({ repo }: Catalog, commit: string, into: string): Promise<boolean> {
   return isAncestor(repo, commit, into);

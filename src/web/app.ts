@@ -5,8 +5,10 @@ import type { LossesDesk } from '../commands/losses-desk.ts';
 import type { NotesDesk } from '../commands/notes-desk.ts';
 import type { PeopleSource } from '../commands/people.ts';
 import type { PublishedCatalog } from '../commands/published-catalog.ts';
+import type { ReleaseDesk } from '../commands/release-desk.ts';
 import { carryRoutes } from './carry-routes.ts';
 import { type Briefings, crosswalkRoutes } from './crosswalk-routes.ts';
+import { deskRoutes } from './desk-routes.ts';
 import { type ErrorPage, errorPage, noSuchPage } from './error-page.ts';
 import { guards } from './guard.ts';
 import type { Address } from './listen.ts';
@@ -35,6 +37,7 @@ export interface ViewerParts {
 export interface Desk {
   readonly people: PeopleSource;
   readonly losses: LossesDesk;
+  readonly release: ReleaseDesk;
   readonly notes: NotesDesk;
 }
 
@@ -96,7 +99,10 @@ export function viewerApp(parts: ViewerParts): Express {
   readingRoutes(routes, desk?.notes, parts.carry !== undefined);
   if (parts.carry) carryRoutes(routes, parts.carry);
   crosswalkRoutes(routes, parts.briefings);
-  if (desk) lossesRoutes(routes, desk.losses);
+  if (desk) {
+    lossesRoutes(routes, desk.losses);
+    deskRoutes(routes, desk.release);
+  }
 
   const fail = async (request: Request, response: Response, found: ErrorPage) =>
     show({ request, response, published: await now() }, 'error', found, found.heading, found.status);

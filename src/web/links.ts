@@ -35,6 +35,12 @@ export const lossesCsvLink = (from: string, to: string, query: Query = []) =>
 export const lossLink = (from: string, to: string, rest: string, query: Query = []) =>
   withQuery(`${path('losses', from, to)}/${rest}`, query);
 
+export const deskLink = (...draft: readonly string[]) => path('desk', ...draft);
+export const reviewLink = (draft: string, query: Query = []) => withQuery(path('desk', draft, 'review'), query);
+/** Where the form of one question about an item leads. */
+export const answerLink = (draft: string, item: ItemId, question: string, query: Query = []) =>
+  withQuery(path('desk', draft, 'review', item, question), query);
+
 /** The address of an item as it stands in an edition: by its number where it has one, since people read addresses out. */
 export const placeLink = (edition: string, entry: { readonly number: string; readonly id: ItemId }, shared = false) =>
   entry.number === '' || shared || /^\.{1,2}$/.test(entry.number)

@@ -3,6 +3,7 @@ import ejs from 'ejs';
 import type { CarryPage } from '../commands/carry-page.ts';
 import { FATE_MEANINGS } from '../model/said-words.ts';
 import type { CrosswalkPage } from './crosswalk-page.ts';
+import type { DeskPage, ReleasePage } from './desk-page.ts';
 import type { EditionPage } from './edition-page.ts';
 import type { ErrorPage } from './error-page.ts';
 import type { HomePage } from './home-page.ts';
@@ -11,6 +12,7 @@ import type { LossesPage } from './losses-page.ts';
 import type { MatchReviewPage } from './match-review-page.ts';
 import type { NumberPage } from './number-page.ts';
 import type { SignInPage } from './people.ts';
+import type { ReviewPage } from './review-page.ts';
 import type { SearchPage } from './search-page.ts';
 import type { Site } from './site.ts';
 
@@ -23,6 +25,9 @@ export interface Pages {
   readonly edition: EditionPage;
   readonly crosswalk: CrosswalkPage;
   readonly carry: CarryPage;
+  readonly desk: DeskPage;
+  readonly release: ReleasePage;
+  readonly review: ReviewPage;
   readonly losses: LossesPage;
   readonly 'match-review': MatchReviewPage;
   readonly 'match-review-error': ErrorPage;

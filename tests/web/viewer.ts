@@ -5,6 +5,7 @@ import { lossesDesk } from '../../src/commands/losses-desk.ts';
 import { notesDesk } from '../../src/commands/notes-desk.ts';
 import { issueToken, type Person, peopleOf } from '../../src/commands/people.ts';
 import { publishedCatalog } from '../../src/commands/published-catalog.ts';
+import { releaseDesk } from '../../src/commands/release-desk.ts';
 import { openCatalog, openForWriting } from '../../src/store/open.ts';
 import { viewerApp } from '../../src/web/app.ts';
 import { listen, type Viewer } from '../../src/web/listen.ts';
@@ -22,6 +23,7 @@ export async function serveForTest(
   const desk = {
     people: peopleOf(catalog),
     losses: lossesDesk({ ...testPorts(), now }, catalog, () => openForWriting(dir)),
+    release: releaseDesk({ ...testPorts(), now }, catalog, () => openForWriting(dir)),
     notes: notesDesk({ ...testPorts(), now }, catalog, () => openForWriting(dir)),
   };
   const viewer = await listen({ port: 0, host: '127.0.0.1' }, address =>

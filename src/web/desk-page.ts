@@ -1,0 +1,66 @@
+import type { ReleaseReport } from '../commands/release-gate.ts';
+import { counted, dateWords } from '../model/said-words.ts';
+import type { Schedule } from '../release/schedule.ts';
+import { deskLink, lossesLink, reviewLink } from './links.ts';
+
+/** The drafts that are worked on. */
+export interface DeskPage {
+  readonly drafts: readonly { readonly name: string; readonly href: string }[];
+}
+
+/** What stands between a draft and its publication. */
+export interface ReleasePage {
+  readonly draft: string;
+  readonly sentence: string;
+  readonly answers: readonly {
+    readonly asks: string;
+    /** `STOPS`, `LOOK` or `YES`: the word is the mark, colour only repeats it. */
+    readonly word: string;
+    readonly told: readonly string[];
+    readonly more: number;
+  }[];
+  readonly milestones: readonly {
+    readonly words: string;
+    readonly date: string;
+    readonly state: string;
+    readonly needs: string;
+  }[];
+  readonly reviewHref: string;
+  readonly lossesHref: string;
+}
+
+const SHOWN = 8;
+
+export function deskPage(drafts: readonly string[]): DeskPage {
+  return { drafts: drafts.map(name => ({ name, href: deskLink(name) })) };
+}
+
+export function releasePage(
+  report: ReleaseReport,
+  schedule: Schedule | undefined,
+  replaces: string | null,
+): ReleasePage {
+  const { edition, stops, answers } = report;
+  const word = (a: (typeof answers)[number]) => (a.stops > 0 ? 'STOPS' : a.findings.length > 0 ? 'LOOK' : 'YES');
+  return {
+    draft: edition,
+    sentence:
+      stops.length === 0
+        ? `Nothing stops the publication of ${edition}.`
+        : `${counted(stops.length, 'finding', 'findings')} ${stops.length === 1 ? 'stops' : 'stop'} the publication of ${edition}.`,
+    answers: answers.map(a => ({
+      asks: a.asks,
+      word: word(a),
+      told: a.findings.slice(0, SHOWN).map(f => f.message),
+      more: Math.max(0, a.findings.length - SHOWN),
+    })),
+    milestones: (schedule?.milestones ?? []).map(m => ({
+      words: m.words,
+      date: m.date ? dateWords(m.date) : 'no day is set',
+      state: m.state,
+      needs: m.needs.join('; '),
+    })),
+    reviewHref: reviewLink(edition),
+    lossesHref: replaces === null ? '' : lossesLink(replaces, edition),
+  };
+}
