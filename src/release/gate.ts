@@ -24,6 +24,7 @@ export interface GateAnswer {
 }
 
 export interface GateReport {
+  /** What stops first, then what is worth a look, then what holds; within each the most serious question first. */
   readonly answers: readonly GateAnswer[];
   /** What stops the publication, the most serious first. */
   readonly stops: readonly Finding[];
@@ -38,8 +39,9 @@ export function gateOf(found: Readonly<Record<GateQuestion, readonly Finding[]>>
     return { question, asks, findings: [...stops, ...others], stops: stops.length };
   });
   const all = answers.flatMap(a => a.findings);
+  const rank = (a: GateAnswer) => (a.stops > 0 ? 0 : a.findings.length > 0 ? 1 : 2);
   return {
-    answers,
+    answers: [...answers].sort((a, b) => rank(a) - rank(b)),
     stops: all.filter(f => f.severity === 'error'),
     remarks: all.filter(f => f.severity !== 'error'),
   };
