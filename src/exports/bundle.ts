@@ -14,6 +14,8 @@ import {
   namesOf,
   tableName,
 } from './disposition-tables.ts';
+import { writeEditionDocx } from './edition-docx.ts';
+import { editionCsv, editionJson, editionXlsx } from './edition-table.ts';
 import type { Templates } from './fill-template.ts';
 import type { Publication } from './publication.ts';
 import { redirects, redirectsCsv } from './redirects.ts';
@@ -22,7 +24,17 @@ import { writeSssom } from './sssom.ts';
 import { writeXkos } from './xkos.ts';
 
 /** The pieces of a bundle that can be asked for one by one. */
-export const BUNDLE_PIECES = ['tables', 'redirects', 'site', 'lookup', 'sssom', 'xkos', 'package', 'briefing'] as const;
+export const BUNDLE_PIECES = [
+  'edition',
+  'tables',
+  'redirects',
+  'site',
+  'lookup',
+  'sssom',
+  'xkos',
+  'package',
+  'briefing',
+] as const;
 export type BundlePiece = (typeof BUNDLE_PIECES)[number];
 
 /**
@@ -51,6 +63,15 @@ type Writer = (
 ) => BundleFiles | Promise<BundleFiles>;
 
 const WRITERS: Readonly<Record<BundlePiece, Writer>> = {
+  edition: async publication => {
+    const path = `edition/edition-${namesOf(publication).to}`;
+    return new Map<string, string | Uint8Array>([
+      [`${path}.docx`, await writeEditionDocx(publication)],
+      [`${path}.xlsx`, editionXlsx(publication)],
+      [`${path}.csv`, editionCsv(publication)],
+      [`${path}.json`, editionJson(publication)],
+    ]);
+  },
   tables: writeTables,
   redirects: publication => {
     const all = redirects(publication);
