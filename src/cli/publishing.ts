@@ -32,7 +32,8 @@ export function addPublishing(program: Command): void {
       });
       printLines([`Edition ${draft} is published: ${count(report.items, 'item')}.`]);
       if (options.bundle !== undefined) await bundleOf(draft, options.bundle, command);
-      reportFindings(report.findings);
+      // Notes are for whoever asks what stops a draft; what is published is published.
+      reportFindings(report.findings.filter(f => f.severity !== 'note'));
     });
 
   program
