@@ -23,3 +23,14 @@ export async function fishplateHere(...args: string[]) {
     for (const spy of spies) spy.mockRestore();
   }
 }
+
+/** The same, begun in a folder: names of files are told as a person there would tell them. */
+export async function fishplateIn(dir: string, ...args: string[]) {
+  const before = process.cwd();
+  process.chdir(dir);
+  try {
+    return await fishplateHere(...args);
+  } finally {
+    process.chdir(before);
+  }
+}

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { CatalogError } from '../../src/model/errors.ts';
 import { realFs } from '../../src/store/durable-fs.ts';
-import { fishplate } from '../cli/run-cli.ts';
+import { fishplateIn as fishplate } from '../cli/run-here.ts';
 import { fsFullFrom } from './refusing-fs.ts';
 import { fillUpTo, noMount, smallDisk } from './small-disk.ts';
 import { smallTables } from './small-tables.ts';
@@ -67,12 +67,12 @@ describe.skipIf(noMount)(`a small disk of its own${noMount ? ` (skipped: ${noMou
     ['a publication', [import2018, [...import2024, '--draft']], ['publish', '2024', '--override', 'a test']],
     ['an erratum', [import2018, import2024], ['erratum', '2024', '--lineage', 'erratum.csv']],
   ];
-  it.each(cases)('%s: exit code 2 and one sentence, or done whole', (_name, before, args) => {
+  it.each(cases)('%s: exit code 2 and one sentence, or done whole', async (_name, before, args) => {
     const tables = smallTables(temporaryFolder());
     const disk = smallDisk(4096);
     const works = join(disk, 'works.git');
     const run = (line: string[]) => fishplate(tables, ...line, '--catalog', works);
-    for (const line of before) expect(run(line).stderr).toBe('');
+    for (const line of before) expect((await run(line)).stderr).toBe('');
     const kept = join(tables, 'kept.git');
     if (existsSync(works)) cpSync(works, kept, { recursive: true });
     const refs = () => (existsSync(join(works, 'HEAD')) ? nativeGit(works, 'for-each-ref') : '');
@@ -80,7 +80,7 @@ describe.skipIf(noMount)(`a small disk of its own${noMount ? ` (skipped: ${noMou
     const codes = new Set<number | null>();
     for (const free of [0, 8, 32, 64, 128, 192, 384, 1024]) {
       const giveRoom = fillUpTo(disk, free);
-      const { status, stderr } = run(args);
+      const { status, stderr } = await run(args);
       codes.add(status);
       const at = `${free} KB free`;
       if (status !== 0) {
@@ -89,7 +89,7 @@ describe.skipIf(noMount)(`a small disk of its own${noMount ? ` (skipped: ${noMou
         expect(said, at).toMatch(refs() === was ? NOT_CHANGED : PUBLISHED);
         if (refs() !== '') fsck(works);
         giveRoom();
-        if (refs() === was) expect(run(args).stderr, `again after ${at}`).toBe('');
+        if (refs() === was) expect((await run(args)).stderr, `again after ${at}`).toBe('');
       }
       giveRoom();
       expect(refs()).not.toBe(was);
@@ -101,10 +101,10 @@ describe.skipIf(noMount)(`a small disk of its own${noMount ? ` (skipped: ${noMou
     expect([...codes].sort()).toEqual([0, 2]);
   });
 
-  it('--out of crosswalk and carry leaves the former file as it was, and nothing beside it', () => {
+  it('--out of crosswalk and carry leaves the former file as it was, and nothing beside it', async () => {
     const dir = smallTables(temporaryFolder());
-    fishplate(dir, ...import2018);
-    fishplate(dir, ...import2024);
+    await fishplate(dir, ...import2018);
+    await fishplate(dir, ...import2024);
     const numbers = Array.from({ length: 5_000 }, (_, n) => `J${n},1.${(n % 20) + 1}.${(n % 3) + 1},planned`);
     writeFileSync(join(dir, 'jobs.csv'), `Job,Item,State\n${numbers.join('\n')}\n`);
     writeFileSync(join(dir, 'lesson.md'), `# Lesson\n\n${'See 1.1.1 and 1.2.3 of edition 2018.\n\n'.repeat(400)}`);
@@ -129,7 +129,7 @@ describe.skipIf(noMount)(`a small disk of its own${noMount ? ` (skipped: ${noMou
         mkdirSync(join(disk, 'docs'), { recursive: true });
         for (const file of files) writeFileSync(join(disk, file), `the former ${file}`);
         const giveRoom = fillUpTo(disk, free);
-        const { status, stderr } = fishplate(dir, ...args);
+        const { status, stderr } = await fishplate(dir, ...args);
         giveRoom();
         codes.add(status);
         const at = `${name}, ${free} KB free`;

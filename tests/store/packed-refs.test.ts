@@ -1,7 +1,7 @@
 import { appendFileSync, mkdirSync, readdirSync, readFileSync, statSync, truncateSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { beforeEach, describe, expect, it } from 'vitest';
-import { fishplate } from '../cli/run-cli.ts';
+import { fishplateIn as fishplate } from '../cli/run-here.ts';
 import { smallTables } from './small-tables.ts';
 import { fsck, nativeGit, temporaryFolder } from './temp-catalog.ts';
 
@@ -29,14 +29,15 @@ const writeLoose = (ref: string, text: string) => {
   mkdirSync(dirname(join(works, ref)), { recursive: true });
   writeFileSync(join(works, ref), text);
 };
-const done = (...args: string[]) => expect(fishplate(dir, ...args)).toMatchObject({ status: 0, stderr: '' });
+const done = async (...args: string[]) =>
+  expect(await fishplate(dir, ...args)).toMatchObject({ status: 0, stderr: '' });
 
 describe('packed by native git before each operation', () => {
   it.each([
     ['pack-refs', ['pack-refs', '--all']],
     ['gc', ['gc', '-q', '--prune=now']],
-  ])('%s: every operation goes on from there, and packed refs that go are gone', (_name, pack) => {
-    done(...import2018);
+  ])('%s: every operation goes on from there, and packed refs that go are gone', async (_name, pack) => {
+    await done(...import2018);
     const steps = [
       [...import2024, '--draft'],
       ['publish', '2024', '--override', 'a test'],
@@ -46,7 +47,7 @@ describe('packed by native git before each operation', () => {
     for (const step of steps) {
       nativeGit(works, ...pack);
       expect(packed()).toContain('refs/tags/edition/2018.0');
-      done(...step);
+      await done(...step);
       fsck(works);
     }
     expect(refs()).toEqual([
@@ -57,16 +58,16 @@ describe('packed by native git before each operation', () => {
       'refs/tags/edition/2024.1',
     ]);
     nativeGit(works, ...pack);
-    expect(fishplate(dir, 'editions').stdout).toContain('2030 (draft)');
-    done('crosswalk', '2018', '2024', '--out', 'crosswalk.csv');
+    expect((await fishplate(dir, 'editions')).stdout).toContain('2030 (draft)');
+    await done('crosswalk', '2018', '2024', '--out', 'crosswalk.csv');
   });
 
-  it('a packed branch is removed under the lock that native git packs under', () => {
-    done(...import2018);
-    done(...import2024, '--draft');
+  it('a packed branch is removed under the lock that native git packs under', async () => {
+    await done(...import2018);
+    await done(...import2024, '--draft');
     nativeGit(works, 'pack-refs', '--all');
     writeFileSync(join(works, 'packed-refs.lock'), '');
-    const { status, stderr } = fishplate(dir, 'publish', '2024', '--override', 'a test');
+    const { status, stderr } = await fishplate(dir, 'publish', '2024', '--override', 'a test');
     expect([status, stderr]).toEqual([
       2,
       expect.stringMatching(/2024 is published, but the branches do not follow it yet/),
@@ -115,25 +116,25 @@ describe('damaged refs are refused in a sentence, by readers and by writers, and
     ],
   ];
 
-  it.each(damages)('%s', (name, damage, sentence) => {
-    done(...import2018);
-    done(...import2024);
+  it.each(damages)('%s', async (name, damage, sentence) => {
+    await done(...import2018);
+    await done(...import2024);
     nativeGit(works, 'pack-refs', '--all');
     damage();
     const before = everyFile();
     const readers = name.includes('main') ? [] : [['editions'], ['crosswalk', '2018', '2024'], ['trace', '1.1.1']];
     for (const args of [...readers, ['draft', 'open', '2030'], ['erratum', '2024', '--lineage', 'erratum.csv']]) {
-      const { status, stderr } = fishplate(dir, ...args);
+      const { status, stderr } = await fishplate(dir, ...args);
       expect([status, stderr], args.join(' ')).toEqual([2, expect.stringMatching(sentence)]);
       expect(stderr.split('\n').length, stderr).toBe(2);
     }
     expect(everyFile()).toBe(before);
   });
 
-  it('an empty packed-refs beside loose refs is read right', () => {
-    done(...import2018);
+  it('an empty packed-refs beside loose refs is read right', async () => {
+    await done(...import2018);
     writeFileSync(join(works, 'packed-refs'), '');
-    done(...import2024);
-    done('crosswalk', '2018', '2024', '--out', 'crosswalk.csv');
+    await done(...import2024);
+    await done('crosswalk', '2018', '2024', '--out', 'crosswalk.csv');
   });
 });
