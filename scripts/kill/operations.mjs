@@ -19,6 +19,11 @@ const OPERATIONS = [
   { name: 'import of the next edition', before: [first], args: second },
   { name: 'draft', before: [first, second], args: ['draft', 'open', '2030'] },
   {
+    name: 'two steps of work on a draft',
+    before: [first, second, ['draft', 'open', '2030']],
+    args: ['draft', 'apply', 'operations.jsonl'],
+  },
+  {
     name: 'publish',
     before: [first, ['import', 'new.csv', '--edition', '2024', '--lineage', 'became.csv', '--draft', ...DATED]],
     args: ['publish', '2024', '--override', 'a test'],
@@ -71,5 +76,10 @@ function writeTables(folder) {
   writeFileSync(join(folder, 'old.csv'), table('2018', [1, 2, 3]));
   writeFileSync(join(folder, 'new.csv'), table('2024', [1, 2]));
   writeFileSync(join(folder, 'became.csv'), `from,to,reason,note\n${gone.join('\n')}\n`);
+  const operations = [
+    { op: 'combine', ids: ['w1r1', 'w1r2'], into: 'w1r1' },
+    { op: 'withdraw', id: 'w2', reason: 'obsolete' },
+  ];
+  writeFileSync(join(folder, 'operations.jsonl'), operations.map(o => JSON.stringify(o)).join('\n'));
   writeFileSync(join(folder, 'erratum.csv'), 'from,to,reason,note\n1.1.3,,covered-elsewhere,Corrected.\n');
 }
