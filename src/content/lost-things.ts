@@ -68,7 +68,8 @@ function lostAct({ tokens, tags, text, segments }: Reading, { first, next, key }
   if (!ends) return [];
   if (tags[first] !== 'VERB' || PLAIN.has(key) || !/(?:ed|en|wn|ut|nt)$/.test(tokens[first]!.low)) return [];
   for (let at = first - 1; at >= Math.max(0, first - REACH); at--) {
-    if (/^(?:and|or)$/.test(tokens[at]!.low)) {
+    // "square nails, sherardised, 30 mm long", "greased, then wiped"
+    if (/^(?:and|or|then|,)$/.test(tokens[at]!.low)) {
       const [start, end] = [tokens[at + 1]!.start, tokens[next - 1]!.end];
       return [{ kind: 'clause', text: text.slice(start, end), start, end }];
     }

@@ -63,10 +63,24 @@ export function retentionOf(
   const cuts = cutOut(from, heirs, all).filter(apart);
   const inOrder = (a: { start: number }, b: { start: number }) => a.start - b.start;
   return {
-    lost: [...found, ...cuts].sort(inOrder),
+    lost: joined(from.text, [...found, ...cuts].sort(inOrder)),
     changed: changed.filter(c => !segments.some(s => within(c, s))).sort(inOrder),
   };
 }
+
+/** "a deflection" and "1/100 of the span", lost side by side, are one loss: "deflection of no more than 1/100 of the span". */
+function joined(text: string, lost: readonly Lost[]): Lost[] {
+  const whole: Lost[] = [];
+  for (const loss of lost) {
+    const last = whole.at(-1);
+    const isOne = last && [last, loss].some(l => l.kind === 'quantity') && OF.test(text.slice(last.end, loss.start));
+    if (!isOne) whole.push(loss);
+    else whole.splice(-1, 1, { ...last, kind: 'quantity', text: text.slice(last.start, loss.end), end: loss.end });
+  }
+  return whole;
+}
+
+const OF = /^\s{1,3}(?:of\s{1,3})?(?:(?:a|an|the)\s{1,3})?$/;
 
 const within = (a: { start: number; end: number }, b: { start: number; end: number }) =>
   a.start >= b.start && a.end <= b.end;
