@@ -1,4 +1,5 @@
 import { DISPOSITIONS } from '../model/comment.ts';
+import { counted } from '../model/said-words.ts';
 import { excerpt, TOLD } from '../release/comments.ts';
 import { type CommentNow, toldNow } from '../release/comments-now.ts';
 import type { ListedComments } from './comments-list.ts';
@@ -31,7 +32,7 @@ export function tellComments({ comments, records, edition, open }: ListedComment
   const shown = comments.length < records.length ? ` (${comments.length} shown)` : '';
   return [
     ...lines,
-    `${records.length} comments on ${edition} by ${people}${shown}: ${totals}.`,
+    `${counted(records.length, 'comment', 'comments')} on ${edition} by ${people}${shown}: ${totals}.`,
     ...(same > 0 ? [`${same} accepted, and the item that is to answer them says what was circulated.`] : []),
     ...(unlinked > 0
       ? [`${unlinked} accepted, and no change answers them yet: comments answer CODE --change NUMBER`]
