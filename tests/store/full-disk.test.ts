@@ -29,7 +29,8 @@ describe('a disk that is full from any call on that takes room', () => {
     expect(counting.calls()).toBeGreaterThan(10);
 
     const folder = temporaryFolder();
-    for (let call = 1; call <= counting.calls(); call++) {
+    // Every other call: killed-anywhere.test.ts stops the same operations at each of them.
+    for (let call = 1; call <= counting.calls(); call += 2) {
       const full = join(folder, `full-${call}`);
       if (existsSync(origin)) cpSync(origin, full, { recursive: true });
       const error = await run(full, fsFullFrom(call).fs).then(
@@ -78,7 +79,7 @@ describe.skipIf(noMount)(`a small disk of its own${noMount ? ` (skipped: ${noMou
     const refs = () => (existsSync(join(works, 'HEAD')) ? nativeGit(works, 'for-each-ref') : '');
     const was = refs();
     const codes = new Set<number | null>();
-    for (const free of [0, 8, 32, 64, 128, 192, 384, 1024]) {
+    for (const free of [0, 16, 64, 192, 1024]) {
       const giveRoom = fillUpTo(disk, free);
       const { status, stderr } = await run(args);
       codes.add(status);
