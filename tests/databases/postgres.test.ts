@@ -16,6 +16,8 @@ afterAll(() => {
 async function carry(address: string, table = 'jobs', options: Parameters<typeof carryIn>[1] = {}) {
   const db = await openDatabase(address, { readOnly: false });
   try {
+    // A person waits longer for somebody else's lock.
+    await db.run('set lock_timeout = 300');
     return await carryIn(db, { table, ...options });
   } finally {
     await db.close();
