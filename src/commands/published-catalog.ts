@@ -11,12 +11,13 @@ import type { LocalRecord } from '../model/local.ts';
 import { type Places, placesOf } from '../model/places.ts';
 import { type EditionNames, editionNames } from '../search/names.ts';
 import type { SearchIndex } from '../search/search-index.ts';
-import { listEditions, listEditionTags, locate } from '../store/names.ts';
+import { listEditions, listEditionTags, locate, MAIN } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
 import { readDecisions, readEdition, readIndex } from '../store/read.ts';
 import { readBeside } from '../store/read-beside.ts';
 import { readRef } from '../store/refs.ts';
 import { type ReadCrosswalk, readCrosswalk } from './read-crosswalk.ts';
+import { readTogether } from './read-together.ts';
 import { remember } from './remember.ts';
 import { readSearchIndex } from './search-index-file.ts';
 import { lineFrom } from './trace-number.ts';
@@ -65,8 +66,9 @@ const MOST_EDITIONS = 24;
  */
 export function publishedCatalog(catalog: Catalog): () => Promise<PublishedCatalog> {
   let known: { tags: string; published: Promise<PublishedCatalog> } | undefined;
+  const readTags = readTogether(() => tagsOf(catalog));
   return async () => {
-    const tags = await tagsOf(catalog);
+    const tags = await readTags();
     if (known?.tags === tags) return known.published;
     const published = readPublished(catalog);
     const mine = { tags, published };
@@ -106,6 +108,10 @@ async function readPublished(catalog: Catalog): Promise<PublishedCatalog> {
     return { ...read, lines: crosswalkLines(joint, marks), statistics: crosswalkStatistics(joint) };
   });
   const step = (from: string, to: string): Promise<Step> => crosswalk(JSON.stringify([from, to]));
+  // Read once for each state of main, and not with every page of an item.
+  const localAt = remember(1, async (_main: string) =>
+    parseLocal(await readBeside(catalog, LOCAL_FOLDER)).records.map(r => r.record),
+  );
   return {
     headers,
     edition,
@@ -116,7 +122,7 @@ async function readPublished(catalog: Catalog): Promise<PublishedCatalog> {
       const { commit, settings } = await edition(name);
       return readSearchIndex(catalog, commit, settings, async () => [...(await items(name)).values()]);
     }),
-    localRecords: async () => parseLocal(await readBeside(catalog, LOCAL_FOLDER)).records.map(r => r.record),
+    localRecords: async () => localAt(String(await readRef(catalog.repo.fs, catalog.repo.gitdir, MAIN))),
     item: async (name, id) => {
       const item = (await items(name)).get(id);
       if (item) return item;

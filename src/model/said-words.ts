@@ -107,9 +107,12 @@ export const sentence = (text: string) => (/[.!?]$/.test(text) ? text : `${text}
 export const counted = (n: number, one: string, many = `${one}s`) =>
   `${n.toLocaleString('en')} ${n === 1 ? one : many}`;
 
+/** Made once: a date of a page would cost a millisecond otherwise. */
+const CALENDAR = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' });
+
 /** A calendar date as people write it: 1 July 2024. */
 export function dateWords(date: string): string {
   const at = new Date(`${date}T00:00:00Z`);
   if (Number.isNaN(at.getTime())) return date;
-  return at.toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' });
+  return CALENDAR.format(at);
 }
