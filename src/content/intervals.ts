@@ -1,6 +1,6 @@
 import { numberAt } from './numbers.ts';
-import type { ReadValue } from './quantities.ts';
 import { unitAt } from './read-unit.ts';
+import type { ReadValue } from './read-value.ts';
 import type { Token } from './tokens.ts';
 import { UNIT_SPELLINGS, type Unit } from './unit-names.ts';
 

@@ -1,5 +1,5 @@
 import { numberAt } from './numbers.ts';
-import type { ReadValue } from './quantities.ts';
+import type { ReadValue } from './read-value.ts';
 import type { Token } from './tokens.ts';
 
 const rating = (name: string) => ({ name, dimension: name, factor: 1, offset: 0 });

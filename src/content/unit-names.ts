@@ -9,6 +9,9 @@ export interface Unit {
   readonly offset: number;
 }
 
+/** The unit of a number of things, and of a bare number. */
+export const COUNT: Unit = { name: 'count', dimension: 'count', factor: 1, offset: 0 };
+
 /** Expressions over CLDR's names, and the spellings that stand for them. Spellings are folded and end at a letter. */
 const SPELLINGS: Readonly<Record<string, string>> = {
   'milli.meter': 'mm millimeter millimeters millimetre millimetres',
