@@ -18,7 +18,7 @@ export async function run() {
 
 async function make(dir) {
   const { openOrCreate } = await import('../../dist/store/open.js');
-  const { publishEdition } = await import('../../dist/store/write.js');
+  const { publishEdition } = await import('../../dist/store/publish.js');
   const unfinished = `${dir}.unfinished`;
   rmSync(unfinished, { recursive: true, force: true });
   const catalog = await openOrCreate(unfinished);

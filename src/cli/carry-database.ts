@@ -8,10 +8,10 @@ import { readCrosswalk } from '../commands/read-crosswalk.ts';
 import { undoDatabaseRun } from '../commands/undo-database.ts';
 import { waysTo } from '../commands/ways-to.ts';
 import { openDatabase } from '../databases/open-database.ts';
-import { OUTCOMES } from '../model/citation.ts';
 import { CatalogError } from '../model/errors.ts';
 import { portsOf, readingCatalog } from './context.ts';
-import { count, printJson, printLines, reportFindings, thousands } from './print.ts';
+import { toldOutcomes } from './jobs-told.ts';
+import { count, printJson, printLines, reportFindings } from './print.ts';
 
 export interface CarryDatabaseOptions {
   readonly db: string;
@@ -86,27 +86,10 @@ async function undo(address: string, id: string, json: boolean): Promise<void> {
 }
 
 function linesOf(report: DatabaseJobsReport, address: string): string[] {
-  const { totals, columns, cases, made } = report;
-  const found = Object.entries(columns).map(([role, c]) => `${role} = ${c.header}`);
-  const open = cases.filter(c => c.outcome === 'choose');
-  const cited = Object.entries(report.editions);
-  const [annotated, added, lines] = made;
+  const [annotated, added, lines] = report.made;
   return [
-    `${report.table} in ${report.database}: ${count(totals.lines, 'line')} of ${report.from}, carried to ${report.to}${report.dryRun ? '; nothing was written' : ''}.`,
-    `  ${OUTCOMES.map(o => `${o} ${thousands(totals.outcomes[o])}`).join(', ')}; together ${thousands(totals.lines)}.`,
-    `  ${count(totals.added, 'line')} added, ${thousands(totals.folded)} folded into another, ${thousands(totals.closed)} closed and left under ${report.from}.`,
-    `  Columns: ${found.join(', ')}.`,
-    ...(cited.length > 0
-      ? [`  Editions cited: ${cited.map(([name, n]) => `${name} (${count(n, 'line')})`).join(', ')}.`]
-      : []),
-    ...(open.length > 0
-      ? [
-          `  To decide: ${count(open.length, 'case')}; the largest: ${open
-            .slice(0, 3)
-            .map(c => `${c.number}${c.type ? ` ${c.type}` : ''} (${count(c.lines, 'line')})`)
-            .join(', ')}.`,
-        ]
-      : []),
+    `${report.table} in ${report.database}: ${count(report.totals.lines, 'line')} of ${report.from}, carried to ${report.to}${report.dryRun ? '; nothing was written' : ''}.`,
+    ...toldOutcomes(report),
     ...(report.dryRun
       ? []
       : [

@@ -6,10 +6,10 @@ import { policyOf } from '../commands/job-policies.ts';
 import { keepDecisions, keptDecisions } from '../commands/kept-decisions.ts';
 import { readCrosswalk } from '../commands/read-crosswalk.ts';
 import { waysTo } from '../commands/ways-to.ts';
-import { OUTCOMES } from '../model/citation.ts';
 import { CatalogError } from '../model/errors.ts';
 import { portsOf, readingCatalog, writingCatalog } from './context.ts';
-import { count, printJson, printLines, reportFindings, thousands } from './print.ts';
+import { toldOutcomes } from './jobs-told.ts';
+import { count, printJson, printLines, reportFindings } from './print.ts';
 
 interface CarryJobsOptions {
   readonly db?: string;
@@ -178,25 +178,8 @@ function typeName(pair: string, known: Readonly<Record<string, string>>): Readon
 export function jobsLines(report: JobsReport): string[] {
   if (report.leftAlone)
     return [`${report.input} was carried to ${report.to} already and is untouched since; it was left alone.`];
-  const { totals, columns, cases } = report;
-  const found = Object.entries(columns).map(([role, c]) => `${role} = ${c?.header}`);
-  const open = cases.filter(c => c.outcome === 'choose');
-  const cited = Object.entries(report.editions);
   return [
-    `${report.input} → ${report.out}: ${count(totals.lines, 'line')} of ${report.from}, carried to ${report.to}.`,
-    `  ${OUTCOMES.map(o => `${o} ${thousands(totals.outcomes[o])}`).join(', ')}; together ${thousands(totals.lines)}${totals.agree ? '' : ' (THE TOTALS DO NOT AGREE)'}.`,
-    `  ${count(totals.added, 'line')} added, ${thousands(totals.folded)} folded into another, ${thousands(totals.closed)} closed and left under ${report.from}.`,
-    `  Columns: ${found.join(', ')}.`,
-    ...(cited.length > 0
-      ? [`  Editions cited: ${cited.map(([name, n]) => `${name} (${count(n, 'line')})`).join(', ')}.`]
-      : []),
-    ...(open.length > 0
-      ? [
-          `  To decide: ${count(open.length, 'case')}; the largest: ${open
-            .slice(0, 3)
-            .map(c => `${c.number}${c.type ? ` ${c.type}` : ''} (${count(c.lines, 'line')})`)
-            .join(', ')}.`,
-        ]
-      : []),
+    `${report.input} → ${report.out}: ${count(report.totals.lines, 'line')} of ${report.from}, carried to ${report.to}.`,
+    ...toldOutcomes(report),
   ];
 }

@@ -7,8 +7,8 @@ import type { Finding } from '../model/finding.ts';
 import { placesOf } from '../model/places.ts';
 import { locate } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
+import { publishErratum } from '../store/publish.ts';
 import { fileHolding, readDecisions, readIndex, readLineage } from '../store/read.ts';
-import { publishErratum } from '../store/write.ts';
 import { readTable } from '../tables/read-table.ts';
 import { type Ports, person } from './ports.ts';
 

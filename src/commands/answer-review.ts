@@ -1,5 +1,5 @@
 import { nameColumns } from '../editing/columns.ts';
-import { reviewPath, writeReview } from '../format/review-files.ts';
+import { reviewFolder, reviewPath, writeReview } from '../format/review-files.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Finding } from '../model/finding.ts';
 import { groupBy } from '../model/group-by.ts';
@@ -7,7 +7,8 @@ import type { QuestionCode, ReviewAnswer } from '../model/review.ts';
 import type { ReviewLine } from '../release/review-queue.ts';
 import { locate } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
-import { writeBeside } from '../store/write.ts';
+import { readBeside } from '../store/read-beside.ts';
+import { type BesideChange, changeBeside } from '../store/write-beside.ts';
 import { readTable } from '../tables/read-table.ts';
 import { authorText } from './comments-store.ts';
 import { type Ports, person } from './ports.ts';
@@ -33,6 +34,8 @@ export async function answerReview(
   given: readonly GivenAnswer[],
 ): Promise<{ readonly answered: number }> {
   const at = await locate(catalog, edition);
+  // Read before the questions: what somebody else answers meanwhile is then told, and not written over.
+  const known = await readBeside(catalog, reviewFolder(at.name));
   const { lines } = await reviewLines(ports, catalog, { edition });
   const byName = groupBy(
     lines.flatMap(line => [line.item, line.number].map(name => ({ name, line }))),
@@ -72,15 +75,17 @@ export async function answerReview(
       wrong.map((message): Finding => ({ rule: 'bad-answer', severity: 'error', subject: at.name, message })),
     );
   }
-  const files = new Map<string, string>();
+  const changes: BesideChange[] = [];
   for (const [item, list] of groupBy(kept, k => k.line.item)) {
     const answers = new Map<QuestionCode, ReviewAnswer>();
     for (const { item: other, answer } of lines) if (other === item && answer) answers.set(answer.question, answer);
     for (const { answer } of list) answers.set(answer.question, answer);
-    files.set(reviewPath(at.name, item), writeReview({ edition: at.name, item, answers: [...answers.values()] }));
+    const path = reviewPath(at.name, item);
+    const after = writeReview({ edition: at.name, item, answers: [...answers.values()] });
+    changes.push({ path, before: known.get(path) ?? null, after });
   }
-  if (files.size > 0) {
-    await writeBeside(catalog, files, person(ports), `Review of ${at.name}: ${kept.length} answered`);
+  if (changes.length > 0) {
+    await changeBeside(catalog, changes, person(ports), `Review of ${at.name}: ${kept.length} answered`);
   }
   return { answered: kept.length };
 }

@@ -1,6 +1,6 @@
 import { CatalogError } from '../model/errors.ts';
 import type { Catalog } from '../store/open.ts';
-import { branchDraft } from '../store/write.ts';
+import { branchDraft } from '../store/write-draft.ts';
 import { readDraft } from './read-draft.ts';
 
 /** Begins a branch of a draft for one person's or one group's work. */

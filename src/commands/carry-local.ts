@@ -10,7 +10,7 @@ import { CatalogError } from '../model/errors.ts';
 import type { Finding } from '../model/finding.ts';
 import { LOCAL_STATES, type LocalRecord } from '../model/local.ts';
 import type { Catalog } from '../store/open.ts';
-import { writeBeside } from '../store/write.ts';
+import { writeBeside } from '../store/write-beside.ts';
 import { writeCsv } from '../tables/write-csv.ts';
 import { writeTogether } from './commit-all.ts';
 import { readEditionTexts } from './edition-texts.ts';

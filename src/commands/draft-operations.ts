@@ -6,7 +6,7 @@ import { CatalogError } from '../model/errors.ts';
 import type { ItemId } from '../model/item.ts';
 import type { NewItem, Operation } from '../model/operation.ts';
 import type { Catalog } from '../store/open.ts';
-import { saveDraftSteps } from '../store/write.ts';
+import { saveDraftSteps } from '../store/write-draft.ts';
 import { mintIds } from './mint-ids.ts';
 import { named } from './named-item.ts';
 import { type Ports, person } from './ports.ts';
@@ -101,41 +101,23 @@ async function mintFor(ports: Ports, catalog: Catalog, operations: readonly Writ
   };
 }
 
+/** The fields of operations that name items of the draft; `from` names one of the edition that it replaces. */
+const NAMING = new Set(['id', 'ids', 'into', 'pointsTo', 'under', 'after']);
+
 /** An operation with every item told by its id, and an id for every new one. */
 function withIds(state: DraftState, written: WrittenOperation, ids: Ids): Operation {
   const here = (name: string) => named(state.items, name, 'the draft');
   const old = (name: string) => named(state.older?.items ?? [], name, state.older?.header.name ?? 'no older edition');
-  const maybe = <T extends string | null | undefined>(name: T) => (typeof name === 'string' ? here(name) : name);
-  const made = (item: { id?: string | undefined }) => ({ ...item, id: item.id ?? ids.next() }) as NewItem;
-  const place = (o: { under: string | null; after?: string | null | undefined }) => ({
-    under: maybe(o.under),
-    ...(o.after === undefined ? {} : { after: maybe(o.after) }),
-  });
-  switch (written.op) {
-    case 'move':
-      return { ...written, id: here(written.id), ...place(written) } as Operation;
-    case 'add':
-      return { ...written, item: made(written.item), ...place(written) } as Operation;
-    case 'restore':
-      return { ...written, from: old(written.from), ...place(written) } as Operation;
-    case 'combine':
-      return { ...written, ids: written.ids.map(here), into: here(written.into) } as Operation;
-    case 'split':
-      return { ...written, id: here(written.id), gives: written.gives.map(made) } as Operation;
-    case 'withdraw':
-      return {
-        ...written,
-        id: here(written.id),
-        ...(written.pointsTo === undefined ? {} : { pointsTo: here(written.pointsTo) }),
-      } as Operation;
-    case 'link':
-    case 'unlink':
-      return { ...written, from: old(written.from), to: here(written.to) } as Operation;
-    case 'rename':
-    case 'renumber':
-    case 'decide':
-      return written as Operation;
-    default:
-      return { ...written, id: here(written.id) } as Operation;
-  }
+  const made = (item: Partial<NewItem>) => ({ ...item, id: item.id ?? ids.next() });
+  const names = (field: string) =>
+    NAMING.has(field) || (field === 'to' && (written.op === 'link' || written.op === 'unlink'));
+  const told = (field: string, value: unknown): unknown => {
+    if (field === 'item') return made(value as Partial<NewItem>);
+    if (field === 'gives') return (value as Partial<NewItem>[]).map(made);
+    if (field === 'from') return old(value as string);
+    if (!names(field) || value === null) return value;
+    return Array.isArray(value) ? value.map(here) : here(value as string);
+  };
+  const fields = Object.entries(written).filter(([, value]) => value !== undefined);
+  return Object.fromEntries(fields.map(([field, value]) => [field, told(field, value)])) as unknown as Operation;
 }

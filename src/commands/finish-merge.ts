@@ -3,7 +3,7 @@ import { mergeDrafts } from '../editing/merging/merge-drafts.ts';
 import type { Side, Takes } from '../editing/merging/three-way.ts';
 import { openMergingClone, writeWorkTree } from '../store/merging-clone.ts';
 import { locateCommit } from '../store/names.ts';
-import { draftFiles } from '../store/write.ts';
+import { draftFiles } from '../store/new-edition.ts';
 import type { MergeReport } from './merge-draft.ts';
 import { draftToWrite, readDraftAt } from './read-draft.ts';
 import { tellConflict } from './tell-conflict.ts';

@@ -19,9 +19,11 @@ import type { ItemId, TypeId } from '../model/item.ts';
 import { type Placed, type Places, placesOf } from '../model/places.ts';
 import type { Settings } from '../model/settings.ts';
 import { listEditions } from '../store/names.ts';
+import type { NewEdition } from '../store/new-edition.ts';
 import { type Catalog, openCatalog, openOrCreate } from '../store/open.ts';
+import { publishEdition } from '../store/publish.ts';
 import { fileHolding, indexOf, readIndex } from '../store/read.ts';
-import { type NewEdition, publishEdition, saveDraft } from '../store/write.ts';
+import { saveDraft } from '../store/write-draft.ts';
 import { readTable } from '../tables/read-table.ts';
 import { type Ports, person } from './ports.ts';
 

@@ -3,11 +3,11 @@ import { INTAKE_FOLDER, intakePath, intakeRecord, parseIntake, writeIntake } fro
 import { CatalogError } from '../model/errors.ts';
 import type { Finding } from '../model/finding.ts';
 import { INTAKE_KINDS, type IntakeKind, type IntakeRecord } from '../model/intake.ts';
-import { changeBeside } from '../store/change-beside.ts';
 import { locate } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
 import { readIndex } from '../store/read.ts';
 import { readBeside } from '../store/read-beside.ts';
+import { changeBeside } from '../store/write-beside.ts';
 import { readTable } from '../tables/read-table.ts';
 import { nearestNames } from '../text/nearest.ts';
 import { type Ports, person } from './ports.ts';

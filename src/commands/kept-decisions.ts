@@ -3,7 +3,7 @@ import type { Finding } from '../model/finding.ts';
 import type { JobAnswer } from '../model/job-answer.ts';
 import type { Catalog } from '../store/open.ts';
 import { readBeside } from '../store/read-beside.ts';
-import { writeBeside } from '../store/write.ts';
+import { writeBeside } from '../store/write-beside.ts';
 import { type Ports, person } from './ports.ts';
 
 /** What the catalog keeps of an agency's answers between two editions. */

@@ -2,6 +2,7 @@ import { CatalogError } from '../model/errors.ts';
 import { locate } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
 import { type AuditReport, auditTexts, withAnswers } from './audit-editions.ts';
+import { inTurn } from './in-turn.ts';
 import type { Person } from './people.ts';
 import type { Ports } from './ports.ts';
 import { remember } from './remember.ts';
@@ -35,17 +36,11 @@ export function lossesDesk(ports: Ports, reading: Catalog, writing: () => Promis
     }
     return withAnswers(reading, audit);
   };
-  // One after the other: two verdicts of one moment would both build on the same state of main, and one be refused.
-  let last: Promise<unknown> = Promise.resolve();
-  const inTurn = <T>(work: () => Promise<T>): Promise<T> => {
-    const mine = last.then(work);
-    last = mine.catch(() => {});
-    return mine;
-  };
+  const turn = inTurn();
   return {
     read,
     settle: (from, to, said, by) =>
-      inTurn(async () => settleLoss(ports, await writing(), await read(from, to), said, by)),
-    sign: (from, to, key, by) => inTurn(async () => signLoss(ports, await writing(), await read(from, to), key, by)),
+      turn(async () => settleLoss(ports, await writing(), await read(from, to), said, by)),
+    sign: (from, to, key, by) => turn(async () => signLoss(ports, await writing(), await read(from, to), key, by)),
   };
 }

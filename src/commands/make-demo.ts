@@ -3,7 +3,7 @@ import { readdir, readFile } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import type { EditionDates } from '../model/edition.ts';
 import { openForWriting } from '../store/open.ts';
-import { writeBeside } from '../store/write.ts';
+import { writeBeside } from '../store/write-beside.ts';
 import { readForms } from './comments-read.ts';
 import { type ImportReport, importTables } from './import-tables.ts';
 import { addIntake, toldInTable } from './intake-add.ts';

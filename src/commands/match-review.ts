@@ -6,6 +6,7 @@ import { CatalogError } from '../model/errors.ts';
 import type { Finding } from '../model/finding.ts';
 import { nearestNames } from '../text/nearest.ts';
 import type { BareEdition } from './bare-edition.ts';
+import { inTurn } from './in-turn.ts';
 import type { Ports } from './ports.ts';
 import { answersIn, readAnswers } from './read-answers.ts';
 import {
@@ -99,13 +100,7 @@ export async function openMatchReview(ports: Ports, request: ReviewRequest): Pro
   let round = match(begun);
   // Questions that the last matching took for settled and whose answers were taken back since.
   const reopened = new Map<string, Ends>();
-  let turn: Promise<unknown> = Promise.resolve();
-  /** One after the other: two answers that read the file at the same moment would each write without the other. */
-  const inTurn = <T>(work: () => Promise<T>): Promise<T> => {
-    const done = turn.then(work);
-    turn = done.catch(() => {});
-    return done;
-  };
+  const turn = inTurn();
 
   return {
     names: { from: from.index.header.name, to: to.index.header.name },
@@ -153,7 +148,7 @@ export async function openMatchReview(ports: Ports, request: ReviewRequest): Pro
       return rows.filter(r => r.asked === rows.at(-1)!.asked);
     },
     answer: (code, given, because, by) =>
-      inTurn(async () => {
+      turn(async () => {
         const { rows } = await read();
         const ends = endsOf(
           code,
@@ -168,7 +163,7 @@ export async function openMatchReview(ports: Ports, request: ReviewRequest): Pro
         reopened.delete(code);
       }),
     undo: () =>
-      inTurn(async () => {
+      turn(async () => {
         const { rows } = await read();
         const code = rows.at(-1)?.asked;
         if (code === undefined) return undefined;
@@ -183,7 +178,7 @@ export async function openMatchReview(ports: Ports, request: ReviewRequest): Pro
         return ends && code;
       }),
     rematch: () =>
-      inTurn(async () => {
+      turn(async () => {
         round = match(await read());
         // What was taken back is in doubt again and asked, or the matcher is sure of it without the answer.
         reopened.clear();

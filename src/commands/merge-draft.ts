@@ -4,7 +4,7 @@ import { CatalogError } from '../model/errors.ts';
 import { mergeBase } from '../store/draft-log.ts';
 import { isJoined, locate, locateCommit } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
-import { saveDraftSteps } from '../store/write.ts';
+import { saveDraftSteps } from '../store/write-draft.ts';
 import { MERGES } from './draft-log.ts';
 import { takesOf } from './finish-merge.ts';
 import { type Ports, person } from './ports.ts';

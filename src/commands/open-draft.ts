@@ -3,7 +3,7 @@ import type { Settings } from '../model/settings.ts';
 import { listEditions } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
 import { readEdition } from '../store/read.ts';
-import { saveDraft } from '../store/write.ts';
+import { saveDraft } from '../store/write-draft.ts';
 import { type Ports, person } from './ports.ts';
 
 export interface DraftRequest {

@@ -4,8 +4,8 @@ import type { Finding } from '../model/finding.ts';
 import { placesOf } from '../model/places.ts';
 import { locate } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
+import { publishDraft as publish } from '../store/publish.ts';
 import { fileHolding, readDecisions, readEdition, readIndex, readLineage } from '../store/read.ts';
-import { publishDraft as publish } from '../store/write.ts';
 import { type Ports, person } from './ports.ts';
 import { releaseGate } from './release-gate.ts';
 

@@ -3,9 +3,9 @@ import type { EditionHeader } from '../model/edition.ts';
 import { CatalogError } from '../model/errors.ts';
 import { placesOf } from '../model/places.ts';
 import { type Located, listDrafts, locate } from '../store/names.ts';
+import type { NewEdition } from '../store/new-edition.ts';
 import type { Catalog } from '../store/open.ts';
 import { fileHolding, readDecisionsAt, readEdition, readEditionAt, readLineageAt } from '../store/read.ts';
-import type { NewEdition } from '../store/write.ts';
 
 /** A draft as it was read from a branch, ready for operations. */
 export interface ReadDraft {

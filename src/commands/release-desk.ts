@@ -3,6 +3,7 @@ import type { Schedule } from '../release/schedule.ts';
 import { listDrafts, locate, mainCommit } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
 import { answerReview, type GivenAnswer } from './answer-review.ts';
+import { inTurn } from './in-turn.ts';
 import type { Person } from './people.ts';
 import type { Ports } from './ports.ts';
 import { type ReleaseReport, releaseGate } from './release-gate.ts';
@@ -31,6 +32,7 @@ export function releaseDesk(ports: Ports, reading: Catalog, writing: () => Promi
   const nameIn = (key: string) => (JSON.parse(key) as [string])[0];
   const gates = remember(MOST, (key: string) => releaseGate(quiet, reading, nameIn(key)));
   const reviews = remember(MOST, (key: string) => reviewLines(quiet, reading, { edition: nameIn(key) }));
+  const turn = inTurn();
   return {
     drafts: () => listDrafts(reading),
     gate: async draft => gates(await state(draft)),
@@ -41,7 +43,7 @@ export function releaseDesk(ports: Ports, reading: Catalog, writing: () => Promi
     review: async draft => (await reviews(await state(draft))).lines,
     answer: async (draft, given, by) => {
       const author = { name: by.name, email: by.address };
-      await answerReview({ ...quiet, author }, await writing(), draft, [given]);
+      await turn(async () => answerReview({ ...quiet, author }, await writing(), draft, [given]));
     },
   };
 }

@@ -3,13 +3,13 @@ import { CatalogError } from '../model/errors.ts';
 import { openComments } from '../release/comments.ts';
 import { MILESTONES, type Schedule, type ScheduleFacts, scheduleOf } from '../release/schedule.ts';
 import { scheduleIcs } from '../release/schedule-ics.ts';
-import { setDraftDates } from '../store/draft-dates.ts';
 import { locate } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
 import { readIndex } from '../store/read.ts';
 import { readComments } from './comments-store.ts';
+import { operateOnDraft } from './draft-operations.ts';
 import { localFiles } from './governs.ts';
-import { type Ports, person } from './ports.ts';
+import type { Ports } from './ports.ts';
 import { allHeaders } from './read-crosswalk.ts';
 
 export interface ScheduleRequest {
@@ -110,7 +110,8 @@ export async function setDates(ports: Ports, catalog: Catalog, draft: string, sa
     }
     dates[milestone[0]] = date;
   }
-  await setDraftDates(catalog, draft, dates, person(ports));
+  const operations = [{ op: 'set-days' as const, days: dates as Record<string, string> }];
+  await operateOnDraft(ports, catalog, { draft, operations });
 }
 
 function isDay(date: string): boolean {

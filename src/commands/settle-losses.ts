@@ -5,7 +5,7 @@ import type { Finding } from '../model/finding.ts';
 import { LOSS_VERDICTS, type LossAnswer, type LossVerdict } from '../model/loss-answer.ts';
 import type { TableRow } from '../model/table.ts';
 import type { Catalog } from '../store/open.ts';
-import { writeBeside } from '../store/write.ts';
+import { type BesideChange, changeBeside } from '../store/write-beside.ts';
 import { readTable } from '../tables/read-table.ts';
 import type { AuditLine, AuditReport } from './audit-editions.ts';
 import type { Ports } from './ports.ts';
@@ -48,7 +48,7 @@ export async function settleLosses(
   const lines = new Map(report.lines.filter(l => l.key !== '').map(l => [l.key, l]));
   const date = ports.now().toISOString().slice(0, 10);
   const wrong: Finding[] = [];
-  const files = new Map<string, string>();
+  const changes: BesideChange[] = [];
   let [empty, kept] = [0, 0];
   for (const row of table.rows) {
     const verdict = (cell(row, 'verdict') ?? '').toLowerCase();
@@ -66,11 +66,7 @@ export async function settleLosses(
     }
     const trouble = troubleWith(line, key, verdict, because, by);
     if (trouble) wrong.push(finding(row, trouble));
-    else
-      files.set(
-        lossAnswerPath(key),
-        writeLossAnswer(answerTo(report, line!, verdict as LossVerdict, because, by, date)),
-      );
+    else changes.push(lossChange(line!, answerTo(report, line!, verdict as LossVerdict, because, by, date)));
   }
   if (wrong.length > 0) {
     throw new CatalogError(
@@ -80,11 +76,16 @@ export async function settleLosses(
       wrong,
     );
   }
-  if (files.size > 0) {
+  if (changes.length > 0) {
     const author = { name: person[1]!, email: person[2]!, date: ports.now() };
-    await writeBeside(catalog, files, author, `Losses ${report.from} to ${report.to}: ${files.size} settled`);
+    await changeBeside(catalog, changes, author, `Losses ${report.from} to ${report.to}: ${changes.length} settled`);
   }
-  return { settled: files.size, kept, empty };
+  return { settled: changes.length, kept, empty };
+}
+
+/** An answer in the place of the one that was read with the line: what somebody else has said since is not written over. */
+export function lossChange({ key, answer: before }: AuditLine, answer: LossAnswer): BesideChange {
+  return { path: lossAnswerPath(key), before: before ? writeLossAnswer(before) : null, after: writeLossAnswer(answer) };
 }
 
 /** Why a verdict cannot be kept; undefined where it can. */

@@ -1,12 +1,11 @@
-import { lossAnswerPath, writeLossAnswer } from '../format/loss-answers.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { LossAnswer, LossVerdict } from '../model/loss-answer.ts';
 import type { Catalog } from '../store/open.ts';
-import { writeBeside } from '../store/write.ts';
+import { changeBeside } from '../store/write-beside.ts';
 import type { AuditLine, AuditReport } from './audit-editions.ts';
 import { type Person, writtenAs } from './people.ts';
 import type { Ports } from './ports.ts';
-import { answerTo, isSamePerson, troubleWith } from './settle-losses.ts';
+import { answerTo, isSamePerson, lossChange, troubleWith } from './settle-losses.ts';
 
 export interface Verdict {
   readonly key: string;
@@ -45,5 +44,5 @@ export function troubleSigning(line: AuditLine | undefined, by: string): string 
 async function keep(ports: Ports, catalog: Catalog, line: AuditLine, answer: LossAnswer, by: Person, what: string) {
   const author = { name: by.name, email: by.address, date: ports.now() };
   const message = `Loss ${answer.from} to ${answer.to}, ${line.number || line.item}: ${what}`;
-  await writeBeside(catalog, new Map([[lossAnswerPath(line.key), writeLossAnswer(answer)]]), author, message);
+  await changeBeside(catalog, [lossChange(line, answer)], author, message);
 }

@@ -4,7 +4,7 @@ import { CatalogError } from '../model/errors.ts';
 import { draftLog } from '../store/draft-log.ts';
 import { locateCommit } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
-import { saveDraftSteps } from '../store/write.ts';
+import { saveDraftSteps } from '../store/write-draft.ts';
 import { type LoggedStep, stepsUpTo, UNDOES } from './draft-log.ts';
 import { type Ports, person } from './ports.ts';
 import { draftToWrite, readDraft, readDraftAt } from './read-draft.ts';

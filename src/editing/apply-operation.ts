@@ -5,7 +5,7 @@ import { isRequirement } from '../model/edition.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Finding } from '../model/finding.ts';
 import type { Item } from '../model/item.ts';
-import type { Operation } from '../model/operation.ts';
+import type { Operation, OperationOf } from '../model/operation.ts';
 import type { Settings } from '../model/settings.ts';
 import { type Doer, type DraftState, linksOf } from './draft-state.ts';
 import { add } from './operations/add.ts';
@@ -19,6 +19,7 @@ import { rename } from './operations/rename.ts';
 import { renumber } from './operations/renumber.ts';
 import { restore } from './operations/restore.ts';
 import { retitle, reword } from './operations/reword.ts';
+import { setDays } from './operations/set-days.ts';
 import { split } from './operations/split.ts';
 import { withdraw } from './operations/withdraw.ts';
 import { renumbered } from './outline-edits.ts';
@@ -44,39 +45,29 @@ export function applyOperation(state: DraftState, operation: Operation, doer: Do
   return next;
 }
 
-function perform(state: DraftState, operation: Operation, doer: Doer): DraftState {
-  switch (operation.op) {
-    case 'reword':
-      return reword(state, operation, doer);
-    case 'retitle':
-      return retitle(state, operation, doer);
-    case 'move':
-      return move(state, operation, doer);
-    case 'combine':
-      return combine(state, operation, doer);
-    case 'split':
-      return split(state, operation, doer);
-    case 'withdraw':
-      return withdraw(state, operation, doer);
-    case 'incorporate':
-      return incorporate(state, operation, doer);
-    case 'add':
-      return add(state, operation, doer);
-    case 'applies-to':
-      return appliesTo(state, operation, doer);
-    case 'rename':
-      return rename(state, operation);
-    case 'renumber':
-      return renumber(state);
-    case 'decide':
-      return decide(state, operation);
-    case 'link':
-      return link(state, operation, doer);
-    case 'unlink':
-      return unlink(state, operation, doer);
-    case 'restore':
-      return restore(state, operation, doer);
-  }
+type Perform<K extends Operation['op']> = (state: DraftState, operation: OperationOf<K>, doer: Doer) => DraftState;
+
+const OPERATIONS: { readonly [K in Operation['op']]: Perform<K> } = {
+  reword,
+  retitle,
+  move,
+  combine,
+  split,
+  withdraw,
+  incorporate,
+  add,
+  'applies-to': appliesTo,
+  rename,
+  'set-days': setDays,
+  renumber,
+  decide,
+  link,
+  unlink,
+  restore,
+};
+
+function perform<K extends Operation['op']>(state: DraftState, operation: OperationOf<K>, doer: Doer): DraftState {
+  return (OPERATIONS[operation.op as K] as Perform<K>)(state, operation, doer);
 }
 
 /** What the step from the older edition to the draft loses. */

@@ -37,6 +37,10 @@ export function tellOperation(state: DraftState, operation: Operation): string {
       return `Apply ${name(operation.id)} to ${operation.types.join(', ')}`;
     case 'rename':
       return `Rename the ${operation.what} ${operation.name} to ${operation.to}`;
+    case 'set-days':
+      return `Set days: ${Object.entries(operation.days)
+        .map(([name, day]) => `${name} ${day || 'taken away'}`)
+        .join(', ')}`;
     case 'renumber':
       return 'Renumber without gaps';
     case 'decide':

@@ -1,4 +1,5 @@
 import type { Bars, Briefing, Slide } from './briefing.ts';
+import { cautionParagraph } from './docx-caution.ts';
 import { fixedPackage } from './fixed-package.ts';
 import type { Said } from './worked-examples.ts';
 
@@ -37,22 +38,13 @@ export async function writeBriefingDocx(briefing: Briefing, day: string | undefi
           new Paragraph({ text: briefing.title, heading: HeadingLevel.TITLE }),
           new Paragraph({ text: briefing.subtitle, spacing: { after: 120 } }),
           ...(briefing.publisher ? [new Paragraph({ text: briefing.publisher })] : []),
-          ...(briefing.caution ? [caution(docx, briefing.caution)] : []),
+          ...(briefing.caution ? [cautionParagraph(docx, briefing.caution)] : []),
           ...briefing.slides.flatMap(slide => section(docx, briefing, slide)),
         ],
       },
     ],
   });
   return fixedPackage(await Packer.toBuffer(document), briefing.title, briefing.publisher, day);
-}
-
-function caution({ BorderStyle, Paragraph, TextRun }: Docx, text: string) {
-  const edge = { style: BorderStyle.SINGLE, size: 12, space: 6, color: INK };
-  return new Paragraph({
-    spacing: { before: 240, after: 240 },
-    border: { top: edge, bottom: edge, left: edge, right: edge },
-    children: [new TextRun({ text: 'CAUTION  ', bold: true }), new TextRun(text)],
-  });
 }
 
 function section(docx: Docx, briefing: Briefing, slide: Slide) {

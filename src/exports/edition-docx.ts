@@ -1,6 +1,7 @@
 import type { Item } from '../model/item.ts';
 import { MOMENT_WORDS } from '../model/said-words.ts';
 import { typeName } from '../model/settings.ts';
+import { cautionParagraph } from './docx-caution.ts';
 import { fixedPackage } from './fixed-package.ts';
 import type { Publication } from './publication.ts';
 
@@ -48,7 +49,7 @@ export async function writeEditionDocx(publication: Publication): Promise<Uint8A
           new Paragraph({ text: settings.title, heading: HeadingLevel.TITLE }),
           new Paragraph({ text: `Edition ${header.name}` }),
           ...(publisher ? [new Paragraph({ text: publisher })] : []),
-          ...(settings.caution ? [caution(docx, settings.caution)] : []),
+          ...(settings.caution ? [cautionParagraph(docx, settings.caution)] : []),
           ...entries.flatMap(entry => {
             const item = publication.newItems.get(entry.id);
             const types = entry.appliesTo?.map(type => typeName(settings, type)).join(', ');
@@ -75,15 +76,6 @@ function itemParagraphs(docx: Docx, level: number, name: string, item: Item | un
     ...told('Applies to', types),
     ...told('Verified', verified),
     ...told('Refers to', item?.references?.join('; ')),
-    ...(item?.caution ? [caution(docx, item.caution)] : []),
+    ...(item?.caution ? [cautionParagraph(docx, item.caution)] : []),
   ];
-}
-
-function caution({ BorderStyle, Paragraph, TextRun }: Docx, text: string) {
-  const edge = { style: BorderStyle.SINGLE, size: 8, space: 4, color: INK };
-  return new Paragraph({
-    spacing: { before: 120, after: 120 },
-    border: { top: edge, bottom: edge, left: edge, right: edge },
-    children: [new TextRun({ text: 'CAUTION  ', bold: true }), new TextRun(text)],
-  });
 }

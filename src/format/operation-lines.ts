@@ -19,6 +19,8 @@ const wording = {
 };
 /** The id may be left out: a new one is minted. */
 const newItem = z.strictObject({ id: text.optional(), title: text, ...wording, appliesTo: types.optional() });
+const day = z.union([z.iso.date(), z.literal('')]).optional();
+const days = z.strictObject(Object.fromEntries(Object.keys(dates.shape).map(name => [name, day])));
 const place = { under: text.nullable(), after: text.nullable().optional() };
 
 const operation = z.discriminatedUnion('op', [
@@ -62,6 +64,7 @@ const operation = z.discriminatedUnion('op', [
   z.strictObject({ op: z.literal('add'), item: newItem, ...place, ...note }),
   z.strictObject({ op: z.literal('applies-to'), id: text, types, reason: text.optional(), ...note }),
   z.strictObject({ op: z.literal('rename'), what: z.enum(['type', 'level', 'term']), name: text, to: text, ...note }),
+  z.strictObject({ op: z.literal('set-days'), days, ...note }),
   z.strictObject({ op: z.literal('renumber'), ...note }),
   z.strictObject({ op: z.literal('decide'), decision, ...note }),
   z.strictObject({

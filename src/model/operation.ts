@@ -1,4 +1,5 @@
 import type { Decision, Extent } from './crosswalk.ts';
+import type { EditionDates } from './edition.ts';
 import type { ItemContent, ItemId, TypeId } from './item.ts';
 
 /** What a rewording may change: everything that an item says besides its title and what it applies to. */
@@ -72,6 +73,11 @@ export type Operation = { readonly note?: string } & (
       readonly what: 'type' | 'level' | 'term';
       readonly name: string;
       readonly to: string;
+    }
+  | {
+      readonly op: 'set-days';
+      /** Days by milestone, ISO 8601; an empty one is taken away. */
+      readonly days: EditionDates;
     }
   | { readonly op: 'renumber' }
   | { readonly op: 'decide'; readonly decision: Decision }

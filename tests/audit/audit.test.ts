@@ -10,7 +10,7 @@ import { lossAnswerPath, parseLossAnswers, writeLossAnswer } from '../../src/for
 import type { LossAnswer } from '../../src/model/loss-answer.ts';
 import { openCatalog, openForWriting } from '../../src/store/open.ts';
 import { readBeside } from '../../src/store/read-beside.ts';
-import { writeBeside } from '../../src/store/write.ts';
+import { writeBeside } from '../../src/store/write-beside.ts';
 import { writeCsv } from '../../src/tables/write-csv.ts';
 import { copyOfDemoCatalog, testPorts } from '../demo-catalog.ts';
 

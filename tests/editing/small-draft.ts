@@ -132,6 +132,10 @@ export const choice: fc.Arbitrary<Choice> = fc.oneof(
   ),
   index.map(
     (n): Choice =>
+      () => ({ op: 'set-days', days: n % 3 === 0 ? { effective: '' } : { effective: `2030-01-${10 + (n % 20)}` } }),
+  ),
+  index.map(
+    (n): Choice =>
       () => ({ op: 'rename', what: 'type', name: TYPES[n % 3]!, to: `renamed ${n}` }),
   ),
 );

@@ -6,7 +6,7 @@ import { readForms } from '../../src/commands/comments-read.ts';
 import { calendarOf, readSchedules, setDates } from '../../src/commands/schedule.ts';
 import { type ScheduleFacts, scheduleOf } from '../../src/release/schedule.ts';
 import { scheduleIcs } from '../../src/release/schedule-ics.ts';
-import { writeBeside } from '../../src/store/write.ts';
+import { writeBeside } from '../../src/store/write-beside.ts';
 import { AUTHOR, fsck, nativeGit, temporaryFolder } from '../store/temp-catalog.ts';
 import { catalogWithDraft, changeDraft } from './small-catalog.ts';
 

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { openDraft } from '../../src/commands/open-draft.ts';
 import type { Ports } from '../../src/commands/ports.ts';
 import { type Catalog, openOrCreate } from '../../src/store/open.ts';
-import { publishEdition } from '../../src/store/write.ts';
+import { publishEdition } from '../../src/store/publish.ts';
 import { testPorts } from '../demo-catalog.ts';
 import { AUTHOR, nativeGit, smallEdition, temporaryFolder } from '../store/temp-catalog.ts';
 

@@ -3,15 +3,10 @@ import { join, relative } from 'node:path';
 import type { RawFs } from '../../src/store/durable-fs.ts';
 import { listEditions, locate } from '../../src/store/names.ts';
 import { openCatalog, openForWriting, openOrCreate } from '../../src/store/open.ts';
+import { publishDraft, publishEdition, publishErratum } from '../../src/store/publish.ts';
 import { readEdition, readLineage } from '../../src/store/read.ts';
-import {
-  publishDraft,
-  publishEdition,
-  publishErratum,
-  saveDraft,
-  saveDraftSteps,
-  writeBeside,
-} from '../../src/store/write.ts';
+import { writeBeside } from '../../src/store/write-beside.ts';
+import { saveDraft, saveDraftSteps } from '../../src/store/write-draft.ts';
 import { AUTHOR, smallEdition, withdrawn } from './temp-catalog.ts';
 
 const first = smallEdition('2018', null, 'Old', {}, ['w1']);

@@ -6,7 +6,7 @@ import { onTestFinished } from 'vitest';
 import type { LineageRecord } from '../../src/model/crosswalk.ts';
 import type { Item } from '../../src/model/item.ts';
 import type { Settings } from '../../src/model/settings.ts';
-import type { NewEdition } from '../../src/store/write.ts';
+import type { NewEdition } from '../../src/store/new-edition.ts';
 
 /** A new folder that goes when the test does. */
 export function temporaryFolder(): string {

@@ -4,6 +4,20 @@ import type { Catalog } from './open.ts';
 import { moveRef, readRef } from './refs.ts';
 import { fileAt, type Person, readText, treeOf, writeChanges, writeCommit } from './repository.ts';
 
+/** Writes files that belong to no edition (local rules, intake, comments …) as one commit on main. */
+export async function writeBeside(
+  catalog: Catalog,
+  files: ReadonlyMap<string, string | null>,
+  author: Person,
+  message: string,
+): Promise<void> {
+  const { repo } = catalog;
+  const main = await readRef(repo.fs, repo.gitdir, MAIN);
+  const tree = await writeChanges(repo, main === null ? null : await treeOf(repo, main), files);
+  const commit = await writeCommit(repo, { tree, parents: main === null ? [] : [main], message, author });
+  await moveRef(repo.fs, repo.gitdir, MAIN, main, commit);
+}
+
 /** A file of main that belongs to no edition: what it said when it was read (null: it was not there), and what it says now. */
 export interface BesideChange {
   readonly path: string;
