@@ -106,7 +106,7 @@ function plainDigits(tokens: readonly Token[], at: number): { value: number; nex
 }
 
 function fractionAt(tokens: readonly Token[], at: number): { value: number; next: number } | undefined {
-  const [above, stroke, below, after] = tokens.slice(at, at + 4);
+  const [above, stroke, below, after] = [tokens[at], tokens[at + 1], tokens[at + 2], tokens[at + 3]];
   if (above?.kind !== 'number' || stroke?.low !== '/' || !stroke.glued || below?.kind !== 'number' || !below.glued) {
     return undefined;
   }

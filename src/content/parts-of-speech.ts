@@ -1,5 +1,4 @@
 import { createRequire } from 'node:module';
-import type { ItemToken } from 'wink-nlp';
 import type { Token } from './tokens.ts';
 
 /** Universal part-of-speech tags, as wink-eng-lite-web-model gives them. */
@@ -29,17 +28,11 @@ function read(text: string) {
   if (!reader) {
     const require = createRequire(import.meta.url);
     const winkNLP = require('wink-nlp') as typeof import('wink-nlp').default;
-    const nlp = winkNLP(require('wink-eng-lite-web-model'), ['sbd', 'pos']);
+    const nlp = winkNLP(require('wink-eng-lite-web-model'), ['pos']);
+    // All words at once: an object for each token, as `each` makes, takes half as long again.
     reader = sentence => {
-      const [words, tags]: [string[], Tag[]] = [[], []];
-      nlp
-        .readDoc(sentence)
-        .tokens()
-        .each((token: ItemToken) => {
-          words.push(token.out());
-          tags.push(token.out(nlp.its.pos) as Tag);
-        });
-      return { words, tags };
+      const tokens = nlp.readDoc(sentence).tokens();
+      return { words: tokens.out(), tags: tokens.out(nlp.its.pos) as Tag[] };
     };
   }
   return reader(text);

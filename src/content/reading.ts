@@ -89,12 +89,10 @@ export function said(reading: Reading, { first, next }: Stretch): string {
 
 function isContent(token: Token, tag: Tag): boolean {
   if (token.kind === 'number') return true;
-  return (
-    token.kind === 'word' &&
-    !isEmptyWord(token.low) &&
-    !(tag === 'AUX' && /^(is|are|be|been|being|was|were)$/.test(token.low))
-  );
+  return token.kind === 'word' && !isEmptyWord(token.low) && !(tag === 'AUX' && FORMS_OF_BE.has(token.low));
 }
+
+const FORMS_OF_BE = new Set('is are be been being was were'.split(' '));
 
 const MODALS = new Set('shall must should may can will'.split(' '));
 
