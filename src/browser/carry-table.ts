@@ -2,6 +2,7 @@ import { Decisions, type JobQuestion, QUESTION_COLUMNS, questionRows } from '../
 import { parsePolicy } from '../carryover/job-policy.ts';
 import type { Way } from '../carryover/job-reader.ts';
 import { carryJobs, type JobsReport, openJobs } from '../commands/carry-jobs.ts';
+import { heldFiles } from '../commands/held-files.ts';
 import { tableBytes } from '../commands/table-bytes.ts';
 import { OUTCOMES, type OutcomeKind } from '../model/citation.ts';
 import { CatalogError } from '../model/errors.ts';
@@ -10,7 +11,6 @@ import { typeName } from '../model/settings.ts';
 import { readTable } from '../tables/read-table.ts';
 import { besideName, carriedName } from './carried-name.ts';
 import type { CarriedJobs, CarryRequest, GivenFile, MadeFile, Refused } from './carry-request.ts';
-import { heldFiles } from './held-files.ts';
 
 const MEANINGS: Readonly<Record<OutcomeKind, string>> = {
   kept: 'The number stays and asks the same.',

@@ -1,6 +1,8 @@
 import type { Command } from 'commander';
 import { briefingPages } from '../commands/briefing-page.ts';
 import { servedCarry } from '../commands/carry-page.ts';
+import { commentsDesk } from '../commands/comments-desk.ts';
+import { intakeDesk } from '../commands/intake-desk.ts';
 import { lossesDesk } from '../commands/losses-desk.ts';
 import { notesDesk } from '../commands/notes-desk.ts';
 import { peopleOf } from '../commands/people.ts';
@@ -43,6 +45,8 @@ Everybody reads; losses are settled, and notes left at items, by people with a t
         losses: lossesDesk(ports, catalog, () => writingCatalog(command)),
         release: releaseDesk(ports, catalog, () => writingCatalog(command)),
         notes: notesDesk(ports, catalog, () => writingCatalog(command)),
+        comments: commentsDesk(ports, catalog, () => writingCatalog(command)),
+        intake: intakeDesk(catalog),
       };
       const carry = servedCarry(catalog);
       const report = (line: string) => process.stderr.write(`${line}\n`);

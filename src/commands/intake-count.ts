@@ -1,6 +1,6 @@
 import type { Joint } from '../crosswalk/joint.ts';
 import { INTAKE_FOLDER, intakeRecord, parseIntake } from '../format/intake-files.ts';
-import type { Entry } from '../model/edition.ts';
+import type { EditionIndex, Entry } from '../model/edition.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Finding } from '../model/finding.ts';
 import type { IntakeRecord } from '../model/intake.ts';
@@ -65,16 +65,16 @@ export interface CountReport extends IntakeCounts {
   readonly findings: readonly Finding[];
 }
 
-/** Where the next edition has to work: reports by item of an edition and by cause, items followed by lineage. */
-export async function countReports(catalog: Catalog, { edition: asked, level }: CountRequest): Promise<CountReport> {
-  const { name } = await locate(catalog, asked);
+/** All reports with where their items stand in one edition. */
+export interface FollowedReports {
+  readonly index: EditionIndex;
+  readonly followed: readonly FollowedReport[];
+  readonly findings: readonly Finding[];
+}
+
+export async function followReports(catalog: Catalog, edition: string): Promise<FollowedReports> {
+  const { name } = await locate(catalog, edition);
   const index = await readIndex(catalog, name);
-  if (level !== undefined && level > index.settings.levels.length) {
-    throw new CatalogError(
-      'BadArgument',
-      `${name} has ${index.settings.levels.length} levels; give --level one of them.`,
-    );
-  }
   const places = placesOf(index.settings, index.entries);
   const { records, findings } = await allReports(catalog);
   const jointFrom = remember(20, async (from: string): Promise<Joint> => (await readJoint(catalog, from, name)).joint);
@@ -83,9 +83,27 @@ export async function countReports(catalog: Catalog, { edition: asked, level }: 
     const own = record.edition === name ? places.get(record.item) : undefined;
     followed.push(own ? { record, now: [own] } : followReport(record, await jointFrom(record.edition)));
   }
-  const rollUp = (entry: Entry) =>
+  return { index, followed, findings };
+}
+
+/** Where the next edition has to work: reports by item of an edition and by cause, items followed by lineage. */
+export async function countReports(catalog: Catalog, { edition, level }: CountRequest): Promise<CountReport> {
+  const { index, followed, findings } = await followReports(catalog, edition);
+  const { header, settings, entries } = index;
+  if (level !== undefined && level > settings.levels.length) {
+    throw new CatalogError(
+      'BadArgument',
+      `${header.name} has ${settings.levels.length} levels; give --level one of them.`,
+    );
+  }
+  return { edition: header.name, findings, ...countIntake(followed, entries, underLevel(index, level)) };
+}
+
+/** The item of a level under which another one is counted; without a level, itself. */
+export function underLevel({ settings, entries }: EditionIndex, level: number | undefined): (entry: Entry) => Entry {
+  const places = placesOf(settings, entries);
+  return entry =>
     level === undefined ? entry : ([entry, ...places.ancestors(entry.id)].find(e => e.level === level) ?? entry);
-  return { edition: name, findings, ...countIntake(followed, index.entries, rollUp) };
 }
 
 /** Reports of one edition, number (with what stands below it) or cause. */

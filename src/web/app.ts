@@ -1,17 +1,21 @@
 import { join } from 'node:path';
 import express, { type Express, type NextFunction, type Request, type Response } from 'express';
 import type { ServedCarry } from '../commands/carry-page.ts';
+import type { CommentsDesk } from '../commands/comments-desk.ts';
+import type { IntakeDesk } from '../commands/intake-desk.ts';
 import type { LossesDesk } from '../commands/losses-desk.ts';
 import type { NotesDesk } from '../commands/notes-desk.ts';
 import type { PeopleSource } from '../commands/people.ts';
 import type { PublishedCatalog } from '../commands/published-catalog.ts';
 import type { ReleaseDesk } from '../commands/release-desk.ts';
 import { carryRoutes } from './carry-routes.ts';
+import { commentRoutes } from './comments-routes.ts';
 import { type Briefings, crosswalkRoutes } from './crosswalk-routes.ts';
 import { deskRoutes } from './desk-routes.ts';
 import { type ErrorPage, errorPage, noSuchPage } from './error-page.ts';
 import { guards } from './guard.ts';
 import type { Address } from './listen.ts';
+import { intakeRoutes } from './intake-routes.ts';
 import { lossesRoutes } from './losses-routes.ts';
 import { askToSignIn, people, personOf } from './people.ts';
 import { readingRoutes } from './reading-routes.ts';
@@ -39,6 +43,8 @@ export interface Desk {
   readonly losses: LossesDesk;
   readonly release: ReleaseDesk;
   readonly notes: NotesDesk;
+  readonly comments: CommentsDesk;
+  readonly intake: IntakeDesk;
 }
 
 const ASSETS = ['style.css', 'desk.css', 'icon.svg', 'suggest.js'];
@@ -90,6 +96,7 @@ export function viewerApp(parts: ViewerParts): Express {
         address: parts.address,
         source: desk.people,
         now: parts.now,
+        takesFiles: path => /^\/desk\/[^/]+\/comments\/forms$/.test(path),
         showSignIn: async (request, response, page, status) =>
           show({ request, response, published: await now() }, 'sign-in', page, 'Sign in', status),
       }),
@@ -101,7 +108,9 @@ export function viewerApp(parts: ViewerParts): Express {
   crosswalkRoutes(routes, parts.briefings);
   if (desk) {
     lossesRoutes(routes, desk.losses);
-    deskRoutes(routes, desk.release);
+    commentRoutes(routes, desk.comments);
+    intakeRoutes(routes, desk.intake);
+    deskRoutes(routes, desk.release, desk.comments);
   }
 
   const fail = async (request: Request, response: Response, found: ErrorPage) =>

@@ -1,11 +1,13 @@
 import type { ReleaseReport } from '../commands/release-gate.ts';
 import { counted, dateWords } from '../model/said-words.ts';
 import type { Schedule } from '../release/schedule.ts';
-import { deskLink, lossesLink, reviewLink } from './links.ts';
+import { commentsLink, deskLink, lossesLink, reviewLink } from './links.ts';
 
 /** The drafts that are worked on. */
 export interface DeskPage {
   readonly drafts: readonly { readonly name: string; readonly href: string }[];
+  /** Published editions with comments. */
+  readonly commented: readonly { readonly name: string; readonly href: string }[];
 }
 
 /** What stands between a draft and its publication. */
@@ -26,13 +28,17 @@ export interface ReleasePage {
     readonly needs: string;
   }[];
   readonly reviewHref: string;
+  readonly commentsHref: string;
   readonly lossesHref: string;
 }
 
 const SHOWN = 8;
 
-export function deskPage(drafts: readonly string[]): DeskPage {
-  return { drafts: drafts.map(name => ({ name, href: deskLink(name) })) };
+export function deskPage(drafts: readonly string[], commented: readonly string[]): DeskPage {
+  return {
+    drafts: drafts.map(name => ({ name, href: deskLink(name) })),
+    commented: commented.filter(c => !drafts.includes(c)).map(name => ({ name, href: commentsLink(name) })),
+  };
 }
 
 export function releasePage(
@@ -61,6 +67,7 @@ export function releasePage(
       needs: m.needs.join('; '),
     })),
     reviewHref: reviewLink(edition),
+    commentsHref: commentsLink(edition),
     lossesHref: replaces === null ? '' : lossesLink(replaces, edition),
   };
 }

@@ -1,3 +1,4 @@
+import type { CommentsDesk } from '../commands/comments-desk.ts';
 import type { ReleaseDesk } from '../commands/release-desk.ts';
 import { CatalogError } from '../model/errors.ts';
 import { deskPage, releasePage } from './desk-page.ts';
@@ -8,10 +9,10 @@ import { type ReviewFilter, type ReviewPageRequest, reviewPage, reviewQuery } fr
 import type { Answering, Routes } from './routes.ts';
 
 /** The desk of people with a name: a draft is not published, so nobody else reads any of it here. */
-export function deskRoutes({ get, post, show }: Routes, desk: ReleaseDesk): void {
+export function deskRoutes({ get, post, show }: Routes, desk: ReleaseDesk, comments: CommentsDesk): void {
   get('/desk', async asked => {
     requirePerson(asked.request);
-    await show(asked, 'desk', deskPage(await desk.drafts()), 'Desk');
+    await show(asked, 'desk', deskPage(await desk.drafts(), await comments.commented()), 'Desk');
   });
 
   get('/desk/:draft', async asked => {

@@ -41,6 +41,18 @@ export const reviewLink = (draft: string, query: Query = []) => withQuery(path('
 export const answerLink = (draft: string, item: ItemId, question: string, query: Query = []) =>
   withQuery(path('desk', draft, 'review', item, question), query);
 
+export const commentsLink = (edition: string, query: Query = []) => withQuery(path('desk', edition, 'comments'), query);
+/** Where the form of one comment leads. */
+export const commentLink = (edition: string, code: string, query: Query = []) =>
+  withQuery(path('desk', edition, 'comments', 'answer', code), query);
+export const commentFormsLink = (edition: string) => path('desk', edition, 'comments', 'forms');
+export const replyLink = (edition: string, by: string, format: string) =>
+  withQuery(path('desk', edition, 'comments', 'reply', format), [['by', by]]);
+
+export const intakeLink = (edition: string, query: Query = []) => withQuery(path('desk', edition, 'intake'), query);
+export const intakeCsvLink = (edition: string, query: Query = []) =>
+  withQuery(path('desk', edition, 'intake', 'lines.csv'), query);
+
 /** The address of an item as it stands in an edition: by its number where it has one, since people read addresses out. */
 export const placeLink = (edition: string, entry: { readonly number: string; readonly id: ItemId }, shared = false) =>
   entry.number === '' || shared || /^\.{1,2}$/.test(entry.number)

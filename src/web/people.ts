@@ -1,10 +1,12 @@
 import { createHash, createHmac, randomBytes, timingSafeEqual } from 'node:crypto';
 import express, { type ErrorRequestHandler, type Request, type Response, Router } from 'express';
 import type { KnownPerson, PeopleSource, Person } from '../commands/people.ts';
+import { LARGEST_UPLOAD } from '../commands/upload-bounds.ts';
 import type { Address } from './listen.ts';
 import { firstValue } from './query-values.ts';
 import { isSameOrigin } from './same-origin.ts';
 import { newSessionId, Sessions } from './sessions.ts';
+import { readUpload } from './upload.ts';
 
 /*
  * GET a page with a form ─▶ cookie: a random id        POST ─▶ same origin? ─▶ small enough? ─▶ csrf = HMAC(id)? ─▶ route
@@ -19,6 +21,8 @@ export interface PeopleParts {
   readonly now: () => Date;
   /** Shows the form that asks for a token. */
   readonly showSignIn: (request: Request, response: Response, page: SignInPage, status: number) => Promise<void>;
+  /** Paths whose forms carry a file; only people with a name may send one. */
+  readonly takesFiles?: (path: string) => boolean;
 }
 
 export interface SignInPage {
@@ -118,14 +122,21 @@ export function people(parts: PeopleParts): Router {
         'This form came from a page of somebody else. Open the viewer and use its own form.',
       );
     }
-    if (!request.is('application/x-www-form-urlencoded')) {
+    const withFile = request.is('multipart/form-data') !== false && parts.takesFiles?.(request.path) === true;
+    if (!withFile && !request.is('application/x-www-form-urlencoded')) {
       return refuse(response, 415, 'Only forms are read here. Send it as one.');
     }
-    form(request, response, (error: unknown) => {
+    // Megabytes of somebody without a name are not even held.
+    if (withFile && personOf(request) === undefined) {
+      return refuse(response, 403, 'Nobody is signed in here any more. Sign in, and send the file again.');
+    }
+    (withFile ? readUpload : form)(request, response, (error: unknown) => {
       if (error) {
         const large = (error as { status?: unknown }).status === 413;
         const sentence = large
-          ? `More than ${LARGEST_FORM / 1024} kB were sent. Write less at a time.`
+          ? withFile
+            ? `The file is larger than ${LARGEST_UPLOAD / 1024 / 1024} MB. Leave out its pictures, or split it.`
+            : `More than ${LARGEST_FORM / 1024} kB were sent. Write less at a time.`
           : 'The form cannot be read. Go back, load the page again and send it once more.';
         return refuse(response, large ? 413 : 400, sentence);
       }

@@ -1,6 +1,8 @@
 import { existsSync } from 'node:fs';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { briefingPages } from '../../src/commands/briefing-page.ts';
+import { commentsDesk } from '../../src/commands/comments-desk.ts';
+import { intakeDesk } from '../../src/commands/intake-desk.ts';
 import { lossesDesk } from '../../src/commands/losses-desk.ts';
 import { notesDesk } from '../../src/commands/notes-desk.ts';
 import { issueToken, type Person, peopleOf } from '../../src/commands/people.ts';
@@ -25,6 +27,8 @@ export async function serveForTest(
     losses: lossesDesk({ ...testPorts(), now }, catalog, () => openForWriting(dir)),
     release: releaseDesk({ ...testPorts(), now }, catalog, () => openForWriting(dir)),
     notes: notesDesk({ ...testPorts(), now }, catalog, () => openForWriting(dir)),
+    comments: commentsDesk({ ...testPorts(), now }, catalog, () => openForWriting(dir)),
+    intake: intakeDesk(catalog),
   };
   const viewer = await listen({ port: 0, host: '127.0.0.1' }, address =>
     viewerApp({

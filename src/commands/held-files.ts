@@ -1,11 +1,11 @@
-import type { ByteWriter, Files } from '../commands/ports.ts';
 import { CatalogError } from '../model/errors.ts';
 import { joinBytes } from '../tables/join-bytes.ts';
+import type { ByteWriter, Files } from './ports.ts';
 
 /** Handed on in pieces, as a disk would: a reader of tables then holds one piece and one unfinished record. */
 const PIECE = 256 * 1024;
 
-/** Files of a page: held in memory by name, and gone with the page. */
+/** Files held in memory by name: of a page, where they are gone with it, or of a form that somebody sent. */
 export function heldFiles(given: Iterable<readonly [name: string, bytes: Uint8Array]>) {
   const held = new Map(given);
   const get = (name: string) => {
