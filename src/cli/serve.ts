@@ -58,6 +58,7 @@ Everybody reads; losses are settled, and notes left at items, by people with a t
           report,
           desk,
           briefings: briefingPages(catalog),
+          offline: {},
           ...(carry ? { carry } : {}),
         }),
       );

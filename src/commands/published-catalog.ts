@@ -41,6 +41,8 @@ export interface ToldTrace extends Trace {
 
 /** What a catalog has published, as it stood at one moment: all answers of one request come from one such value. */
 export interface PublishedCatalog {
+  /** The tags of all editions with what they stand at: changes with every publication and erratum, and with nothing else. */
+  readonly tags: string;
   /** Oldest first. */
   readonly headers: readonly EditionHeader[];
   /** Throws UnknownEdition, with the known ones; a draft is not published and so not known. */
@@ -70,7 +72,7 @@ export function publishedCatalog(catalog: Catalog): () => Promise<PublishedCatal
   return async () => {
     const tags = await readTags();
     if (known?.tags === tags) return known.published;
-    const published = readPublished(catalog);
+    const published = readPublished(catalog, tags);
     const mine = { tags, published };
     known = mine;
     published.catch(() => {
@@ -87,7 +89,7 @@ async function tagsOf(catalog: Catalog): Promise<string> {
   return tags.map((t, at) => `${t.ref} ${oids[at]}`).join('\n');
 }
 
-async function readPublished(catalog: Catalog): Promise<PublishedCatalog> {
+async function readPublished(catalog: Catalog, tags: string): Promise<PublishedCatalog> {
   const headers = await listEditions(catalog);
   const edition = remember(MOST_EDITIONS, async (name: string): Promise<PublishedEdition> => {
     const at = await locate(catalog, name).catch(() => undefined);
@@ -113,6 +115,7 @@ async function readPublished(catalog: Catalog): Promise<PublishedCatalog> {
     parseLocal(await readBeside(catalog, LOCAL_FOLDER)).records.map(r => r.record),
   );
   return {
+    tags,
     headers,
     edition,
     items,

@@ -68,7 +68,7 @@ export function writeLookup(publication: Publication, templates: Templates): Bun
   const html = fillTemplate(templates, 'lookup', {
     site,
     title: `Look up a number – ${site.title}`,
-    css: fileOf(templates, 'lookup.css'),
+    css: fileOf(templates, 'lookup-frame.css') + fileOf(templates, 'lookup.css'),
     script: fileOf(templates, 'lookup.js'),
     editions: editionNumbers(publication, names),
   });

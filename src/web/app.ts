@@ -1,4 +1,3 @@
-import { join } from 'node:path';
 import express, { type Express, type NextFunction, type Request, type Response } from 'express';
 import type { ServedCarry } from '../commands/carry-page.ts';
 import type { CommentsDesk } from '../commands/comments-desk.ts';
@@ -14,12 +13,14 @@ import { type Briefings, crosswalkRoutes } from './crosswalk-routes.ts';
 import { deskRoutes } from './desk-routes.ts';
 import { type ErrorPage, errorPage, noSuchPage } from './error-page.ts';
 import { guards } from './guard.ts';
-import type { Address } from './listen.ts';
 import { intakeRoutes } from './intake-routes.ts';
+import type { Address } from './listen.ts';
 import { lossesRoutes } from './losses-routes.ts';
+import { offlineRoutes, PATIENCE_MS } from './offline-routes.ts';
+import { fileOfAsset, KEPT_FILES, markKept, offlineStates } from './offline-state.ts';
 import { askToSignIn, people, personOf } from './people.ts';
 import { readingRoutes } from './reading-routes.ts';
-import { type Pages, render, VIEWS } from './render.ts';
+import { type Pages, render } from './render.ts';
 import { routesOf } from './routes.ts';
 import { siteOf } from './site.ts';
 
@@ -34,6 +35,8 @@ export interface ViewerParts {
   readonly briefings?: Briefings;
   /** Carrying files over in the browser; absent: it is not offered. */
   readonly carry?: ServedCarry;
+  /** Pages that a device keeps for when there is no network; absent: none are kept. */
+  readonly offline?: { readonly patienceMs?: number };
   /** What people with a name may do; absent: the viewer is for reading only. */
   readonly desk?: Desk;
 }
@@ -47,8 +50,6 @@ export interface Desk {
   readonly intake: IntakeDesk;
 }
 
-const ASSETS = ['style.css', 'desk.css', 'icon.svg', 'suggest.js'];
-
 /** The viewer as a request handler: every page of it is made here, on request, from what is published then. */
 export function viewerApp(parts: ViewerParts): Express {
   const { desk } = parts;
@@ -57,9 +58,10 @@ export function viewerApp(parts: ViewerParts): Express {
   app.set('env', 'production');
   app.set('query parser', 'simple');
   app.use(guards(parts.address, { forms: desk !== undefined }));
-  for (const asset of ASSETS) {
-    app.get(`/${asset}`, (_, response) => response.sendFile(join(VIEWS, asset), { maxAge: '1h' }));
+  for (const asset of KEPT_FILES) {
+    app.get(asset, (_, response) => response.sendFile(fileOfAsset(asset), { maxAge: '1h' }));
   }
+  const states = parts.offline && offlineStates();
 
   const show = async <K extends keyof Pages>(
     { request, response, published }: Shown,
@@ -69,6 +71,7 @@ export function viewerApp(parts: ViewerParts): Express {
     status = 200,
   ) => {
     const newest = published?.headers.at(-1);
+    const person = personOf(request);
     const site = siteOf(
       published ?? { headers: [] },
       // A damaged edition must not keep the page from saying that it is damaged.
@@ -76,13 +79,16 @@ export function viewerApp(parts: ViewerParts): Express {
       {
         address: `${parts.address.origin}${request.originalUrl}`,
         now: parts.now(),
-        person: personOf(request)?.name,
+        person: person?.name,
         path: request.method === 'GET' ? request.originalUrl : '/',
         writes: desk !== undefined,
+        offline: states !== undefined && person === undefined,
       },
     );
+    const state = published && (await states?.(published).catch(() => undefined));
+    if (state) markKept(response, name, state, person !== undefined);
     // A page with a form has said already that it must not be kept.
-    if (!response.hasHeader('Cache-Control')) response.setHeader('Cache-Control', 'no-cache');
+    if (!response.hasHeader('Cache-Control')) response.setHeader('Cache-Control', person ? 'no-store' : 'no-cache');
     response
       .status(status)
       .type('html')
@@ -106,6 +112,7 @@ export function viewerApp(parts: ViewerParts): Express {
   readingRoutes(routes, desk?.notes, parts.carry !== undefined);
   if (parts.carry) carryRoutes(routes, parts.carry);
   crosswalkRoutes(routes, parts.briefings);
+  if (states) offlineRoutes(routes, states, parts.offline?.patienceMs ?? PATIENCE_MS);
   if (desk) {
     lossesRoutes(routes, desk.losses);
     commentRoutes(routes, desk.comments);

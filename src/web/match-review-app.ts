@@ -187,5 +187,6 @@ function siteOfReview({ review, address, now }: ReviewParts, request: Request): 
     readOn: dateWords(now().toISOString().slice(0, 10)),
     person: personOf(request)?.name ?? '',
     signIn: signInLink(request.method === 'GET' ? request.originalUrl : '/'),
+    offline: false,
   };
 }

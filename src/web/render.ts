@@ -13,6 +13,7 @@ import type { ItemPage } from './item-page.ts';
 import type { LossesPage } from './losses-page.ts';
 import type { MatchReviewPage } from './match-review-page.ts';
 import type { NumberPage } from './number-page.ts';
+import type { LookupPage } from './offline-routes.ts';
 import type { SignInPage } from './people.ts';
 import type { ReviewPage } from './review-page.ts';
 import type { SearchPage } from './search-page.ts';
@@ -27,6 +28,7 @@ export interface Pages {
   readonly edition: EditionPage;
   readonly crosswalk: CrosswalkPage;
   readonly carry: CarryPage;
+  readonly 'offline-lookup': LookupPage;
   readonly desk: DeskPage;
   readonly release: ReleasePage;
   readonly review: ReviewPage;

@@ -17,6 +17,8 @@ export interface Site {
   readonly person: string;
   /** Where a name is given, and changed; empty in a viewer for reading only. */
   readonly signIn: string;
+  /** Whether a device may keep pages for when there is no network. */
+  readonly offline: boolean;
 }
 
 export interface SiteRequest {
@@ -27,12 +29,13 @@ export interface SiteRequest {
   /** Where to come back to after signing in. */
   readonly path: string;
   readonly writes: boolean;
+  readonly offline: boolean;
 }
 
 export function siteOf(
   published: Pick<PublishedCatalog, 'headers'>,
   newest: PublishedEdition | undefined,
-  { address, now, person = '', path, writes }: SiteRequest,
+  { address, now, person = '', path, writes, offline }: SiteRequest,
 ): Site {
   const { title = 'Catalog', publisher = '', language = 'en', caution = '' } = newest?.settings ?? {};
   const name = newest?.header.name;
@@ -48,7 +51,7 @@ export function siteOf(
         ];
   const readOn = dateWords(now.toISOString().slice(0, 10));
   const signIn = writes ? signInLink(path) : '';
-  return { title, publisher, language, caution, links, address, readOn, person, signIn };
+  return { title, publisher, language, caution, links, address, readOn, person, signIn, offline };
 }
 
 /** `Edition 2024, in force from 1 July 2024`. */

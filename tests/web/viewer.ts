@@ -1,4 +1,5 @@
 import { existsSync } from 'node:fs';
+import type { RequestListener } from 'node:http';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { briefingPages } from '../../src/commands/briefing-page.ts';
 import { commentsDesk } from '../../src/commands/comments-desk.ts';
@@ -9,15 +10,20 @@ import { issueToken, type Person, peopleOf } from '../../src/commands/people.ts'
 import { publishedCatalog } from '../../src/commands/published-catalog.ts';
 import { releaseDesk } from '../../src/commands/release-desk.ts';
 import { openCatalog, openForWriting } from '../../src/store/open.ts';
-import { viewerApp } from '../../src/web/app.ts';
+import { type ViewerParts, viewerApp } from '../../src/web/app.ts';
 import { listen, type Viewer } from '../../src/web/listen.ts';
 import { testPorts } from '../demo-catalog.ts';
+
+interface ServeForTest {
+  readonly writes?: boolean;
+  readonly offline?: ViewerParts['offline'];
+}
 
 /** Serves a catalog on a free port of loopback, with a clock that stands still. */
 export async function serveForTest(
   dir: string,
-  { writes = false } = {},
-): Promise<Viewer & { readonly reported: string[] }> {
+  { writes = false, offline }: ServeForTest = {},
+): Promise<Viewer & { readonly reported: string[]; readonly again: () => Promise<Viewer> }> {
   const reported: string[] = [];
   const catalog = await openCatalog(dir);
   const published = publishedCatalog(catalog);
@@ -30,16 +36,22 @@ export async function serveForTest(
     comments: commentsDesk({ ...testPorts(), now }, catalog, () => openForWriting(dir)),
     intake: intakeDesk(catalog),
   };
-  const viewer = await listen({ port: 0, host: '127.0.0.1' }, address =>
-    viewerApp({
+  let app: RequestListener = () => {};
+  const viewer = await listen({ port: 0, host: '127.0.0.1' }, address => {
+    app = viewerApp({
       published,
       address,
       now,
       report: l => reported.push(l),
+      ...(offline ? { offline } : {}),
       ...(writes ? { desk, briefings: briefingPages(catalog) } : {}),
-    }),
-  );
-  return { ...viewer, reported };
+    });
+    return app;
+  });
+  const port = Number(new URL(viewer.address).port);
+  // At the same address, once it was closed.
+  const again = () => listen({ port, host: '127.0.0.1' }, () => app);
+  return { ...viewer, reported, again };
 }
 
 /** Gives somebody a token to sign in with. */

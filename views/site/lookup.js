@@ -3,28 +3,28 @@
 (() => {
   const OFFERED = 8;
   const FEW = 12;
-  const [form, input, state, offers] = ['ask', 'q', 'state', 'offers'].map(id => document.getElementById(id));
+  const [form, input, state, begins] = ['ask', 'asked', 'state', 'begins'].map(id => document.getElementById(id));
   const fold = text =>
     text
       .normalize('NFKC')
       .toLowerCase()
       .replace(/[\u2010-\u2015\u2212]/g, '-')
       .trim();
-  const sections = [...document.querySelectorAll('section')].map(section => {
+  const answers = document.getElementById('answers');
+  const sections = [...answers.querySelectorAll('section')].map(section => {
     const edition = section.querySelector('h2').textContent.replace(/^Edition /, '');
     const answers = [...section.querySelectorAll('.a')].map(place => {
       const printed = place.querySelector('b').textContent;
       const title = place.querySelector('h3').textContent.slice(printed.length).trim();
-      return { place, edition, printed, title, number: fold(printed), words: fold(title) };
+      return { place, edition, printed, title, number: fold(printed), words: fold(title), id: fold(place.dataset.id ?? '') };
     });
     return { section, answers };
   });
-  const answers = document.querySelector('main');
   const all = sections.flatMap(s => s.answers);
 
   const hitsOf = typed => {
     if (typed === '') return [];
-    const begin = all.filter(a => a.number !== '' && a.number.startsWith(typed));
+    const begin = all.filter(a => a.id === typed || (a.number !== '' && a.number.startsWith(typed)));
     if (begin.length > 0 || typed.length < 3) return begin;
     const words = typed.split(/\s+/);
     return all.filter(a => words.every(word => a.words.includes(word)));
@@ -42,7 +42,7 @@
       if (printed !== '') known.set(printed, [...(known.get(printed) ?? []), { title, edition }]);
     }
     const shown = [...known].slice(0, OFFERED);
-    offers.replaceChildren(
+    begins.replaceChildren(
       ...shown.map(([printed, titles]) => {
         const item = document.createElement('li');
         const button = document.createElement('button');
@@ -59,25 +59,28 @@
         return item;
       }),
     );
-    offers.hidden = shown.length === 0;
+    begins.hidden = shown.length === 0;
     return { all: known.size, left: known.size - shown.length };
   };
 
   const show = () => {
     const typed = fold(input.value).replace(/[.\s]+$/, '');
     const hits = hitsOf(typed);
-    const exact = hits.filter(a => a.number === typed);
+    const exact = hits.filter(a => a.number === typed || a.id === typed);
     const answered = new Set(exact.length > 0 ? exact : hits.length <= FEW ? hits : []);
+    // Nothing typed: the edition that was chosen from the list of them, whole.
+    const whole = typed === '' ? location.hash.slice(1) : '';
     for (const { section, answers } of sections) {
-      for (const a of answers) a.place.hidden = !answered.has(a);
-      section.hidden = !answers.some(a => answered.has(a));
+      const all = section.id === whole;
+      for (const a of answers) a.place.hidden = !all && !answered.has(a);
+      section.hidden = !all && !answers.some(a => answered.has(a));
     }
-    const longer = hits.filter(a => a.number !== typed);
+    const longer = hits.filter(a => !exact.includes(a));
     const { all: offered, left } = offer(answered.size > 0 && exact.length === 0 ? [] : longer);
     const more = left > 0 ? `, ${OFFERED} of them listed; go on typing for the others` : '';
     // An answer comes first; without one, what could be meant.
-    if (exact.length > 0) answers.after(offers);
-    else state.after(offers);
+    if (exact.length > 0) answers.after(begins);
+    else state.after(begins);
     state.textContent =
       typed === ''
         ? ''
@@ -92,5 +95,10 @@
   form.hidden = false;
   form.addEventListener('submit', event => event.preventDefault());
   input.addEventListener('input', show);
+  window.addEventListener('hashchange', () => {
+    input.value = '';
+    show();
+    document.getElementById(location.hash.slice(1))?.scrollIntoView();
+  });
   show();
 })();

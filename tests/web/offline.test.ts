@@ -1,0 +1,271 @@
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { createServer, type Socket } from 'node:net';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { importTables } from '../../src/commands/import-tables.ts';
+import { openDraft } from '../../src/commands/open-draft.ts';
+import { publishDraft } from '../../src/commands/publish-draft.ts';
+import { publishedCatalog } from '../../src/commands/published-catalog.ts';
+import { openForWriting, openOrCreate } from '../../src/store/open.ts';
+import type { Viewer } from '../../src/web/listen.ts';
+import { copyOfDemoCatalog, testPorts } from '../demo-catalog.ts';
+import { chromiumPath, openBrowser, serveForTest, signIn, tokenFor } from './viewer.ts';
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const SHOTS = join(import.meta.dirname, '..', '..', '.shots');
+
+let dir: string;
+let viewer: Viewer;
+let again: () => Promise<Viewer>;
+let stopped = false;
+const stop = async () => {
+  await viewer.close();
+  stopped = true;
+};
+/** At the same address: a phone knows a viewer by it. */
+const goOn = async () => {
+  viewer = await again();
+  stopped = false;
+};
+beforeAll(async () => {
+  dir = await copyOfDemoCatalog();
+  const served = await serveForTest(dir, { writes: true, offline: { patienceMs: 1500 } });
+  viewer = served;
+  again = served.again;
+});
+afterAll(async () => {
+  await stop();
+  rmSync(dirname(dir), { recursive: true, force: true });
+});
+
+test('a page says that it may be kept only where everybody sees it alike', async () => {
+  const marked = async (path: string) => {
+    const { headers } = await fetch(`${viewer.address}${path}`);
+    return [headers.get('fishplate-version') !== null, headers.get('cache-control')];
+  };
+  for (const path of ['', 'lookup', 'search?q=4.2.3', 'at/2018/4.2.3.1', 'edition/2024', 'losses/2018/2024']) {
+    expect([path, ...(await marked(path))]).toEqual([path, true, 'no-cache']);
+  }
+  for (const path of ['sign-in', 'desk', 'nowhere', 'suggest?q=4', 'crosswalk/2018/2024/lines.csv']) {
+    expect([path, (await marked(path))[0]]).toEqual([path, false]);
+  }
+});
+
+test('the page for looking up has every number of every edition with its heirs, duty, what governs and when it is verified', async () => {
+  const html = await (await fetch(`${viewer.address}lookup`)).text();
+  const catalog = await openForWriting(dir);
+  const published = await publishedCatalog(catalog)();
+  const sizes = await Promise.all(published.headers.map(async h => (await published.edition(h.name)).entries.length));
+  expect(html.match(/<div class="a"/g)).toHaveLength(sizes.reduce((a, b) => a + b));
+  const told = (headline: string) => {
+    const at = html.indexOf(headline);
+    const all = html.slice(at, html.indexOf('<div class="a"', at)).replace(/<[^>]*>/g, ' ');
+    return all.replace(/\s+/g, ' ').trim();
+  };
+  expect(told('4.2.3.1 of 2018 became')).toBe(
+    '4.2.3.1 of 2018 became 5.3.1.1 in 2024. Duty: reworded, read both texts. 5.3.1.1 Distances Verified: Before covering: distances measured; By document: letter of consent, where there is one',
+  );
+  expect(told('1.2.1.2 of 2018 was withdrawn')).toContain('What governs now:');
+  expect(told('5.3.1.1 stands in 2024.')).toContain('Verified: Before covering');
+});
+
+test('a catalog with one edition, or with none, has the page too', async () => {
+  const folder = mkdtempSync(join(tmpdir(), 'fishplate-offline-'));
+  const empty = join(folder, 'empty.git');
+  await openOrCreate(empty);
+  const served = await serveForTest(empty, { offline: {} });
+  const read = async () => (await fetch(`${served.address}lookup`)).text();
+  expect(await read()).toContain('Nothing is published yet.');
+  const source = join(folder, 'one.csv');
+  writeFileSync(
+    source,
+    'number,level,title,text\n1,1,Roofs,\n1.1,2,Gutters,\n1.1.1,3,Fall,Gutters fall to the outlet.\n',
+  );
+  await importTables(testPorts(), { catalog: empty, tables: [source], edition: '2030' });
+  const html = await read();
+  expect(html).toContain('1.1.1 stands in 2030.');
+  await served.close();
+  rmSync(folder, { recursive: true, force: true });
+});
+
+const wait = (ms: number) => new Promise(resolve => setTimeout(resolve, ms));
+const until = (holds: () => Promise<boolean>) => expect.poll(holds, { timeout: 60_000 }).toBe(true);
+
+describe.skipIf(chromiumPath === undefined)('a phone that has opened the viewer once', () => {
+  let browser: Browser;
+  let context: BrowserContext;
+  let page: Page;
+  let broken: string[];
+  beforeAll(async () => {
+    mkdirSync(SHOTS, { recursive: true });
+    browser = await openBrowser();
+  });
+  afterAll(() => browser?.close());
+  beforeEach(async () => {
+    context = await browser.newContext({ baseURL: viewer.address, viewport: { width: 390, height: 844 } });
+    page = await context.newPage();
+    broken = [];
+    page.on('pageerror', error => broken.push(String(error)));
+  });
+  afterEach(async () => {
+    await context.close();
+    if (stopped) await goOn();
+    expect(broken).toEqual([]);
+  });
+
+  /** Opens a page and waits until it is kept. */
+  const openAndKeep = async (path: string) => {
+    await page.goto(path);
+    await until(async () => (await kept()).includes(path));
+  };
+  /** What lies in the caches: path, and all that is in it. */
+  const contents = () =>
+    page.evaluate(`(async () => {
+      const found = [];
+      for (const name of await caches.keys()) {
+        const cache = await caches.open(name);
+        for (const request of await cache.keys()) {
+          const response = await cache.match(request);
+          const head = JSON.stringify([...(response?.headers ?? [])]);
+          found.push([request.url.slice(location.origin.length), head + (await response?.text())]);
+        }
+      }
+      return found;
+    })()`) as Promise<[path: string, all: string][]>;
+  const kept = async () => (await contents()).map(([path]) => path);
+  const note = () => page.locator('#no-network').textContent();
+  const sound = async (name: string) => {
+    await page.screenshot({ path: join(SHOTS, `offline-${name}.png`), fullPage: true });
+    await page.evaluate(AXE);
+    const { violations } = (await page.evaluate('axe.run()')) as { violations: { id: string }[] };
+    expect([name, violations.map(v => v.id)]).toEqual([name, []]);
+    expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(390);
+  };
+
+  test('looks old numbers up with the server gone, by typing and by address, and reads what it read before', async () => {
+    await openAndKeep('/');
+    await openAndKeep('/at/2018/4.2.3.2');
+    await until(async () => (await kept()).includes('/lookup'));
+    await stop();
+    await expect(fetch(viewer.address)).rejects.toThrow();
+
+    await page.goto('/');
+    expect(await note()).toMatch(
+      /^No network\. This page was kept on \d+ \w+ \d{4} at \d\d:\d\d, edition state: Edition 2024, in force from 1 July 2024\./,
+    );
+    await page.locator('#q').fill('4.2.3.1');
+    await page.keyboard.press('Enter');
+    await page.getByText('4.2.3.1 of 2018 became 5.3.1.1 in 2024.').waitFor();
+    await sound('typed');
+    await page.locator('#asked').fill('1.2.1.2');
+    await page.getByText('What governs now').filter({ visible: true }).waitFor();
+
+    await page.goto('/at/2014/4.2.3');
+    await page.getByText('4.2.3 of 2014 became 5.2.2.1 and 5.2.2.2 in 2024.').waitFor();
+    // The number stands in two editions; the one that was asked for comes first.
+    expect(await page.locator('#answers section:visible h2').allInnerTexts()).toEqual(['Edition 2014', 'Edition 2018']);
+    await sound('address');
+    await page.getByRole('link', { name: '5.2.2.1 Depth of filter soil' }).first().click();
+    await page.getByText('5.2.2.1 stands in 2024.').waitFor();
+
+    await page.goto('/crosswalk/2018/2024');
+    expect(await note()).toMatch(
+      /^No network, and this page was not kept: look a number up here, or read one of the pages below\./,
+    );
+    await sound('missing');
+    await page.getByRole('link', { name: /^4\.2\.3\.2 / }).click();
+    await page.waitForURL('**/at/2018/4.2.3.2');
+    expect(await note()).toContain('This page was kept on');
+    await sound('kept');
+    await page.emulateMedia({ colorScheme: 'dark' });
+    await sound('kept-dark');
+    await goOn();
+    await page.reload();
+    expect(await page.locator('#no-network').count()).toBe(0);
+  });
+
+  test('shows what it kept where the network takes a request and does not answer it', async () => {
+    await openAndKeep('/at/2018/4.2.3.2');
+    await stop();
+    const silent = createServer(() => {});
+    const sockets = new Set<Socket>();
+    silent.on('connection', socket => sockets.add(socket));
+    await new Promise<void>(resolve => silent.listen(Number(new URL(viewer.address).port), '127.0.0.1', resolve));
+    await page.goto('/at/2018/4.2.3.2');
+    expect(await note()).toContain('This page was kept on');
+    for (const socket of sockets) socket.destroy();
+    await new Promise(resolve => silent.close(resolve));
+  });
+
+  test('fetches the numbers anew at the next visit after a publication, and says of older pages that they are older', async () => {
+    await openAndKeep('/at/2018/4.2.3.1');
+    await openAndKeep('/edition/2024');
+    const before = (await kept()).length;
+    await openDraft(testPorts(), await openForWriting(dir), { name: '2030' });
+    await publishDraft(testPorts(), await openForWriting(dir), {
+      draft: '2030',
+      dates: { published: '2030-02-01', effective: '2030-03-01' },
+      override: 'a test',
+    });
+    await page.goto('/edition/2024');
+    await until(async () => {
+      const lookup = (await contents()).filter(([path]) => path === '/lookup').map(([, all]) => all);
+      return lookup.length === 1 && lookup[0]!.includes('4.2.3.1 of 2018 became 5.3.1.1 in 2030.');
+    });
+    expect(await kept()).toHaveLength(before);
+    await stop();
+    await page.goto('/at/2014/4.2.3');
+    await page.getByText('4.2.3 of 2014 became 5.2.2.1 and 5.2.2.2 in 2030.').waitFor();
+    expect(await note()).toContain('Edition 2030, in force from 1 March 2030');
+    await page.goto('/at/2018/4.2.3.1');
+    expect(await note()).toMatch(
+      /edition state: Edition 2024, in force from 1 July 2024\. Something was published since then: look its number up as of Edition 2030/,
+    );
+    await sound('older');
+    await page.goto('/edition/2024');
+    expect(await note()).toContain('edition state: Edition 2030');
+  });
+
+  test('keeps nothing of what somebody with a name read or wrote, neither while signed in nor after signing out', async () => {
+    const token = await tokenFor(dir, { name: 'A. Private Reviewer', address: 'private@example.org' });
+    await openAndKeep('/at/2018/4.2.3.1');
+    await signIn(page, token);
+    for (const path of ['/', '/at/2018/4.2.3.3', '/losses/2018/2024', '/desk', '/at/2018/4.2.3.1'])
+      await page.goto(path);
+    await page.getByLabel('Cause').fill('damage seen');
+    await page.getByLabel('What was seen').fill('What only people with a name read.');
+    await page.getByRole('button', { name: 'Keep it' }).click();
+    await page.getByText('What only people with a name read.').waitFor();
+    await page.goto('/sign-in');
+    await page.getByRole('button', { name: 'Sign out' }).click();
+    await page.waitForURL('**/');
+    await until(async () => (await kept()).includes('/'));
+    await wait(300);
+    const all = await contents();
+    const told = all.map(([path, text]) => [path, /Private|What only people|csrf|Sign out/.test(text)]);
+    expect(told.filter(([, tells]) => tells)).toEqual([]);
+    const paths = all.map(([path]) => path).filter(path => !/\.(css|js|svg)$/.test(path!));
+    expect(paths.sort()).toEqual(['/', '/at/2018/4.2.3.1', '/lookup']);
+  });
+
+  test('keeps sixty pages and no more, those that were opened last', async () => {
+    await openAndKeep('/');
+    await page.evaluate(
+      "for (let n = 1; n <= 70; n++) navigator.serviceWorker.controller.postMessage({ keep: '/search?q=none' + n })",
+    );
+    const pages = async () => (await kept()).filter(path => path.startsWith('/search'));
+    await until(async () => (await pages()).length > 50);
+    await wait(500);
+    expect((await kept()).filter(path => path === '/' || path.startsWith('/search'))).toHaveLength(60);
+  });
+
+  test('is told where its browser keeps nothing', async () => {
+    await page.addInitScript('Object.defineProperty(Navigator.prototype, "serviceWorker", { get: () => undefined })');
+    await page.goto('/lookup?q=4.2.3.1');
+    await page.getByText('4.2.3.1 of 2018 became').waitFor();
+    await page.getByText('it does so over https and on localhost only').waitFor();
+  });
+});
