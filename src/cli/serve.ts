@@ -2,6 +2,7 @@ import type { Command } from 'commander';
 import { briefingPages } from '../commands/briefing-page.ts';
 import { servedCarry } from '../commands/carry-page.ts';
 import { commentsDesk } from '../commands/comments-desk.ts';
+import { draftDesk } from '../commands/draft-desk.ts';
 import { intakeDesk } from '../commands/intake-desk.ts';
 import { lossesDesk } from '../commands/losses-desk.ts';
 import { notesDesk } from '../commands/notes-desk.ts';
@@ -47,6 +48,7 @@ Everybody reads; losses are settled, and notes left at items, by people with a t
         notes: notesDesk(ports, catalog, () => writingCatalog(command)),
         comments: commentsDesk(ports, catalog, () => writingCatalog(command)),
         intake: intakeDesk(catalog),
+        work: draftDesk(ports, catalog, () => writingCatalog(command)),
       };
       const carry = servedCarry(catalog);
       const report = (line: string) => process.stderr.write(`${line}\n`);

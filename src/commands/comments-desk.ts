@@ -5,7 +5,7 @@ import type { EditionHeader } from '../model/edition.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Item, ItemId } from '../model/item.ts';
 import { TOLD } from '../release/comments.ts';
-import { locate, mainCommit } from '../store/names.ts';
+import { listEditions, locate, mainCommit } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
 import { readEdition } from '../store/read.ts';
 import { readBeside } from '../store/read-beside.ts';
@@ -19,7 +19,6 @@ import { heldFiles } from './held-files.ts';
 import { inTurn } from './in-turn.ts';
 import type { Person } from './people.ts';
 import type { Ports } from './ports.ts';
-import { allHeaders } from './read-crosswalk.ts';
 import { remember } from './remember.ts';
 import { boundUpload, type Upload } from './upload-bounds.ts';
 
@@ -43,7 +42,7 @@ export interface DeskComments extends ListedComments {
 
 /** The committee's comments, for the people who work them off while a viewer runs. */
 export interface CommentsDesk {
-  /** Published editions with comments; drafts may have none yet. */
+  /** Published editions with comments. */
   commented(): Promise<readonly string[]>;
   list(edition: string): Promise<DeskComments>;
   /** Throws BadArgument, in words for a page, where the answer cannot be kept. */
@@ -72,15 +71,16 @@ export function commentsDesk(ports: Ports, reading: Catalog, writing: () => Prom
     const [listed, { header, items }] = [await listComments(reading, { edition }), await readEdition(reading, edition)];
     return { ...listed, header, items: new Map(items.map(i => [i.id, i])) };
   });
+  const commented = remember(1, async () => {
+    const names: string[] = [];
+    for (const { name } of await listEditions(reading)) {
+      if ((await readBeside(reading, commentsFolder(name))).size > 0) names.push(name);
+    }
+    return names;
+  });
   const turn = inTurn();
   return {
-    commented: async () => {
-      const names: string[] = [];
-      for (const { name } of await allHeaders(reading)) {
-        if ((await readBeside(reading, commentsFolder(name))).size > 0) names.push(name);
-      }
-      return names;
-    },
+    commented: async () => commented((await mainCommit(reading)) ?? ''),
     list: async edition =>
       lists(JSON.stringify([edition, (await locate(reading, edition)).commit, await mainCommit(reading)])),
     answer: (edition, code, typed, by) =>

@@ -6,11 +6,11 @@ import { CatalogError } from '../model/errors.ts';
 import type { ItemId } from '../model/item.ts';
 import type { NewItem, Operation } from '../model/operation.ts';
 import type { Catalog } from '../store/open.ts';
-import { saveDraftSteps } from '../store/write-draft.ts';
+import { type DraftStep, saveDraftSteps } from '../store/write-draft.ts';
 import { mintIds } from './mint-ids.ts';
 import { named } from './named-item.ts';
 import { type Ports, person } from './ports.ts';
-import { draftToWrite, readDraft } from './read-draft.ts';
+import { draftToWrite, type ReadDraft, readDraft } from './read-draft.ts';
 
 export type { WrittenOperation };
 
@@ -18,6 +18,8 @@ export interface OperationsRequest {
   /** A draft, or a branch of it; absent = the only draft. */
   readonly draft?: string;
   readonly operations: readonly WrittenOperation[];
+  /** The commit that whoever asks has seen; absent: whatever stands there. Throws Changed where somebody was faster. */
+  readonly seen?: string;
 }
 
 export interface OperationsReport {
@@ -37,7 +39,31 @@ export async function operateOnDraft(
   catalog: Catalog,
   request: OperationsRequest,
 ): Promise<OperationsReport> {
+  const { header, branch, steps, made } = await prepareOperations(ports, catalog, request);
+  if (steps.length > 0) await saveDraftSteps(catalog, branch, steps, person(ports));
+  return { draft: header.name, done: steps.map(s => s.told), made };
+}
+
+/** Operations as they would be done to a draft; nothing is written. */
+export interface PreparedOperations extends Omit<ReadDraft, 'state'> {
+  readonly before: DraftState;
+  readonly after: DraftState;
+  readonly steps: readonly (DraftStep & { readonly told: string })[];
+  readonly made: readonly ItemId[];
+}
+
+/** Does operations to a draft in memory, for whoever writes them and for whoever only looks. */
+export async function prepareOperations(
+  ports: Ports,
+  catalog: Catalog,
+  request: OperationsRequest,
+): Promise<PreparedOperations> {
   const { header, branch, state } = await readDraft(catalog, request.draft);
+  if (request.seen !== undefined && request.seen !== branch.tip) {
+    throw new CatalogError('Changed', `Somebody has worked on ${header.name} since; look at it again.`, {
+      tip: branch.tip,
+    });
+  }
   const ids = await mintFor(ports, catalog, request.operations);
   const author = person(ports);
   const doer = { by: author.name, date: author.date.toISOString().slice(0, 10) };
@@ -56,8 +82,7 @@ export async function operateOnDraft(
     const message = `${told}${operation.note ? `\n\n${operation.note}` : ''}\n\n${OPERATION}${operationLine(operation)}`;
     steps.push({ edition: draftToWrite(header, now), message, told });
   }
-  if (steps.length > 0) await saveDraftSteps(catalog, branch, steps, author);
-  return { draft: header.name, done: steps.map(s => s.told), made: ids.used };
+  return { header, branch, before: state, after: now, steps, made: ids.used };
 }
 
 /** Operations from a file of JSON Lines. Nothing is done where a line cannot be read. */

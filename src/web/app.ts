@@ -1,6 +1,7 @@
 import express, { type Express, type NextFunction, type Request, type Response } from 'express';
 import type { ServedCarry } from '../commands/carry-page.ts';
 import type { CommentsDesk } from '../commands/comments-desk.ts';
+import type { DraftDesk } from '../commands/draft-desk.ts';
 import type { IntakeDesk } from '../commands/intake-desk.ts';
 import type { LossesDesk } from '../commands/losses-desk.ts';
 import type { NotesDesk } from '../commands/notes-desk.ts';
@@ -11,6 +12,7 @@ import { carryRoutes } from './carry-routes.ts';
 import { commentRoutes } from './comments-routes.ts';
 import { type Briefings, crosswalkRoutes } from './crosswalk-routes.ts';
 import { deskRoutes } from './desk-routes.ts';
+import { draftRoutes } from './draft-routes.ts';
 import { type ErrorPage, errorPage, noSuchPage } from './error-page.ts';
 import { guards } from './guard.ts';
 import { intakeRoutes } from './intake-routes.ts';
@@ -48,6 +50,7 @@ export interface Desk {
   readonly notes: NotesDesk;
   readonly comments: CommentsDesk;
   readonly intake: IntakeDesk;
+  readonly work: DraftDesk;
 }
 
 /** The viewer as a request handler: every page of it is made here, on request, from what is published then. */
@@ -117,6 +120,7 @@ export function viewerApp(parts: ViewerParts): Express {
     lossesRoutes(routes, desk.losses);
     commentRoutes(routes, desk.comments);
     intakeRoutes(routes, desk.intake);
+    draftRoutes(routes, desk.work);
     deskRoutes(routes, desk.release, desk.comments);
   }
 

@@ -13,7 +13,7 @@ import {
   stateOf,
   TYPE_WORDS,
 } from './comments-filter.ts';
-import { commentFormsLink, commentLink, commentsLink, deskLink, itemLink, replyLink } from './links.ts';
+import { commentFormsLink, commentLink, commentsLink, deskLink, itemLink, replyLink, workItemLink } from './links.ts';
 import type { FormField } from './people.ts';
 
 /** The committee's comments as a list to work off. */
@@ -173,7 +173,7 @@ function shownComment(
       number,
       title,
       text: items.get(id)?.text ?? '',
-      href: header.state === 'draft' ? '' : itemLink(id, edition),
+      href: header.state === 'draft' ? workItemLink(edition, id) : itemLink(id, edition),
     })),
     was: record.items
       .filter(i => now.length === 0 && i.edition !== edition)

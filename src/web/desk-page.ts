@@ -1,7 +1,7 @@
 import type { ReleaseReport } from '../commands/release-gate.ts';
 import { counted, dateWords } from '../model/said-words.ts';
 import type { Schedule } from '../release/schedule.ts';
-import { commentsLink, deskLink, lossesLink, reviewLink } from './links.ts';
+import { commentsLink, deskLink, intakeLink, lossesLink, reviewLink, workLink } from './links.ts';
 
 /** The drafts that are worked on. */
 export interface DeskPage {
@@ -28,7 +28,9 @@ export interface ReleasePage {
     readonly needs: string;
   }[];
   readonly reviewHref: string;
+  readonly workHref: string;
   readonly commentsHref: string;
+  readonly intakeHref: string;
   readonly lossesHref: string;
 }
 
@@ -37,7 +39,7 @@ const SHOWN = 8;
 export function deskPage(drafts: readonly string[], commented: readonly string[]): DeskPage {
   return {
     drafts: drafts.map(name => ({ name, href: deskLink(name) })),
-    commented: commented.filter(c => !drafts.includes(c)).map(name => ({ name, href: commentsLink(name) })),
+    commented: commented.map(name => ({ name, href: commentsLink(name) })),
   };
 }
 
@@ -67,7 +69,9 @@ export function releasePage(
       needs: m.needs.join('; '),
     })),
     reviewHref: reviewLink(edition),
+    workHref: workLink(edition),
     commentsHref: commentsLink(edition),
+    intakeHref: intakeLink(edition),
     lossesHref: replaces === null ? '' : lossesLink(replaces, edition),
   };
 }

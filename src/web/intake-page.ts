@@ -10,7 +10,7 @@ import {
   type IntakeCounts,
   type IntakeLine,
 } from '../release/intake.ts';
-import { deskLink, editionLink, intakeCsvLink, intakeLink, itemLink, type Query } from './links.ts';
+import { deskLink, editionLink, intakeCsvLink, intakeLink, itemLink, type Query, workItemLink } from './links.ts';
 
 export interface IntakeFilter {
   /** Empty = all of them. */
@@ -66,7 +66,7 @@ export function intakePage(found: FollowedReports, { filter, page: asked, newest
   const lines = counts.lines.slice((page - 1) * A_PAGE, page * A_PAGE);
   const query = intakeQuery(filter);
   const atPage = (n: number) => intakeLink(edition, [...query, ['page', String(n)]]);
-  const shown = (line: IntakeLine) => lineShown(line, under(line), edition);
+  const shown = (line: IntakeLine) => lineShown(line, under(line), header);
   return {
     edition,
     sentence: sentenceOf(edition, all),
@@ -127,21 +127,28 @@ function sentenceOf(edition: string, { reports, lines, causes }: IntakeCounts): 
   return `${counted(reports, 'report')} came in on ${counted(lines.length, 'item')}${gone}; the commonest cause is "${most.cause}" (${most.reports}).`;
 }
 
-function lineShown(line: IntakeLine, records: readonly IntakeRecord[], edition: string): LineShown {
+function lineShown(
+  line: IntakeLine,
+  records: readonly IntakeRecord[],
+  { name: edition, state }: FollowedReports['index']['header'],
+): LineShown {
+  const isDraft = state === 'draft';
   const { id, number, title, endedAfter, why, reports, shared, causes } = line;
   const [newest] = [...records].reverse();
-  const here = newest ? itemLink(newest.item, newest.edition) : itemLink(id, endedAfter ?? edition);
+  // A note is left where the item is published; a draft's item is worked on at the desk.
+  const noted = newest ? itemLink(newest.item, newest.edition) : itemLink(id, endedAfter ?? edition);
   return {
     number: endedAfter === undefined ? number : `${endedAfter} ${number}`,
     title,
-    href: here,
+    href:
+      endedAfter !== undefined ? itemLink(id, endedAfter) : isDraft ? workItemLink(edition, id) : itemLink(id, edition),
     told: `${counted(reports, 'report')}: ${inWords(causes)}${shared > 0 ? `; ${shared} counted under other items as well` : ''}`,
     why: endedAfter === undefined ? '' : why ? `Withdrawn: ${why}` : 'Withdrawn; no reason is on record.',
     reports: [...records].reverse().map(r => ({
       head: `${dateWords(r.date)}, ${r.from}, ${r.kind} on ${r.edition} ${r.number}: ${r.cause}`,
       text: r.text,
     })),
-    addHref: `${here}#notes`,
+    addHref: `${noted}#notes`,
   };
 }
 

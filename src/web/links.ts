@@ -53,6 +53,19 @@ export const intakeLink = (edition: string, query: Query = []) => withQuery(path
 export const intakeCsvLink = (edition: string, query: Query = []) =>
   withQuery(path('desk', edition, 'intake', 'lines.csv'), query);
 
+/** What was done to a draft, and the way to its items. */
+export const workLink = (draft: string, query: Query = []) => withQuery(path('desk', draft, 'work'), query);
+export const findLink = (draft: string) => path('desk', draft, 'find');
+export const undoLink = (draft: string, commit: string) => path('desk', draft, 'undo', commit);
+/** An item of a draft, where it is worked on. */
+export const workItemLink = (draft: string, id: ItemId, query: Query = []) =>
+  withQuery(path('desk', draft, 'item', id), query);
+export const operationLink = (draft: string, id: ItemId, operation: string) =>
+  path('desk', draft, 'item', id, operation);
+/** Old items that do not stand in a draft, and the form that restores one. */
+export const leftLink = (draft: string, query: Query = []) => withQuery(path('desk', draft, 'left'), query);
+export const restoreLink = (draft: string, id: ItemId) => path('desk', draft, 'left', id);
+
 /** The address of an item as it stands in an edition: by its number where it has one, since people read addresses out. */
 export const placeLink = (edition: string, entry: { readonly number: string; readonly id: ItemId }, shared = false) =>
   entry.number === '' || shared || /^\.{1,2}$/.test(entry.number)

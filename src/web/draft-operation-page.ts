@@ -1,0 +1,85 @@
+import type { Foresight } from '../commands/draft-desk.ts';
+import { counted } from '../model/said-words.ts';
+import type { Field, OperationForm, Typed } from './draft-form.ts';
+import type { FormField } from './people.ts';
+
+/** A form for one operation; or, once it is filled in, what it would do, before it is done. */
+export interface DraftOperationPage {
+  readonly draft: string;
+  readonly heading: string;
+  readonly says: string;
+  readonly action: string;
+  readonly back: { readonly word: string; readonly href: string };
+  readonly csrf: FormField;
+  readonly trouble: string;
+  readonly fields: readonly Field[];
+  /** Absent while the form is asked for. */
+  readonly foreseen?: ForeseenShown;
+}
+
+export interface ForeseenShown
+  extends Pick<Foresight, 'told' | 'tip' | 'changed' | 'made' | 'gone' | 'moved' | 'lineage'> {
+  readonly renumbered: readonly string[];
+  readonly more: readonly string[];
+  /** What was typed, to be sent again. */
+  readonly hidden: readonly { readonly name: string; readonly value: string }[];
+  /** Somebody has worked on the draft since it was looked at. */
+  readonly anew: boolean;
+}
+
+const MOST = 12;
+
+export interface OperationRequest {
+  readonly draft: string;
+  readonly of: string;
+  readonly form: OperationForm;
+  readonly fields: readonly Field[];
+  readonly action: string;
+  readonly back: DraftOperationPage['back'];
+  readonly csrf: FormField;
+  readonly typed?: Typed;
+  readonly trouble?: string;
+  readonly foresight?: Foresight;
+  readonly anew?: boolean;
+}
+
+export function draftOperationPage(request: OperationRequest): DraftOperationPage {
+  const { draft, of, form, fields, action, back, csrf, typed, trouble = '', foresight, anew = false } = request;
+  return {
+    draft,
+    heading: `${form.word} ${of}`,
+    says: form.says,
+    action,
+    back,
+    csrf,
+    trouble,
+    fields: typed ? fields.map(f => ({ ...f, value: typed[f.name] ?? [] })) : fields,
+    ...(foresight ? { foreseen: foreseenShown(foresight, typed ?? {}, anew) } : {}),
+  };
+}
+
+function foreseenShown(found: Foresight, typed: Typed, anew: boolean): ForeseenShown {
+  const cut = <T>(list: readonly T[]) => list.slice(0, MOST);
+  const rest = (list: readonly unknown[], one: string) =>
+    list.length > MOST ? [`${counted(list.length - MOST, one)} more`] : [];
+  return {
+    told: found.told,
+    tip: found.tip,
+    changed: cut(found.changed),
+    made: cut(found.made),
+    gone: cut(found.gone),
+    moved: cut(found.moved),
+    lineage: cut(found.lineage),
+    renumbered: cut(found.renumbered).map(r => `${r.from || 'no number'} becomes ${r.to || 'no number'}: ${r.title}`),
+    more: [
+      ...rest(found.changed, 'changed item'),
+      ...rest(found.made, 'new item'),
+      ...rest(found.gone, 'item that goes'),
+      ...rest(found.moved, 'moved item'),
+      ...rest(found.renumbered, 'renumbered item'),
+      ...rest(found.lineage, 'older item'),
+    ].map(told => `and ${told}`),
+    hidden: Object.entries(typed).flatMap(([name, values]) => values.map(value => ({ name, value }))),
+    anew,
+  };
+}

@@ -1,0 +1,164 @@
+import type { DeskDraft, DraftDesk } from '../commands/draft-desk.ts';
+import { CatalogError } from '../model/errors.ts';
+import type { Item } from '../model/item.ts';
+import { type OperationForm, typedIn } from './draft-form.ts';
+import { itemForm, RESTORE } from './draft-forms.ts';
+import { draftItemPage } from './draft-item-page.ts';
+import { draftOperationPage, type OperationRequest } from './draft-operation-page.ts';
+import { draftLeftPage, draftWorkPage, type WorkRequest } from './draft-work-page.ts';
+import { leftLink, operationLink, restoreLink, workItemLink, workLink } from './links.ts';
+import { csrfField, requirePerson } from './people.ts';
+import { firstValue, pageOf } from './query-values.ts';
+import type { Answering, Routes } from './routes.ts';
+
+/** Work on a draft: what was done, its items, and what can be done to them. For people with a name only. */
+export function draftRoutes({ get, post, show }: Routes, desk: DraftDesk): void {
+  const reading = async (asked: Answering) => {
+    requirePerson(asked.request);
+    return desk.read((asked.request.params as { draft: string }).draft);
+  };
+  const showWork = async (asked: Answering, more: Partial<WorkRequest> = {}) => {
+    const draft = await reading(asked);
+    const { query } = asked.request;
+    const done = firstValue(query, 'done') === 'yes';
+    const request = { page: pageOf(query), csrf: csrfField(asked.request), done, ...more };
+    const title = `Work on ${draft.header.name}`;
+    await show(asked, 'draft-work', draftWorkPage(draft, request), title, more.trouble ? 400 : 200);
+  };
+  get('/desk/:draft/work', asked => showWork(asked));
+
+  get('/desk/:draft/find', async asked => {
+    const { header } = await reading(asked);
+    const sought = firstValue(asked.request.query, 'item', 200) ?? '';
+    try {
+      asked.response.redirect(303, workItemLink(header.name, await desk.find(header.name, sought)));
+    } catch (error) {
+      if (!isRefusal(error)) throw error;
+      await showWork(asked, { sought, trouble: sought === '' ? 'Type the number of an item.' : inPageWords(error) });
+    }
+  });
+
+  post('/desk/:draft/undo/:commit', async asked => {
+    const person = requirePerson(asked.request);
+    const { draft, commit } = asked.request.params as { draft: string; commit: string };
+    try {
+      await desk.undo(draft, commit, person);
+    } catch (error) {
+      if (!isRefusal(error)) throw error;
+      return showWork(asked, { trouble: inPageWords(error) });
+    }
+    asked.response.redirect(303, workLink(draft, [['done', 'yes']]));
+  });
+
+  get('/desk/:draft/item/:id', async asked => {
+    const draft = await reading(asked);
+    const item = itemIn(draft, (asked.request.params as { id: string }).id);
+    const done = firstValue(asked.request.query, 'done') === 'yes';
+    const page = draftItemPage(draft, item, csrfField(asked.request), done);
+    await show(asked, 'draft-item', page, `${item.number} ${item.title} (draft ${draft.header.name})`);
+  });
+
+  get('/desk/:draft/left', async asked => {
+    const draft = await reading(asked);
+    await show(
+      asked,
+      'draft-left',
+      draftLeftPage(draft, pageOf(asked.request.query)),
+      `Gone from ${draft.header.name}`,
+    );
+  });
+
+  const asking = async (asked: Answering): Promise<Asking> => {
+    const draft = await reading(asked);
+    const { id, op } = asked.request.params as { id: string; op?: string };
+    const name = draft.header.name;
+    if (op === undefined) {
+      const item = draft.old.get(id);
+      if (!item) throw new CatalogError('UnknownItem', `${draft.oldName} has no item ${id}; choose one of the list.`);
+      const back = { word: `What has gone from ${name}`, href: leftLink(name) };
+      return { draft, item, form: RESTORE, action: restoreLink(name, id), back };
+    }
+    const item = itemIn(draft, id);
+    const form = itemForm(op);
+    if (!form) throw new CatalogError('UnknownItem', `Nothing called ${op} can be done here; go back to the item.`);
+    const back = { word: `Back to ${nameOf(item)}`, href: workItemLink(name, id) };
+    return { draft, item, form, action: operationLink(name, id, op), back };
+  };
+  const showForm = async (asked: Answering, about: Asking, more: Partial<OperationRequest> = {}) => {
+    const { draft, item, form, action, back } = about;
+    const page = draftOperationPage({
+      draft: draft.header.name,
+      of: nameOf(item),
+      form,
+      fields: form.fields(draft, item),
+      action,
+      back,
+      csrf: csrfField(asked.request),
+      ...more,
+    });
+    await show(asked, 'draft-operation', page, page.heading, more.trouble ? 400 : 200);
+  };
+
+  /** The form comes first, then what it would do, and only from there it is done. */
+  const step = async (asked: Answering) => {
+    const { request, response } = asked;
+    const person = requirePerson(request);
+    const about = await asking(asked);
+    const { draft, item, form } = about;
+    const name = draft.header.name;
+    const typed = typedIn(form.fields(draft, item), request.body as Record<string, unknown>);
+    const chosen = firstValue(request.body, 'step', 10);
+    if (chosen === 'change') return showForm(asked, about, { typed });
+    try {
+      const operation = form.operation(draft, item, typed);
+      if (chosen !== 'do')
+        return await showForm(asked, about, { typed, foresight: await desk.look(name, operation, person) });
+      const seen = firstValue(request.body, 'seen', 64) ?? '';
+      try {
+        await desk.do(name, operation, seen, person);
+      } catch (error) {
+        if (!(error instanceof CatalogError && error.code === 'Changed')) throw error;
+        const foresight = await desk.look(name, operation, person);
+        return await showForm(asked, about, { typed, foresight, anew: true });
+      }
+    } catch (error) {
+      if (!isRefusal(error)) throw error;
+      return showForm(asked, about, { typed, trouble: inPageWords(error) });
+    }
+    const now = await desk.read(name);
+    const done = [['done', 'yes']] as const;
+    response.redirect(303, now.places.get(item.id) ? workItemLink(name, item.id, done) : workLink(name, done));
+  };
+  for (const path of ['/desk/:draft/item/:id/:op', '/desk/:draft/left/:id']) {
+    get(path, async asked => showForm(asked, await asking(asked)));
+    post(path, step);
+  }
+}
+
+interface Asking {
+  readonly draft: DeskDraft;
+  readonly item: Item;
+  readonly form: OperationForm;
+  readonly action: string;
+  readonly back: { readonly word: string; readonly href: string };
+}
+
+function itemIn({ places, header }: DeskDraft, id: string): Item {
+  const item = places.get(id);
+  if (item) return item;
+  throw new CatalogError(
+    'UnknownItem',
+    `The draft ${header.name} has no item ${id} any more; look among what has gone from it, or open another.`,
+  );
+}
+
+const nameOf = ({ number, title, id }: Item) => number || title || id;
+
+function isRefusal(error: unknown): error is CatalogError {
+  return error instanceof CatalogError && ['BadArgument', 'UnknownItem', 'UnknownNumber'].includes(error.code);
+}
+
+/** A refusal without what only somebody at a command line can do next. */
+function inPageWords({ message }: CatalogError): string {
+  return message.replace(/[;,] [^;,]*\bwith: fishplate [^.]*\.?$/, '.').replace(/; (?:add|give) --.*$/, '.');
+}
