@@ -55,7 +55,7 @@ async function answer(event, url) {
   const late = kept ? new Promise(resolve => setTimeout(resolve, STATE.patience)) : new Promise(() => {});
   const response = await Promise.race([asked.catch(() => undefined), late]);
   if (response && !OUT_OF_ORDER.includes(response.status)) return response;
-  if (kept) return withNote(kept, keptNote(kept), '');
+  if (kept) return withNote(kept, keptNote(kept, url), '');
   return (await instead(url)) ?? response ?? asked;
 }
 
@@ -112,10 +112,15 @@ async function instead(url) {
   return withNote(lookup, `${sentence} The numbers were ${stateOf(lookup)}.`, await listOfPages());
 }
 
-function keptNote(page) {
+function keptNote(page, { pathname }) {
+  const number = /^\/at\/[^/]+\/([^/]+)$/.exec(pathname)?.[1];
   const other = page.headers.get('Fishplate-Version') !== STATE.version;
-  const since = `Something was published since then: <a href="/lookup">look its number up</a> as of ${escaped(STATE.edition)}.`;
-  return `<b>No network.</b> This page was ${stateOf(page)}. ${other ? since : '<a href="/lookup">Look up another number</a>'}`;
+  const next = !other
+    ? '<a href="/lookup">Look up another number</a>'
+    : number
+      ? `Something was published since then: <a href="/lookup?q=${escaped(number)}">what became of it</a> as of ${escaped(STATE.edition)}.`
+      : `Something was published since then: <a href="/lookup">look a number up</a> as of ${escaped(STATE.edition)}.`;
+  return `<b>No network.</b> This page was ${stateOf(page)}. ${next}`;
 }
 
 function stateOf({ headers }) {
@@ -132,7 +137,8 @@ async function listOfPages() {
     const { pathname, search } = new URL(request.url);
     // A title comes out of a page, where it was escaped already.
     const title = decodeURIComponent(page?.headers.get('Fishplate-Title') ?? '').replace(` - ${escaped(STATE.title)}`, '');
-    links.push(`<li><a href="${escaped(pathname + search)}">${title}</a></li>`);
+    const word = pathname === '/' ? 'First page' : title;
+    links.push(`<li><a href="${escaped(pathname + search)}">${word}</a></li>`);
   }
   if (links.length === 0) return '';
   return `<section aria-labelledby="pages"><h2 id="pages">Pages kept on this device</h2><ul class="below">${links.join('')}</ul></section>`;
