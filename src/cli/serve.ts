@@ -7,9 +7,9 @@ import { intakeDesk } from '../commands/intake-desk.ts';
 import { lossesDesk } from '../commands/losses-desk.ts';
 import { notesDesk } from '../commands/notes-desk.ts';
 import { peopleOf } from '../commands/people.ts';
-import { prepareSearch } from '../commands/prepare-search.ts';
 import { publishedCatalog } from '../commands/published-catalog.ts';
 import { releaseDesk } from '../commands/release-desk.ts';
+import { searchThread } from '../commands/search-thread.ts';
 import { portsOf, readingCatalog, writingCatalog } from './context.ts';
 import { portNumber } from './port-number.ts';
 import { printLines } from './print.ts';
@@ -36,8 +36,11 @@ Everybody reads; losses are settled, and notes left at items, by people with a t
     )
     .action(async (options: ServeOptions, command: Command) => {
       const catalog = await readingCatalog(command);
-      const published = publishedCatalog(catalog);
-      await prepareSearch(catalog, await published(), portsOf(command).progress);
+      const report = (line: string) => process.stderr.write(`${line}\n`);
+      const words = searchThread(catalog.dir, { progress: portsOf(command).progress, report });
+      const published = publishedCatalog(catalog, words?.find);
+      // What cannot be read is said here, and not on every page.
+      await published();
       // Express and the templates are loaded here, so that no other command waits for them.
       const [{ viewerApp }, { listen }] = await Promise.all([import('../web/app.ts'), import('../web/listen.ts')]);
       const ports = portsOf(command);
@@ -51,7 +54,6 @@ Everybody reads; losses are settled, and notes left at items, by people with a t
         work: draftDesk(ports, catalog, () => writingCatalog(command)),
       };
       const carry = servedCarry(catalog);
-      const report = (line: string) => process.stderr.write(`${line}\n`);
       const viewer = await listen(options, address =>
         viewerApp({
           published,
@@ -74,5 +76,6 @@ Everybody reads; losses are settled, and notes left at items, by people with a t
         for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => resolve());
       });
       await viewer.close();
+      await words?.close();
     });
 }

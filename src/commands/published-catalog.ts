@@ -20,6 +20,7 @@ import { type ReadCrosswalk, readCrosswalk } from './read-crosswalk.ts';
 import { readTogether } from './read-together.ts';
 import { remember } from './remember.ts';
 import { readSearchIndex } from './search-index-file.ts';
+import type { FindWords } from './search-thread.ts';
 import { lineFrom } from './trace-number.ts';
 
 /** A published edition ready to be asked. */
@@ -54,6 +55,8 @@ export interface PublishedCatalog {
   /** From this edition on to the newest of its line. */
   trace(edition: string, entry: Entry): Promise<ToldTrace>;
   search(edition: string): Promise<SearchIndex>;
+  /** Items by their words; undefined where a server's thread has not indexed the edition yet. */
+  findWords: FindWords;
   /** Local rules and variances as main has them now: they belong to no edition and change without one. */
   localRecords(): Promise<readonly LocalRecord[]>;
 }
@@ -65,14 +68,16 @@ const MOST_EDITIONS = 24;
 /**
  * Gives what is published now. What was read is kept as long as no tag of an edition changes, so an edition published
  * while a server runs is seen by the next request.
+ *
+ * @param findWords where words are looked up; absent or failing: here
  */
-export function publishedCatalog(catalog: Catalog): () => Promise<PublishedCatalog> {
+export function publishedCatalog(catalog: Catalog, findWords?: FindWords): () => Promise<PublishedCatalog> {
   let known: { tags: string; published: Promise<PublishedCatalog> } | undefined;
   const readTags = readTogether(() => tagsOf(catalog));
   return async () => {
     const tags = await readTags();
     if (known?.tags === tags) return known.published;
-    const published = readPublished(catalog, tags);
+    const published = readPublished(catalog, tags, findWords);
     const mine = { tags, published };
     known = mine;
     published.catch(() => {
@@ -89,7 +94,7 @@ async function tagsOf(catalog: Catalog): Promise<string> {
   return tags.map((t, at) => `${t.ref} ${oids[at]}`).join('\n');
 }
 
-async function readPublished(catalog: Catalog, tags: string): Promise<PublishedCatalog> {
+async function readPublished(catalog: Catalog, tags: string, elsewhere?: FindWords): Promise<PublishedCatalog> {
   const headers = await listEditions(catalog);
   const edition = remember(MOST_EDITIONS, async (name: string): Promise<PublishedEdition> => {
     const at = await locate(catalog, name).catch(() => undefined);
@@ -106,10 +111,13 @@ async function readPublished(catalog: Catalog, tags: string): Promise<PublishedC
     const [from, to] = JSON.parse(pair) as [string, string];
     await Promise.all([edition(from), edition(to)]);
     const read = await readCrosswalk(catalog, from, to);
-    const { joint, marks } = read;
-    return { ...read, lines: crosswalkLines(joint, marks), statistics: crosswalkStatistics(joint) };
+    return lazily(read);
   });
   const step = (from: string, to: string): Promise<Step> => crosswalk(JSON.stringify([from, to]));
+  const search = remember(MOST_EDITIONS, async (name: string) => {
+    const { commit, settings } = await edition(name);
+    return readSearchIndex(catalog, commit, settings, async () => [...(await items(name)).values()]);
+  });
   // Read once for each state of main, and not with every page of an item.
   const localAt = remember(1, async (_main: string) =>
     parseLocal(await readBeside(catalog, LOCAL_FOLDER)).records.map(r => r.record),
@@ -121,10 +129,11 @@ async function readPublished(catalog: Catalog, tags: string): Promise<PublishedC
     items,
     crosswalk: (from, to) => crosswalk(JSON.stringify([from, to])),
     decisions: remember(MOST_EDITIONS, (name: string) => readDecisions(catalog, name)),
-    search: remember(MOST_EDITIONS, async (name: string) => {
-      const { commit, settings } = await edition(name);
-      return readSearchIndex(catalog, commit, settings, async () => [...(await items(name)).values()]);
-    }),
+    search,
+    findWords: async (name, text, most) => {
+      const here = async () => (await search(name)).find(text, most);
+      return elsewhere ? elsewhere(name, text, most).catch(here) : here();
+    },
     localRecords: async () => localAt(String(await readRef(catalog.repo.fs, catalog.repo.gitdir, MAIN))),
     item: async (name, id) => {
       const item = (await items(name)).get(id);
@@ -140,6 +149,23 @@ async function readPublished(catalog: Catalog, tags: string): Promise<PublishedC
       const replaces = headers.find(h => h.name === name)?.replaces;
       const trace = traceItem(name, entry, steps, replaces ? await step(replaces, name) : undefined);
       return { ...trace, told: tellTrace(trace) };
+    },
+  };
+}
+
+/** Lines and counts are worked out when first asked for: what became of one number needs neither of them. */
+function lazily(read: ReadCrosswalk): PublishedCrosswalk {
+  let lines: PublishedCrosswalk['lines'] | undefined;
+  let statistics: Statistics | undefined;
+  return {
+    ...read,
+    get lines() {
+      lines ??= crosswalkLines(read.joint, read.marks);
+      return lines;
+    },
+    get statistics() {
+      statistics ??= crosswalkStatistics(read.joint);
+      return statistics;
     },
   };
 }

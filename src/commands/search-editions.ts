@@ -44,6 +44,8 @@ export interface SearchAnswer {
     /** Where the items are those whose number begins with the number asked for: that number. */
     readonly below?: string;
   }[];
+  /** Whether words could not be looked up in some edition yet. */
+  readonly later: boolean;
   /** A word that is an id but for one slip of the fingers, and the ids it may stand for. */
   readonly mistyped?: { readonly id: string; readonly meant: readonly ItemId[] };
   /** Where nothing was found and the query looks like a number: the numbers nearest to it. */
@@ -68,6 +70,7 @@ export async function searchEditions(published: PublishedCatalog, request: Searc
   const inAsked = await meaningsOf(published, asked, names);
   const meanings = inAsked.length > 0 ? inAsked : await meaningsOf(published, all, names);
   const editions = [];
+  let later = false;
   for (const edition of [...asked].reverse()) {
     const { places, entries } = await published.edition(edition);
     const beginning = foldText(names[0] ?? '');
@@ -75,7 +78,11 @@ export async function searchEditions(published: PublishedCatalog, request: Searc
     const found =
       below.length > 0
         ? { ids: below.slice(0, request.most).map(e => e.id), total: below.length, matched: 'all' as const }
-        : (await published.search(edition)).find(query, request.most);
+        : await published.findWords(edition, query, request.most);
+    if (!found) {
+      later = true;
+      continue;
+    }
     const items = await published.items(edition);
     const hits = found.ids.flatMap((id): Hit[] => {
       const [entry, item] = [places.get(id), items.get(id)];
@@ -93,7 +100,7 @@ export async function searchEditions(published: PublishedCatalog, request: Searc
   }
 
   const wrong = meanings.length > 0 ? undefined : names.find(isMistypedId);
-  const answer = { query, cut, meanings: meanings.slice(0, MOST_MEANINGS), editions };
+  const answer = { query, cut, meanings: meanings.slice(0, MOST_MEANINGS), editions, later };
   const nothing = meanings.length === 0 && editions.every(e => e.total === 0 || e.matched !== 'all');
   return {
     ...answer,

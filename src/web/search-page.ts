@@ -7,6 +7,8 @@ import { itemLink, placeLink, searchLink } from './links.ts';
 export interface SearchPage {
   readonly query: string;
   readonly sentence: string;
+  /** What cannot be looked up yet; empty where all can. */
+  readonly later: string;
   readonly answers: readonly Answer[];
   readonly mistyped?: { readonly id: string; readonly meant: readonly Named[] };
   readonly nearest: readonly Named[];
@@ -23,6 +25,8 @@ interface Named {
 }
 
 const SHOWN = 20;
+const LATER =
+  'The viewer was started a moment ago and still prepares its search: words can be looked for in a minute or two; numbers and ids can be looked up now. Load this page again.';
 
 export async function searchPage(published: PublishedCatalog, query: string): Promise<SearchPage> {
   const found = await searchEditions(published, { query, most: SHOWN });
@@ -47,7 +51,11 @@ export async function searchPage(published: PublishedCatalog, query: string): Pr
   });
   return {
     query: found.query,
-    sentence: sentenceOf(found.query, found.cut, answers, editions.length > 0),
+    sentence:
+      found.later && answers.length + editions.length === 0
+        ? `“${found.query}” cannot be looked for in the texts yet.`
+        : sentenceOf(found.query, found.cut, answers, editions.length > 0),
+    later: found.later ? LATER : '',
     answers,
     editions,
     ...(found.mistyped
