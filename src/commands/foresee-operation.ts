@@ -14,7 +14,12 @@ export interface Foreseen {
   /** Items that stand under another parent. */
   readonly moved: readonly (ForeseenItem & { readonly under: string })[];
   /** Items that only print another number. */
-  readonly renumbered: readonly { readonly id: ItemId; readonly title: string; readonly from: string; readonly to: string }[];
+  readonly renumbered: readonly {
+    readonly id: ItemId;
+    readonly title: string;
+    readonly from: string;
+    readonly to: string;
+  }[];
   /** What becomes of items of the older edition, where that is not what it was; a sentence each. */
   readonly lineage: readonly string[];
 }

@@ -152,4 +152,6 @@ function lineShown(
   };
 }
 
-const inWords = (causes: readonly CauseCount[]) => causes.map(c => `${c.cause} ${c.reports}`).join(', ');
+/** `unclear 2, too strict 1`; a single cause needs no number beside the count of reports. */
+const inWords = (causes: readonly CauseCount[]) =>
+  causes.length === 1 ? causes[0]!.cause : causes.map(c => `${c.cause} ${c.reports}`).join(', ');

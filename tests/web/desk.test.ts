@@ -63,9 +63,16 @@ describe.skipIf(chromiumPath === undefined)('at the desk', () => {
     await page.goto('/');
     await page.getByRole('link', { name: 'Drafts' }).click();
     await sound('desk');
-    await page.getByRole('link', { name: '2030' }).click();
+    await page.getByRole('link', { name: '2030', exact: true }).click();
     await expect(page.locator('.lead').textContent()).resolves.toMatch(/^\d+ findings stop the publication of 2030\.$/);
     await sound('desk-release');
+    for (const [name, path] of [
+      ['Work on the draft', 'work'],
+      ['The comments', 'comments'],
+      ['What came in from the work', 'intake'],
+    ] as const) {
+      expect(await page.getByRole('link', { name }).getAttribute('href')).toBe(`/desk/2030/${path}`);
+    }
     await page.getByRole('link', { name: 'The review questions' }).click();
     const first = page.locator('.loss').first();
     const heading = await first.locator('h3').textContent();

@@ -70,8 +70,8 @@ describe.skipIf(chromiumPath === undefined)('in a browser without scripts', () =
   };
 
   test('an item is found, reworded after a look at what that does, and the step is taken back', async () => {
-    await page.goto('/desk/2030');
-    await page.getByRole('link', { name: 'Work on the draft' }).click();
+    await page.goto('/desk');
+    await page.getByRole('link', { name: 'Items and steps of draft 2030' }).click();
     expect(await page.locator('.lead').textContent()).toBe('Nothing was done to 2030 yet: it says what 2024 says.');
     await page.getByLabel('Number or id in the draft').fill('4.2.2.11');
     await press('Open');
