@@ -1,4 +1,5 @@
 import { type DraftState, linksOf, nameOf } from '../editing/draft-state.ts';
+import type { EditionDates } from '../model/edition.ts';
 import type { Item, ItemId } from '../model/item.ts';
 import { type Places, placesOf } from '../model/places.ts';
 import { inWords } from '../model/said-words.ts';
@@ -20,6 +21,8 @@ export interface Foreseen {
     readonly from: string;
     readonly to: string;
   }[];
+  /** Days of the draft that are not what they were. */
+  readonly days: readonly { readonly name: string; readonly from: string; readonly to: string }[];
   /** What becomes of items of the older edition, where that is not what it was; a sentence each. */
   readonly lineage: readonly string[];
 }
@@ -57,8 +60,16 @@ export function foresee(before: DraftState, after: DraftState): Foreseen {
     renumbered: both
       .filter(b => b.was.number !== b.item.number)
       .map(({ was, item }) => ({ id: item.id, title: item.title, from: was.number, to: item.number })),
+    days: dayChanges(before, after),
     lineage: lineageChanges(before, after),
   };
+}
+
+function dayChanges({ dates: was }: DraftState, { dates: is }: DraftState): Foreseen['days'] {
+  const names = [...new Set([...Object.keys(was), ...Object.keys(is)])] as (keyof EditionDates)[];
+  return names
+    .filter(name => was[name] !== is[name])
+    .map(name => ({ name, from: was[name] ?? '', to: is[name] ?? '' }));
 }
 
 function underOf(places: Places<Item>, { parent }: Item): string {

@@ -1,7 +1,7 @@
 import type { ReleaseReport } from '../commands/release-gate.ts';
 import { counted, dateWords } from '../model/said-words.ts';
 import type { Schedule } from '../release/schedule.ts';
-import { commentsLink, deskLink, intakeLink, lossesLink, reviewLink, workLink } from './links.ts';
+import { commentsLink, daysLink, deskLink, intakeLink, lossesLink, reviewLink, workLink } from './links.ts';
 
 /** The drafts that are worked on. */
 export interface DeskPage {
@@ -33,6 +33,7 @@ export interface ReleasePage {
     readonly needs: string;
   }[];
   readonly reviewHref: string;
+  readonly daysHref: string;
   readonly workHref: string;
   readonly commentsHref: string;
   readonly intakeHref: string;
@@ -83,6 +84,7 @@ export function releasePage(
       needs: m.needs.join('; '),
     })),
     reviewHref: reviewLink(edition),
+    daysHref: daysLink(edition),
     workHref: workLink(edition),
     commentsHref: commentsLink(edition),
     intakeHref: intakeLink(edition),

@@ -1,6 +1,6 @@
 import type { DeskDraft } from '../commands/draft-desk.ts';
 import type { Item } from '../model/item.ts';
-import { type Field, type OperationForm, refuse, said, type Typed, WHY, whySaid } from './draft-form.ts';
+import { daySaid, type Field, type OperationForm, refuse, said, type Typed, WHY, whySaid } from './draft-form.ts';
 
 /** What changes whether and where something stands: withdrawn, moved, restored. */
 
@@ -14,10 +14,8 @@ export const withdraw: OperationForm = {
     const types = draft.places.types(item.id);
     const ending = types.filter(t => typed.types?.includes(t));
     if (types.length > 1 && ending.length === 0) throw refuse('Say for which installation types it ends.');
-    const [governs, governsChecked] = [said(typed, 'governs'), said(typed, 'checked')];
-    if (governsChecked !== '' && !/^\d{4}-\d{2}-\d{2}$/.test(governsChecked)) {
-      throw refuse('Write the day on which it was read as year-month-day, for example 2030-05-01.');
-    }
+    const governs = said(typed, 'governs');
+    const governsChecked = daySaid(typed, 'checked', 'the day on which it was read');
     const pointsTo = said(typed, 'points');
     return {
       op: 'withdraw',
@@ -56,6 +54,40 @@ function typesField({ settings, places }: DeskDraft, item: Item): Field[] {
   const words = options.map(t => ({ value: t.id, word: t.name }));
   return [{ name: 'types', label: 'Ends for', kind: 'ticks', value: types, options: words }];
 }
+
+export const appliesTo: OperationForm = {
+  word: 'Apply to',
+  says: 'The item, and what stands below it without saying otherwise, applies to other installation types. For a type that it loses it ends, and that needs a reason.',
+  fields: (draft, item) => [
+    {
+      name: 'types',
+      label: 'Applies to',
+      kind: 'ticks',
+      value: draft.places.types(item.id),
+      options: draft.settings.installationTypes.map(t => ({ value: t.id, word: t.name })),
+    },
+    { ...reasonField(draft), label: 'Reason why it ends for others', required: false },
+    WHY,
+  ],
+  operation: ({ settings, places }, item, typed) => {
+    const types = settings.installationTypes.map(t => t.id).filter(t => typed.types?.includes(t));
+    const before = places.types(item.id);
+    if (types.length === 0) throw refuse('It has to apply to something; withdraw it instead, with a reason.');
+    if (
+      types.join(' ') ===
+      settings.installationTypes
+        .map(t => t.id)
+        .filter(t => before.includes(t))
+        .join(' ')
+    ) {
+      throw refuse('It applies to these already; tick others, or go back to the item.');
+    }
+    const reason = said(typed, 'reason');
+    if (before.some(t => !types.includes(t)) && reason === '')
+      throw refuse('Choose the reason why it ends for others.');
+    return { op: 'applies-to', id: item.id, types, ...(reason ? { reason } : {}), ...whySaid(typed) };
+  },
+};
 
 export const move: OperationForm = {
   word: 'Move',

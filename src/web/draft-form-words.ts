@@ -7,6 +7,15 @@ import { type Field, type OperationForm, refuse, said, type Typed, WHY, whySaid 
 
 const PLAIN = ['text', 'purpose', 'outcome', 'caution'] as const;
 
+const VERIFIED: Field = {
+  name: 'verified',
+  label: 'Verified',
+  hint: `a line each, for example "${MOMENT_WORDS['before-covering']}: measure the fall"; or ${MOMENT_WORDS['at-completion']}, ${MOMENT_WORDS['by-document']}`,
+  kind: 'text',
+  rows: 3,
+  value: [],
+};
+
 export const reword: OperationForm = {
   word: 'Reword',
   says: 'The item says the same in other words, or more, or less. Its number and place stay.',
@@ -15,14 +24,7 @@ export const reword: OperationForm = {
     { name: 'purpose', label: 'Purpose', kind: 'text', rows: 2, value: [item.purpose ?? ''] },
     { name: 'outcome', label: 'Outcome', kind: 'text', rows: 2, value: [item.outcome ?? ''] },
     { name: 'caution', label: 'Caution', kind: 'text', rows: 2, value: [item.caution ?? ''] },
-    {
-      name: 'verified',
-      label: 'Verified',
-      hint: `a line each, for example "${MOMENT_WORDS['before-covering']}: measure the fall"; or ${MOMENT_WORDS['at-completion']}, ${MOMENT_WORDS['by-document']}`,
-      kind: 'text',
-      rows: 3,
-      value: [verifiedLines(item.verified)],
-    },
+    { ...VERIFIED, value: [verifiedLines(item.verified)] },
     {
       name: 'references',
       label: 'References',
@@ -57,6 +59,37 @@ export const retitle: OperationForm = {
     if (title === item.title)
       throw refuse(`It is called "${title}" already; change the title, or go back to the item.`);
     return { op: 'retitle', id: item.id, title, ...whySaid(typed) };
+  },
+};
+
+export const add: OperationForm = {
+  word: 'Add below',
+  says: 'A new item stands below this one. No older item stands behind it, so it is told as new.',
+  fields: () => [
+    { name: 'title', label: 'Title', kind: 'line', value: [], required: true },
+    { name: 'text', label: 'Text', kind: 'text', rows: 5, value: [] },
+    { name: 'purpose', label: 'Purpose', kind: 'text', rows: 2, value: [] },
+    VERIFIED,
+    {
+      name: 'after',
+      label: 'Right after which item',
+      hint: 'its number; left empty: after all others',
+      kind: 'line',
+      value: [],
+    },
+    WHY,
+  ],
+  operation: (_, item, typed) => {
+    const title = said(typed, 'title');
+    if (title === '') throw refuse('Give the title.');
+    const [text, purpose, after] = [said(typed, 'text'), said(typed, 'purpose'), said(typed, 'after')];
+    const verified = verifiedIn(said(typed, 'verified'));
+    const words = {
+      ...(text ? { text } : {}),
+      ...(purpose ? { purpose } : {}),
+      ...(verified.length > 0 ? { verified } : {}),
+    };
+    return { op: 'add', item: { title, ...words }, under: item.id, ...(after ? { after } : {}), ...whySaid(typed) };
   },
 };
 

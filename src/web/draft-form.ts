@@ -48,6 +48,14 @@ export function said(typed: Typed, name: string): string {
   throw new CatalogError('BadArgument', `More than ${LONGEST} characters were typed; split the item first.`);
 }
 
+/** The day of a field, or nothing. A day that no calendar has would make the draft unreadable. */
+export function daySaid(typed: Typed, name: string, label: string): string {
+  const day = said(typed, name);
+  const at = new Date(`${day}T00:00:00Z`);
+  if (day === '' || (/^\d{4}-\d\d-\d\d$/.test(day) && at.getTime() > 0 && at.toISOString().startsWith(day))) return day;
+  throw refuse(`"${day}" is no day; write ${label} as year-month-day, for example 2030-05-01.`);
+}
+
 export const refuse = (sentence: string) => new CatalogError('BadArgument', sentence);
 
 /** Why: every operation may say it. */

@@ -1,6 +1,7 @@
 import type { Foresight } from '../commands/draft-desk.ts';
-import { counted } from '../model/said-words.ts';
-import type { Field, OperationForm, Typed } from './draft-form.ts';
+import { capital, counted, dateWords } from '../model/said-words.ts';
+import { MILESTONES } from '../release/schedule.ts';
+import type { Field, Typed } from './draft-form.ts';
 import type { FormField } from './people.ts';
 
 /** A form for one operation; or, once it is filled in, what it would do, before it is done. */
@@ -20,6 +21,7 @@ export interface DraftOperationPage {
 export interface ForeseenShown
   extends Pick<Foresight, 'told' | 'tip' | 'changed' | 'made' | 'gone' | 'moved' | 'lineage'> {
   readonly renumbered: readonly string[];
+  readonly days: readonly string[];
   readonly more: readonly string[];
   /** What was typed, to be sent again. */
   readonly hidden: readonly { readonly name: string; readonly value: string }[];
@@ -30,9 +32,9 @@ export interface ForeseenShown
 const MOST = 12;
 
 export interface OperationRequest {
-  readonly draft: string;
-  readonly of: string;
-  readonly form: OperationForm;
+  readonly draft: { readonly header: { readonly name: string } };
+  readonly heading: string;
+  readonly says: string;
   readonly fields: readonly Field[];
   readonly action: string;
   readonly back: DraftOperationPage['back'];
@@ -44,11 +46,11 @@ export interface OperationRequest {
 }
 
 export function draftOperationPage(request: OperationRequest): DraftOperationPage {
-  const { draft, of, form, fields, action, back, csrf, typed, trouble = '', foresight, anew = false } = request;
+  const { draft, heading, says, fields, action, back, csrf, typed, trouble = '', foresight, anew = false } = request;
   return {
-    draft,
-    heading: `${form.word} ${of}`,
-    says: form.says,
+    draft: draft.header.name,
+    heading,
+    says,
     action,
     back,
     csrf,
@@ -71,6 +73,7 @@ function foreseenShown(found: Foresight, typed: Typed, anew: boolean): ForeseenS
     moved: cut(found.moved),
     lineage: cut(found.lineage),
     renumbered: cut(found.renumbered).map(r => `${r.from || 'no number'} becomes ${r.to || 'no number'}: ${r.title}`),
+    days: found.days.map(d => `${wordsOf(d.name)}: ${dayIn(d.from)} becomes ${dayIn(d.to)}`),
     more: [
       ...rest(found.changed, 'changed item'),
       ...rest(found.made, 'new item'),
@@ -83,3 +86,6 @@ function foreseenShown(found: Foresight, typed: Typed, anew: boolean): ForeseenS
     anew,
   };
 }
+
+const wordsOf = (name: string) => capital(MILESTONES.find(([key]) => key === name)?.[1] ?? name);
+const dayIn = (day: string) => (day === '' ? 'no day' : dateWords(day));

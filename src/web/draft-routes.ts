@@ -1,12 +1,14 @@
 import type { DeskDraft, DraftDesk } from '../commands/draft-desk.ts';
+import type { WrittenOperation } from '../commands/draft-operations.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Item } from '../model/item.ts';
-import { type OperationForm, typedIn } from './draft-form.ts';
+import { type OperationForm, type Typed, typedIn } from './draft-form.ts';
+import { dayFields, daysOperation } from './draft-form-days.ts';
 import { itemForm, RESTORE } from './draft-forms.ts';
 import { draftItemPage } from './draft-item-page.ts';
 import { draftOperationPage, type OperationRequest } from './draft-operation-page.ts';
 import { draftLeftPage, draftWorkPage, type WorkRequest } from './draft-work-page.ts';
-import { leftLink, operationLink, restoreLink, workItemLink, workLink } from './links.ts';
+import { daysLink, deskLink, leftLink, operationLink, restoreLink, workItemLink, workLink } from './links.ts';
 import { csrfField, requirePerson } from './people.ts';
 import { firstValue, pageOf } from './query-values.ts';
 import type { Answering, Routes } from './routes.ts';
@@ -70,32 +72,29 @@ export function draftRoutes({ get, post, show }: Routes, desk: DraftDesk): void 
 
   const asking = async (asked: Answering): Promise<Asking> => {
     const draft = await reading(asked);
-    const { id, op } = asked.request.params as { id: string; op?: string };
+    const { id, op } = asked.request.params as { id?: string; op?: string };
     const name = draft.header.name;
+    if (id === undefined) {
+      const says = 'When it is sent out, published and in force. A day that is emptied is taken away.';
+      const back = { word: `What stops ${name}`, href: deskLink(name) };
+      const fields = dayFields(draft);
+      const operation = (typed: Typed) => daysOperation(draft, typed);
+      return { draft, heading: `Days of ${name}`, says, fields, operation, action: daysLink(name), back };
+    }
     if (op === undefined) {
       const item = draft.old.get(id);
       if (!item) throw new CatalogError('UnknownItem', `${draft.oldName} has no item ${id}; choose one of the list.`);
       const back = { word: `What has gone from ${name}`, href: leftLink(name) };
-      return { draft, item, form: RESTORE, action: restoreLink(name, id), back };
+      return { ...askingFor(draft, item, RESTORE), action: restoreLink(name, id), back };
     }
     const item = itemIn(draft, id);
     const form = itemForm(op);
     if (!form) throw new CatalogError('UnknownItem', `Nothing called ${op} can be done here; go back to the item.`);
     const back = { word: `Back to ${nameOf(item)}`, href: workItemLink(name, id) };
-    return { draft, item, form, action: operationLink(name, id, op), back };
+    return { ...askingFor(draft, item, form), action: operationLink(name, id, op), back };
   };
   const showForm = async (asked: Answering, about: Asking, more: Partial<OperationRequest> = {}) => {
-    const { draft, item, form, action, back } = about;
-    const page = draftOperationPage({
-      draft: draft.header.name,
-      of: nameOf(item),
-      form,
-      fields: form.fields(draft, item),
-      action,
-      back,
-      csrf: csrfField(asked.request),
-      ...more,
-    });
+    const page = draftOperationPage({ ...about, csrf: csrfField(asked.request), ...more });
     await show(asked, 'draft-operation', page, page.heading, more.trouble ? 400 : 200);
   };
 
@@ -104,15 +103,15 @@ export function draftRoutes({ get, post, show }: Routes, desk: DraftDesk): void 
     const { request, response } = asked;
     const person = requirePerson(request);
     const about = await asking(asked);
-    const { draft, item, form } = about;
-    const name = draft.header.name;
-    const typed = typedIn(form.fields(draft, item), request.body as Record<string, unknown>);
+    const name = about.draft.header.name;
+    const typed = typedIn(about.fields, request.body as Record<string, unknown>);
     const chosen = firstValue(request.body, 'step', 10);
     if (chosen === 'change') return showForm(asked, about, { typed });
     try {
-      const operation = form.operation(draft, item, typed);
-      if (chosen !== 'do')
+      const operation = about.operation(typed);
+      if (chosen !== 'do') {
         return await showForm(asked, about, { typed, foresight: await desk.look(name, operation, person) });
+      }
       const seen = firstValue(request.body, 'seen', 64) ?? '';
       try {
         await desk.do(name, operation, seen, person);
@@ -125,22 +124,32 @@ export function draftRoutes({ get, post, show }: Routes, desk: DraftDesk): void 
       if (!isRefusal(error)) throw error;
       return showForm(asked, about, { typed, trouble: inPageWords(error) });
     }
-    const now = await desk.read(name);
     const done = [['done', 'yes']] as const;
-    response.redirect(303, now.places.get(item.id) ? workItemLink(name, item.id, done) : workLink(name, done));
+    const stays = about.item !== undefined && (await desk.read(name)).places.get(about.item.id) !== undefined;
+    response.redirect(303, stays ? workItemLink(name, about.item!.id, done) : workLink(name, done));
   };
-  for (const path of ['/desk/:draft/item/:id/:op', '/desk/:draft/left/:id']) {
+  for (const path of ['/desk/:draft/item/:id/:op', '/desk/:draft/left/:id', '/desk/:draft/days']) {
     get(path, async asked => showForm(asked, await asking(asked)));
     post(path, step);
   }
 }
 
-interface Asking {
+interface Asking extends Omit<OperationRequest, 'csrf'> {
   readonly draft: DeskDraft;
-  readonly item: Item;
-  readonly form: OperationForm;
-  readonly action: string;
-  readonly back: { readonly word: string; readonly href: string };
+  /** Absent for what is about the draft as a whole. */
+  readonly item?: Item;
+  readonly operation: (typed: Typed) => WrittenOperation;
+}
+
+function askingFor(draft: DeskDraft, item: Item, form: OperationForm): Omit<Asking, 'action' | 'back'> {
+  return {
+    draft,
+    item,
+    heading: `${form.word} ${nameOf(item)}`,
+    says: form.says,
+    fields: form.fields(draft, item),
+    operation: typed => form.operation(draft, item, typed),
+  };
 }
 
 function itemIn({ places, header }: DeskDraft, id: string): Item {

@@ -62,6 +62,7 @@ export const workItemLink = (draft: string, id: ItemId, query: Query = []) =>
   withQuery(path('desk', draft, 'item', id), query);
 export const operationLink = (draft: string, id: ItemId, operation: string) =>
   path('desk', draft, 'item', id, operation);
+export const daysLink = (draft: string) => path('desk', draft, 'days');
 /** Old items that do not stand in a draft, and the form that restores one. */
 export const leftLink = (draft: string, query: Query = []) => withQuery(path('desk', draft, 'left'), query);
 export const restoreLink = (draft: string, id: ItemId) => path('desk', draft, 'left', id);

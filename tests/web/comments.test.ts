@@ -52,6 +52,7 @@ test('comments name people, so nobody without a name reads them, and no form of 
     await fetch(`${viewer.address}sign-in`, { method: 'POST', body, headers: own }),
   ];
   expect(answers.map(a => a.status)).toEqual([403, 403, 415]);
+  expect(await answers[0]!.text()).toContain('Nobody is signed in');
 });
 
 describe.skipIf(chromiumPath === undefined)('in a browser without scripts', () => {

@@ -10,7 +10,7 @@ import { openCatalog, openForWriting } from '../../src/store/open.ts';
 import { readEdition } from '../../src/store/read.ts';
 import type { Viewer } from '../../src/web/listen.ts';
 import { copyOfDemoCatalog, testPorts } from '../demo-catalog.ts';
-import { chromiumPath, openBrowser, serveForTest, signIn, tokenFor } from './viewer.ts';
+import { chromiumPath, openBrowser, serveForTest, signedIn, signIn, tokenFor } from './viewer.ts';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const SHOTS = join(import.meta.dirname, '..', '..', '.shots');
@@ -181,6 +181,11 @@ describe.skipIf(chromiumPath === undefined)('in a browser without scripts', () =
     expect(combined.text).toBe(`${moved.text}\n\n${other.text}`);
     expect(await idOf(other.id)).toBeUndefined();
 
+    // A browser sends lines ended in two characters; that alone is no rewording.
+    await open('4.2.1.1', 'Reword');
+    await press('Show what it does');
+    expect(await alert()).toMatch(/^Nothing was changed/);
+
     await open('4.2.1.1', 'Split');
     await page.getByLabel('Title of the first part').fill('Overflow');
     await page.getByLabel('Text of the first part').fill(moved.text!);
@@ -201,6 +206,50 @@ describe.skipIf(chromiumPath === undefined)('in a browser without scripts', () =
     const retitling = page.getByRole('listitem').filter({ hasText: /^\s*Retitle / });
     await retitling.getByRole('button', { name: 'Take back' }).click();
     expect(await alert()).toMatch(/cannot be undone by itself, since later work rests on it/);
+  });
+
+  test('an item is added, applies to other types, and the draft has its days, each under the name of who did it', async () => {
+    await open('7.1.1', 'Add below');
+    await page.getByLabel('Title').fill('Roots');
+    await page.getByLabel('Text', { exact: true }).fill('Keep roots 1 m from the pipe.');
+    await page.getByLabel('Right after which item').fill('7.1.1.1');
+    await press('Show what it does');
+    expect(await main()).toMatch(/New: ?7\.1\.1\.2 Roots/);
+    await press('Do it');
+    expect(await numbered('7.1.1.2')).toMatchObject({ title: 'Roots', text: 'Keep roots 1 m from the pipe.' });
+
+    await open('7.1.1.2', 'Apply to');
+    const before = await page.getByRole('checkbox', { checked: true }).count();
+    expect(before).toBeGreaterThan(1);
+    await page.getByRole('checkbox', { checked: true }).first().uncheck();
+    await press('Show what it does');
+    expect(await alert()).toBe('Choose the reason why it ends for others.');
+    await page.getByLabel('Reason why it ends for others').selectOption('obsolete');
+    await press('Show what it does');
+    await press('Do it');
+    expect((await numbered('7.1.1.2')).appliesTo).toHaveLength(before - 1);
+
+    await page.goto('/desk/2030/days');
+    await page.getByLabel('Effective').fill('2030-07-01');
+    await press('Show what it does');
+    expect(await main()).toContain('Effective: no day becomes 1 July 2030');
+    await press('Do it');
+    expect((await draft()).header.dates.effective).toBe('2030-07-01');
+    expect((await log())[0]).toMatchObject({ by: 'A. Reviewer', did: 'Set days: effective 2030-07-01' });
+    expect(await page.getByRole('status').textContent()).toBe('Done: Set days: effective 2030-07-01.');
+  });
+
+  test('a day that no calendar has is refused before it makes the draft unreadable', async () => {
+    const cookie = await signedIn(viewer.address, token);
+    const at = `${viewer.address}desk/2030/days`;
+    const form = await (await fetch(at, { headers: { Cookie: cookie } })).text();
+    const csrf = /name="csrf" value="([^"]+)"/.exec(form)![1]!;
+    const seen = (await log())[0]!.commit;
+    const body = new URLSearchParams({ csrf, step: 'do', seen, effective: '2030-02-31' });
+    const headers = { Cookie: cookie, 'Sec-Fetch-Site': 'same-origin' };
+    const answer = await fetch(at, { method: 'POST', headers, body });
+    expect([answer.status, (await log())[0]!.commit]).toEqual([400, seen]);
+    expect(await answer.text()).toContain('&#34;2030-02-31&#34; is no day; write the day of &#34;effective&#34;');
   });
 
   test('a step that was looked at is not done where somebody else was faster; what it would do now is shown', async () => {
