@@ -13,7 +13,7 @@ import { type EditionNames, editionNames } from '../search/names.ts';
 import type { SearchIndex } from '../search/search-index.ts';
 import { listEditions, listEditionTags, locate, MAIN } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
-import { readDecisions, readEdition, readIndex } from '../store/read.ts';
+import { readDecisions, readEdition, readIndex, readItems } from '../store/read.ts';
 import { readBeside } from '../store/read-beside.ts';
 import { readRef } from '../store/refs.ts';
 import { type ReadCrosswalk, readCrosswalk } from './read-crosswalk.ts';
@@ -50,6 +50,8 @@ export interface PublishedCatalog {
   edition(name: string): Promise<PublishedEdition>;
   item(edition: string, id: ItemId): Promise<Item>;
   items(edition: string): Promise<ReadonlyMap<ItemId, Item>>;
+  /** At least these; of a large edition no others are read. */
+  itemsNamed(edition: string, ids: readonly ItemId[]): Promise<ReadonlyMap<ItemId, Item>>;
   crosswalk(from: string, to: string): Promise<PublishedCrosswalk>;
   decisions(edition: string): Promise<readonly Decision[]>;
   /** From this edition on to the newest of its line. */
@@ -64,6 +66,8 @@ export interface PublishedCatalog {
 /** Crosswalks kept: a catalog of many editions has many pairs, and anybody may ask for all of them. */
 const MOST_CROSSWALKS = 24;
 const MOST_EDITIONS = 24;
+/** With more items than these, one file is read when it is asked for: all texts of 100,000 items take half a minute. */
+const MANY_ITEMS = 10_000;
 
 /**
  * Gives what is published now. What was read is kept as long as no tag of an edition changes, so an edition published
@@ -107,6 +111,10 @@ async function readPublished(catalog: Catalog, tags: string, elsewhere?: FindWor
     await edition(name);
     return new Map((await readEdition(catalog, name)).items.map(i => [i.id, i]));
   });
+  const itemsNamed = async (name: string, ids: readonly ItemId[]) => {
+    const index = await edition(name);
+    return index.entries.length > MANY_ITEMS ? readItems(catalog, index, index.places, ids) : items(name);
+  };
   const crosswalk = remember(MOST_CROSSWALKS, async (pair: string): Promise<PublishedCrosswalk> => {
     const [from, to] = JSON.parse(pair) as [string, string];
     await Promise.all([edition(from), edition(to)]);
@@ -127,6 +135,7 @@ async function readPublished(catalog: Catalog, tags: string, elsewhere?: FindWor
     headers,
     edition,
     items,
+    itemsNamed,
     crosswalk: (from, to) => crosswalk(JSON.stringify([from, to])),
     decisions: remember(MOST_EDITIONS, (name: string) => readDecisions(catalog, name)),
     search,
@@ -136,7 +145,7 @@ async function readPublished(catalog: Catalog, tags: string, elsewhere?: FindWor
     },
     localRecords: async () => localAt(String(await readRef(catalog.repo.fs, catalog.repo.gitdir, MAIN))),
     item: async (name, id) => {
-      const item = (await items(name)).get(id);
+      const item = (await edition(name)).places.get(id) && (await itemsNamed(name, [id])).get(id);
       if (item) return item;
       throw new CatalogError(
         'UnknownItem',

@@ -83,7 +83,7 @@ export async function searchEditions(published: PublishedCatalog, request: Searc
       later = true;
       continue;
     }
-    const items = await published.items(edition);
+    const items = await published.itemsNamed(edition, found.ids);
     const hits = found.ids.flatMap((id): Hit[] => {
       const [entry, item] = [places.get(id), items.get(id)];
       return entry && item
