@@ -39,7 +39,7 @@ interface Told {
 /** The compiled thread; absent where the program runs from its sources, as in tests. */
 const THREAD = join(import.meta.dirname, 'search-worker.js');
 /** An edition that is published while the server runs is indexed when it is first asked for; nobody waits for that. */
-const PATIENCE_MS = 3000;
+const PATIENCE_MS = 10_000;
 
 /**
  * Starts a thread that builds the search index of every edition and then answers; until it is ready nothing is found,

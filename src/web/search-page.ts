@@ -26,7 +26,7 @@ interface Named {
 
 const SHOWN = 20;
 const LATER =
-  'The viewer was started a moment ago and still prepares its search: words can be looked for in a minute or two; numbers and ids can be looked up now. Load this page again.';
+  'The search of words is still being prepared, which takes a minute or two after the viewer was started or an edition was published. Numbers and ids can be looked up now. Load this page again later.';
 
 export async function searchPage(published: PublishedCatalog, query: string): Promise<SearchPage> {
   const found = await searchEditions(published, { query, most: SHOWN });

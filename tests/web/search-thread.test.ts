@@ -1,6 +1,7 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { spawn } from 'node:child_process';
+import { existsSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { publishedCatalog } from '../../src/commands/published-catalog.ts';
 import { type SearchThread, searchThread } from '../../src/commands/search-thread.ts';
@@ -8,7 +9,8 @@ import type { Found } from '../../src/search/search-index.ts';
 import { openCatalog } from '../../src/store/open.ts';
 import { viewerApp } from '../../src/web/app.ts';
 import { listen, type Viewer } from '../../src/web/listen.ts';
-import { demoCatalog } from '../demo-catalog.ts';
+import { MAIN } from '../cli/run-cli.ts';
+import { copyOfDemoCatalog, demoCatalog } from '../demo-catalog.ts';
 
 /** Serves the demo catalog with words that are looked up elsewhere. */
 async function serveWith(find: SearchThread['find']): Promise<{ viewer: Viewer; reported: string[] }> {
@@ -36,7 +38,7 @@ describe('a viewer whose index is not built yet', () => {
   test('answers for numbers, and says when words can be looked for; then it finds them', async () => {
     const number = await read(viewer, 'search?q=4.2.3.1');
     expect(number).toContain('4.2.3.1 of 2018 became 5.3.1.1 in 2024.');
-    expect(number).toContain('words can be looked for in a minute or two; numbers and ids can be looked up now');
+    expect(number).toContain('still being prepared, which takes a minute or two');
     expect(await read(viewer, 'suggest?q=4.2.3.1')).toContain('became 5.3.1.1 in 2024');
     expect(await read(viewer, 'at/2018/4.2.3.1')).toContain('5.3.1.1');
     const words = await read(viewer, 'search?q=overflow+terrace');
@@ -45,7 +47,7 @@ describe('a viewer whose index is not built yet', () => {
     ready = true;
     const found = await read(viewer, 'search?q=overflow+terrace');
     expect(found).toContain('Items that fit “overflow terrace”');
-    expect(found).not.toContain('in a minute');
+    expect(found).not.toContain('still being prepared');
     expect(reported).toEqual([]);
   });
 });
@@ -57,6 +59,34 @@ test('a thread that fails costs nobody an answer', async () => {
   expect(await read(viewer, 'search?q=overflow+terrace')).toContain('Items that fit “overflow terrace”');
   await viewer.close();
 });
+
+const THREAD = join(dirname(MAIN), '..', 'commands', 'search-worker.js');
+
+test.skipIf(!existsSync(THREAD))(
+  'serve listens before the index is built, answers for numbers, and finds words when it is',
+  async () => {
+    const dir = await copyOfDemoCatalog();
+    const indexes = join(dir, 'fishplate', 'search');
+    rmSync(indexes, { recursive: true, force: true });
+    const serve = spawn(process.execPath, [MAIN, '--quiet', '--catalog', dir, 'serve', '--port', '0']);
+    try {
+      const address = await new Promise<string>((resolve, reject) => {
+        serve.stdout.on('data', text => resolve(/http:\S+/.exec(String(text))![0]));
+        serve.on('exit', code => reject(new Error(`serve ended with ${code}`)));
+      });
+      expect(existsSync(indexes) ? readdirSync(indexes).length : 0).toBeLessThan(3);
+      const read = async (path: string) => (await fetch(`${address}${path}`)).text();
+      expect(await read('search?q=4.2.3.1')).toContain('4.2.3.1 of 2018 became 5.3.1.1 in 2024.');
+      await expect
+        .poll(() => read('search?q=overflow+terrace'), { timeout: 100_000, interval: 200 })
+        .toContain('Items that fit “overflow terrace”');
+      expect(readdirSync(indexes)).toHaveLength(3);
+    } finally {
+      serve.kill();
+      rmSync(dirname(dir), { recursive: true, force: true });
+    }
+  },
+);
 
 describe('the thread', () => {
   const folder = mkdtempSync(join(tmpdir(), 'fishplate-thread-'));
