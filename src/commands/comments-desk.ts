@@ -4,12 +4,14 @@ import { type CommentRecord, DISPOSITIONS, type Disposition } from '../model/com
 import type { EditionHeader } from '../model/edition.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Item, ItemId } from '../model/item.ts';
+import { counted } from '../model/said-words.ts';
 import { TOLD } from '../release/comments.ts';
 import { listEditions, locate, mainCommit } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
 import { readEdition } from '../store/read.ts';
 import { readBeside } from '../store/read-beside.ts';
 import { answerComment } from './comments-answer.ts';
+import { openForm } from './comments-files.ts';
 import { type ListedComments, listComments } from './comments-list.ts';
 import { type ReadFormsReport, readForms } from './comments-read.ts';
 import { replyToComments } from './comments-reply.ts';
@@ -91,14 +93,14 @@ export function commentsDesk(ports: Ports, reading: Catalog, writing: () => Prom
       }),
     read: (edition, form, { commenter, withObservations }, by) =>
       turn(async () => {
-        const { name, bytes } = boundUpload(form);
+        const { name, bytes } = boundForm(form);
         const held = heldFiles([[name, bytes]]);
         const how = { ...(commenter ? { by: commenter } : {}), withObservations };
         const request = { files: [name], edition, ...how };
         return readForms({ ...signed(by), files: held.files }, await writing(), request);
       }),
     fill: async (edition, form, commenter) => {
-      const { name, bytes } = boundUpload(form);
+      const { name, bytes } = boundForm(form);
       const { files, held } = heldFiles([[name, bytes]]);
       const out = `answered ${name}`;
       const request = { form: name, out, edition, ...(commenter ? { by: commenter } : {}) };
@@ -112,6 +114,20 @@ export function commentsDesk(ports: Ports, reading: Catalog, writing: () => Prom
       throw new CatalogError('UnknownItem', `${by} has not commented on ${edition}; choose one of the list.`);
     },
   };
+}
+
+const MOST_ROWS = 5000;
+
+/** A form that is read while others wait: bounded as a file, and in its rows, each of which becomes a record. */
+function boundForm(form: Upload): Upload {
+  const bounded = boundUpload(form);
+  const rows = openForm(bounded.name, bounded.bytes).grids.reduce((sum, grid) => sum + grid.rows.length, 0);
+  if (rows <= MOST_ROWS) return bounded;
+  throw new CatalogError(
+    'BadFile',
+    `${bounded.name} has ${counted(rows, 'row')}, and a page reads ${counted(MOST_ROWS, 'row')} at most; split it, or read it with: fishplate comments read`,
+    { path: bounded.name },
+  );
 }
 
 /** Changes with the answer: what is sent back with a form says which one its page has shown. */

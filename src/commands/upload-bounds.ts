@@ -10,7 +10,7 @@ export interface Upload {
 }
 
 export const LARGEST_UPLOAD = 2 * 1024 * 1024;
-const LARGEST_UNPACKED = 16 * 1024 * 1024;
+const LARGEST_UNPACKED = 8 * 1024 * 1024;
 
 /**
  * A sent file that may be read: no larger than is read in a moment, also where it unpacks, since everybody else who

@@ -183,6 +183,7 @@ describe.skipIf(chromiumPath === undefined)('in a browser without scripts', () =
     const cases = [
       ['empty.csv', '', 'No file was sent, or an empty one; choose a form first.'],
       ['bomb.docx', bomb, 'is too large to be read here'],
+      ['long.csv', `${HEAD}\n${'NOR,,1.1.1.1,,te,c,,\n'.repeat(5001)}`, 'a page reads 5,000 rows at most; split it'],
       ['form.pdf', '%PDF-1.7', 'is no form that can be read'],
       ['cut.docx', 'PK\u0003\u0004 and no more', 'was cut off'],
       ['none.csv', 'a,b\n1,2\n', 'none.csv has no table with the columns'],
