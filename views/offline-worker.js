@@ -22,7 +22,7 @@ self.addEventListener('fetch', event => {
   const url = new URL(request.url);
   if (request.method !== 'GET' || url.origin !== location.origin) return;
   if (request.mode === 'navigate') event.respondWith(answer(event, url));
-  else if (STATE.files.includes(url.pathname)) event.respondWith(fetch(request).catch(() => beside(url.pathname)));
+  else if (STATE.files.includes(url.pathname)) event.respondWith(file(request, url.pathname));
 });
 
 /** Asked for without cookies: what is kept is what a stranger sees, whoever is signed in. */
@@ -59,8 +59,11 @@ async function answer(event, url) {
   return (await instead(url)) ?? response ?? asked;
 }
 
-async function beside(path) {
-  return (await (await caches.open(LOOKUP)).match(path, { ignoreVary: true })) ?? Response.error();
+/** A style or a script. A gateway whose server is gone answers too, and not with one. */
+async function file(request, path) {
+  const response = await fetch(request).catch(() => Response.error());
+  if (response.type !== 'error' && !OUT_OF_ORDER.includes(response.status)) return response;
+  return (await (await caches.open(LOOKUP)).match(path, { ignoreVary: true })) ?? response;
 }
 
 /** What was opened before this worker was there to see it. */

@@ -17,6 +17,7 @@ import { printLines } from './print.ts';
 interface ServeOptions {
   readonly port: number;
   readonly host: string;
+  readonly address?: string;
 }
 
 export function addServe(program: Command): void {
@@ -25,12 +26,16 @@ export function addServe(program: Command): void {
     .description('Show the catalog in a browser: look up, editions, items, crosswalks, losses')
     .option('--port <port>', 'where to listen; 0 takes any free port', portNumber, 4180)
     .option('--host <address>', 'the address to listen on; anything but loopback lets others in', '127.0.0.1')
+    .option('--address <address>', 'where others reach it, through a proxy that speaks https and passes Host on')
     .addHelpText(
       'after',
       `
 Examples:
   fishplate serve
   fishplate serve --port 0 --catalog works.git
+  fishplate serve --address https://catalog.example
+
+Phones keep pages for use without a network only where they reach the viewer over https.
 
 Everybody reads; losses are settled, and notes left at items, by people with a token: fishplate people add "Name <address>"`,
     )
@@ -71,7 +76,8 @@ Everybody reads; losses are settled, and notes left at items, by people with a t
           `Warning: ${options.host} can be reached from other machines; everybody who reaches it can read this catalog.\n`,
         );
       }
-      printLines([`Serving ${catalog.dir} at ${viewer.address}`, 'Stop with Ctrl+C.']);
+      const outside = options.address === undefined ? '' : `, reached as ${options.address}`;
+      printLines([`Serving ${catalog.dir} at ${viewer.address}${outside}`, 'Stop with Ctrl+C.']);
       await new Promise<void>(resolve => {
         for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => resolve());
       });

@@ -16,17 +16,24 @@ export interface Viewer {
   close(): Promise<void>;
 }
 
+export interface Wanted {
+  readonly port: number;
+  readonly host: string;
+  /** Under which others reach it, through a proxy that speaks https and passes `Host` on; absent: as it listens. */
+  readonly address?: string;
+}
+
 /** Listens on one address and hands over what it is. Throws BadArgument where the port is taken or not allowed. */
-export async function listen(
-  wanted: { readonly port: number; readonly host: string },
-  app: (address: Address) => RequestListener,
-): Promise<Viewer> {
+export async function listen(wanted: Wanted, app: (address: Address) => RequestListener): Promise<Viewer> {
+  const outside = wanted.address === undefined ? undefined : outsideAddress(wanted.address);
   const server = createServer();
   await started(server, wanted);
   const { port } = server.address() as { port: number };
   const loopback = isLoopback(wanted.host);
   const origin = `http://${inAddress(/^(0\.0\.0\.0|::)$/.test(wanted.host) ? 'localhost' : wanted.host)}:${port}`;
-  server.on('request', app({ origin, hosts: hostsFor(wanted.host, port, loopback) }));
+  const hosts = hostsFor(wanted.host, port, loopback);
+  if (outside) hosts.add(outside.host);
+  server.on('request', app({ origin: outside?.origin ?? origin, hosts }));
   return {
     address: `${origin}/`,
     loopback,
@@ -36,6 +43,16 @@ export async function listen(
         server.closeAllConnections();
       }),
   };
+}
+
+function outsideAddress(text: string): URL {
+  const url = URL.canParse(text) ? new URL(text) : undefined;
+  if (url && /^https?:$/.test(url.protocol) && `${url.origin}/` === url.href) return url;
+  throw new CatalogError(
+    'BadArgument',
+    `${text} is no address of a viewer; write it with its scheme and without a path: https://catalog.example`,
+    { address: text },
+  );
 }
 
 /**

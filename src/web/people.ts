@@ -86,8 +86,9 @@ export function people(parts: PeopleParts): Router {
   // Cookies know no ports: without it in the name, two viewers on one machine would sign each other out.
   const cookie = `fishplate-${new URL(parts.address.origin).port || '80'}`;
   const csrfOf = (id: string) => createHmac('sha256', secret).update(id).digest('base64url');
+  const secure = parts.address.origin.startsWith('https:');
   const hand = (response: Response, id: string) =>
-    response.cookie(cookie, id, { httpOnly: true, sameSite: 'strict', path: '/' });
+    response.cookie(cookie, id, { httpOnly: true, sameSite: 'strict', path: '/', secure });
 
   router.use(async (request, response, next) => {
     let id = readCookie(request.headers.cookie, cookie);

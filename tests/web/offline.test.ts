@@ -1,4 +1,5 @@
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { createServer as createGateway } from 'node:http';
 import { createRequire } from 'node:module';
 import { createServer, type Socket } from 'node:net';
 import { tmpdir } from 'node:os';
@@ -191,7 +192,7 @@ describe.skipIf(chromiumPath === undefined)('a phone that has opened the viewer 
     expect(await page.locator('#no-network').count()).toBe(0);
   });
 
-  test('shows what it kept where the network takes a request and does not answer it', async () => {
+  test('shows what it kept where the network takes a request and does not answer it, or a gateway has lost the server', async () => {
     await openAndKeep('/at/2018/4.2.3.2');
     await stop();
     const silent = createServer(() => {});
@@ -202,6 +203,18 @@ describe.skipIf(chromiumPath === undefined)('a phone that has opened the viewer 
     expect(await note()).toContain('This page was kept on');
     for (const socket of sockets) socket.destroy();
     await new Promise(resolve => silent.close(resolve));
+
+    // A gateway that has lost its server answers, and for styles and scripts too.
+    const lost = createGateway((_, response) => response.writeHead(502).end('Bad gateway'));
+    await new Promise<void>(resolve => lost.listen(Number(new URL(viewer.address).port), '127.0.0.1', resolve));
+    await page.goto('/at/2014/4.2.3');
+    expect(await note()).toContain('edition state: Edition 2024');
+    expect(await page.locator('.one').filter({ visible: true }).allTextContents()).toEqual([
+      '4.2.3 of 2014 became 5.2.2.1 and 5.2.2.2 in 2024.',
+      '4.2.3 of 2018 became 5.3.1, 5.3.2 and 5.3.3 in 2024.',
+    ]);
+    lost.closeAllConnections();
+    await new Promise(resolve => lost.close(resolve));
   });
 
   test('fetches the numbers anew at the next visit after a publication, and says of older pages that they are older', async () => {
