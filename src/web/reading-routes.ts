@@ -21,7 +21,10 @@ export function readingRoutes(routes: Routes, desk: NotesDesk | undefined, carri
 
   get('/search', async asked => {
     const query = firstValue(asked.request.query, 'q') ?? '';
-    await show(asked, 'search', await searchPage(asked.published, query), query === '' ? 'Look up' : query);
+    const page = await searchPage(asked.published, query);
+    // An answer for want of an index is not one to find again without a network.
+    if (page.later) asked.response.setHeader('Cache-Control', 'no-store');
+    await show(asked, 'search', page, query === '' ? 'Look up' : query);
   });
 
   get('/suggest', async ({ published, request, response }) => {

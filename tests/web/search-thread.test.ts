@@ -44,6 +44,8 @@ describe('a viewer whose index is not built yet', () => {
     const words = await read(viewer, 'search?q=overflow+terrace');
     expect(words).toContain('“overflow terrace” cannot be looked for in the texts yet.');
     expect(words).not.toContain('Nothing fits');
+    const early = await fetch(`${viewer.address}search?q=overflow`);
+    expect(early.headers.get('cache-control')).toBe('no-store');
     ready = true;
     const found = await read(viewer, 'search?q=overflow+terrace');
     expect(found).toContain('Items that fit “overflow terrace”');
