@@ -282,10 +282,18 @@ describe.skipIf(chromiumPath === undefined)('a phone that has opened the viewer 
     expect((await kept()).filter(path => path === '/' || path.startsWith('/search'))).toHaveLength(60);
   });
 
-  test('is told where its browser keeps nothing', async () => {
+  test('is told where its browser keeps nothing, and looks up all the same, a number or a whole edition', async () => {
     await page.addInitScript('Object.defineProperty(Navigator.prototype, "serviceWorker", { get: () => undefined })');
     await page.goto('/lookup?q=4.2.3.1');
     await page.getByText('4.2.3.1 of 2018 became').waitFor();
     await page.getByText('it does so over https and on localhost only').waitFor();
+
+    const shown = () => page.locator('#answers h2').filter({ visible: true }).allTextContents();
+    expect(await shown()).toEqual(['Edition 2018']);
+    for (const typed of ['', '3.1.1.1']) {
+      await page.locator('#asked').fill(typed);
+      await page.getByRole('link', { name: 'All of 2014' }).click();
+      await until(async () => JSON.stringify(await shown()) === '["Edition 2014"]');
+    }
   });
 });

@@ -95,10 +95,14 @@
   form.hidden = false;
   form.addEventListener('submit', event => event.preventDefault());
   input.addEventListener('input', show);
-  window.addEventListener('hashchange', () => {
+  // Chosen a second time, an edition changes no address; so the click counts, and it comes before the address.
+  document.querySelector('.by-edition').addEventListener('click', event => {
+    if (!event.target.closest('a')) return;
     input.value = '';
-    show();
-    document.getElementById(location.hash.slice(1))?.scrollIntoView();
+    setTimeout(() => {
+      show();
+      document.getElementById(location.hash.slice(1))?.scrollIntoView();
+    });
   });
   show();
 })();
