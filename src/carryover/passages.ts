@@ -1,6 +1,5 @@
 import { citedBook } from '../citing/cited-book.ts';
 import { type FindOptions, findCitations } from '../citing/find-citations.ts';
-import { ownNumbers } from '../citing/own-numbers.ts';
 import type { Joint } from '../crosswalk/joint.ts';
 import type { Citation, Outcome } from '../model/citation.ts';
 import type { Edit, FixedStretch, Passage } from '../model/document.ts';
@@ -35,10 +34,10 @@ export function carryPassages(
   fixed: readonly FixedStretch[] = [],
 ): readonly CarriedCitation[] {
   const book = citedBook(joint.from, joint.old);
-  const own = ownNumbers(book, passages);
   const editions = [...options.editions, joint.to.header.name];
-  return passages.flatMap(passage =>
-    findCitations(book, passage, { ...options, editions, own }).map(citation => {
+  const found = findCitations(book, passages, { ...options, editions });
+  return passages.flatMap((passage, at) =>
+    found[at]!.map(citation => {
       const { outcome, edits } = carryOne(joint, marks, citation);
       const place = passage.place ?? `line ${citation.line}`;
       const held = fixed.find(f => edits.some(e => e.start < f.end && e.end > f.start));

@@ -17,7 +17,7 @@ export interface CueReader {
 }
 
 const COMMON =
-  'items?|sections?|sects?\\.?|secs?\\.?|sub-?sections?|requirements?|reqs?\\.?|reqts?\\.?|clauses?|sub-?clauses?|cls?\\.|paragraphs?|paras?\\.?|provisions?|entry|entries|nos?\\.|nrs?\\.|numbers|numbered|§+|¶+|#';
+  'items?|sections?|sects?\\.?|secs?\\.?|sub-?sections?|requirements?|reqs?\\.?|reqts?\\.?|clauses?|sub-?clauses?|cls?\\.?|paragraphs?|paras?\\.?|provisions?|entry|entries|nos?\\.|nrs?\\.|numbers?|numbered|rules?|points?|§+|¶+|#';
 const POINTING =
   'see|see also|cf\\.?|per|as per|viz\\.?|refers? to|referring to|referred to in|in accordance with|accord(?:ing)? (?:to|with)|in line with|compl(?:y|ies|ying|iance) with|conforms? to|required (?:by|in|under)|asked (?:by|for in)|demanded by|set out in|laid down in|described in|stated in|specified in|given in|listed in|governed by|citing|cites?|cited|quoting|quotes?';
 const GAP = '\\s*["“‘\'*_]*[:([]?["“‘\'*_]*\\s*';
@@ -28,12 +28,18 @@ const BOOK_WORDS =
 /**
  * @param settings of the edition that is cited: the names of its levels are cues, and so are their initials (WI), what
  * its title calls it (rule 12.B.1) and the title's initials (WR 4.2)
+ * @param annexes whether its first numbers may be letters: then an annex is a part of it, and no other book
  */
-export function cueReader(settings: Settings): CueReader {
+export function cueReader(settings: Settings, annexes = false): CueReader {
   const called = titleWords(settings.title).flatMap(word =>
     BOOK_WORDS.test(word) ? [namesOf(word.replace(/s$/i, ''))].flat() : [],
   );
-  const levels = [...settings.levels.flatMap(l => namesOf(l.name)), ...called, ...initialsOf(settings.title)].join('|');
+  const levels = [
+    ...settings.levels.flatMap(l => namesOf(l.name)),
+    ...called,
+    ...initialsOf(settings.title),
+    ...(annexes ? ['annex(?:es)?', 'appendix', 'appendices'] : []),
+  ].join('|');
   const level = new RegExp(`(?<![\\p{L}\\p{N}])(${levels || '(?!)'})${GAP}$`, 'iu');
   const common = new RegExp(`(?<![\\p{L}])(${COMMON})${GAP}$`, 'iu');
   const pointing = new RegExp(`(?<![\\p{L}])(${POINTING})${GAP}$`, 'iu');
@@ -85,5 +91,7 @@ function namesOf(level: string): readonly string[] {
   if (name === '') return [];
   const plural = name.endsWith('y') ? `${name}|${name.slice(0, -1)}ies` : `${name}s?`;
   const words = name.split(/\s+/);
-  return words.length > 1 ? [plural, `${words.map(w => w[0]).join('')}s?`] : [plural];
+  if (words.length > 1) return [plural, `${words.map(w => w[0]).join('')}s?`];
+  // ch. 3, sect. 3.2; of a shorter name the beginning may be a word: it., no.
+  return name.length < 6 ? [plural] : [plural, `(?:${[2, 3, 4].map(n => name.slice(0, n)).join('|')})s?\\.`];
 }

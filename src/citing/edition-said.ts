@@ -8,6 +8,8 @@ export interface SaidEdition {
   readonly edition: string;
   /** It stands in a bracket right behind one number, so that it may not speak for a list before it. */
   readonly bracketed: boolean;
+  /** It stands right beside the number, and so speaks for its being cited as well. */
+  readonly beside: boolean;
 }
 
 /**
@@ -18,28 +20,29 @@ export interface SaidEdition {
 export function editionReader(editions: readonly string[]): EditionReader {
   const known = [...editions].sort((a, b) => b.length - a.length).map(e => e.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
   const any = `(${[...known, '(?:19|20)\\d\\d'].join('|')})(?![\\p{L}\\p{N}]|\\.\\p{N})`;
-  const what = '(?:edition|book|numbering|numbers|catalog(?:ue)?|version|issue|requirements|rules|text|tables?)';
+  const what =
+    '(?:edition|book|numbering|numbers|catalog(?:ue)?|version|issue|requirements|rules|text|tables?|one|copy)';
   const forms = [
     `\\s*[([]\\s*(?:the\\s+)?(?:edition\\s+)?${any}(?:\\s+${what})?\\s*[)\\]]`,
     `\\s*,?\\s*\\(?(?:of|in|from|under|per)?\\s*(?:the\\s+)?${any}\\s+${what}`,
-    `\\s*,?\\s*\\(?(?:of|in|from|under|per)?\\s*(?:the\\s+)?edition\\s+(?:of\\s+)?${any}`,
+    `\\s*,?\\s*\\(?(?:of|in|from|under|per)?\\s*(?:the\\s+)?(?:\\p{L}+\\s+)?ed(?:ition|\\.)\\s+(?:of\\s+)?${any}`,
     `\\s+(?:of|from)\\s+(?:the\\s+)?${any}`,
   ].map(form => new RegExp(`^${form}`, 'iu'));
   const before = new RegExp(
-    `(?:${any}\\s+(?:\\p{L}+\\s+)?${what}|edition\\s+(?:of\\s+)?${any})[^.;!?\\d]{0,40}$|${any}['’]s\\s+(?:\\p{L}+\\s+)?$`,
+    `(?<![\\p{L}\\p{N}])(${known.join('|') || '(?!)'}):\\s*["“]?$|(?:${any}\\s+(?:\\p{L}+\\s+)?${what}|edition\\s+(?:of\\s+)?${any})[^.;!?\\d]{0,40}$|${any}['’]s\\s+(?:\\p{L}+\\s+)?$`,
     'iu',
   );
   return {
     after: text => {
       for (const [at, form] of forms.entries()) {
         const edition = form.exec(text)?.[1];
-        if (edition !== undefined) return { edition, bracketed: at === 0 };
+        if (edition !== undefined) return { edition, bracketed: at === 0, beside: true };
       }
       return undefined;
     },
     before: text => {
       const said = before.exec(text);
-      return said?.[1] ?? said?.[2] ?? said?.[3];
+      return said?.slice(1).find(name => name !== undefined);
     },
   };
 }

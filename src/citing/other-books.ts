@@ -5,7 +5,7 @@ import { initialsOf } from './cues.ts';
  * manual, clause 3.2.1", "contract clause 4.2", "STM 4, 3.2.1", "Part 3 of this course".
  */
 const BOOKS =
-  'codes?|standards?|methods?|regulations?|acts?|by-?laws?|ordinances?|statutes?|decrees?|handbooks?|manuals?|guides?|guidelines?|guidance|specifications?|specs?|rules|rulebooks?|directives?|contracts?|agreements?|instructions|booklets?|brochures?|leaflets?|course|textbooks?|books?|forms?|reports?|policy|policies|protocols?|charters?|permits?|licences?|licenses?|leases?|tenders?|bids?|quotations?|drawings?|datasheets?|data sheets?|series|modules?|exams?|worksheets?|videos?|syllabus|procedures?|memos?|minutes|letters?|annex(?:es)?|appendix|appendices|prospectus|catalogues?|catalogs?|treaty|treaties|framework|programme|checklists?|terms|conditions|orders?|primer|almanac|compendium|paper|article|statutes|constitution|scheme|charter|notice|offer|statement|confession|tract|note';
+  'codes?|standards?|methods?|regulations?|acts?|by-?laws?|ordinances?|statutes?|decrees?|handbooks?|manuals?|guides?|guidelines?|guidance|specifications?|specs?|rules|rulebooks?|directives?|contracts?|agreements?|instructions|booklets?|brochures?|leaflets?|course|textbooks?|books?|forms?|reports?|policy|policies|protocols?|charters?|permits?|licences?|licenses?|leases?|tenders?|bids?|quotations?|drawings?|datasheets?|data sheets?|series|modules?|exams?|worksheets?|videos?|syllabus|procedures?|memos?|minutes|letters?|annex(?:es)?|appendix|appendices|prospectus|catalogues?|catalogs?|treaty|treaties|framework|programme|checklists?|terms|conditions|primer|almanac|compendium|paper|article|statutes|constitution|scheme|charter|notice|offer|statement|confession|tract|note|thesis|dissertation|novel|opinion|norms?|articles|deed|lecture|script|diary|bible|encyclop(?:a)?edia|lexicon';
 const MODIFIER =
   "(?!(?:the|of|in|to|and|or|is|are|was|were|must|shall|should|asks?|says?|has|have)\\b)[\\p{L}\\p{N}][\\p{L}\\p{N}'’/-]*";
 const OWNER = "(?:the|this|that|these|those|their|its|our|your|my|his|her|a|an|each|any|another|[\\p{L}-]+['’]s?)";
@@ -23,7 +23,7 @@ const ITS_OWN = new RegExp(`(?<![\\p{L}])(?:its|their|his|her|your|my)\\s+(?:own
 const VERB =
   '(?:in|at|under|by|and|that|also|its|an?|the|new|own|has|have|had|as|says?|said|asks?|requires?|states?|gives?|reads?|cites?|lists?|covers?|adds?|allows?|forbids?|calls for|edition|\\(?(?:19|20)\\d\\d\\)?)';
 const BOOK_BEFORE = new RegExp(
-  `(?:(?<owner>${OWNER})\\s+)?(?<name>(?:${MODIFIER}\\s+){0,4}(?:${BOOKS}))(?:['’]s?)?[,;:]?\\s*\\(?(?:${VERB}[,:]?\\s+){0,4}(?:${CUE}\\s*)?[(\\[]?\\s*$`,
+  `(?:(?<owner>${OWNER})\\s+)?(?<name>(?:${MODIFIER}\\s+){0,4}(?:${BOOKS}))(?:['’]s?)?[,;:]?\\s*\\(?(?:${VERB}[,:]?\\s+){0,4}(?:${CUE}\\s*(?:[\\p{N}.]+,?\\s+)?){0,2}[(\\[]?\\s*$`,
   'iu',
 );
 const CODE_BEFORE = new RegExp(
@@ -32,35 +32,70 @@ const CODE_BEFORE = new RegExp(
 );
 const SHOUTED =
   /^(?:SEE|NOTE|NOTES|ITEMS?|PARTS?|SECTIONS?|SHALL|MUST|AND|OR|TO|OF|IN|AS|PER|THE|BY|FOR|WITH|WORK|GROUPS?|REQUIREMENTS?|CLAUSES?|NO|JOB|TODO|NB|OK|REF|RE|QA|QC|NOT|WI|FAIL|PASS|CHECK|DO|READ|WAS|NOW|NEW|OLD|CAUTION|WARNING|IMPORTANT)$/;
+// 4.1 of "The Patient Baker" · Vennick's "Air and Fire", 2.3.1
+const QUOTED_AFTER = /^\s*,?\s*(?:of|in|to|from|under)\s+["“](\p{Lu}[^"”]{2,60})["”]/u;
+const QUOTED_BEFORE = new RegExp(`["“](\\p{Lu}[^"“”]{2,60}),?["”],?\\s*(?:${CUE}\\s*)?$`, 'u');
 const HERE_AFTER =
-  /^\s*(?:thereof|hereof|hereunder)\b|^\s*(?:,\s*)?(?:\((?:above|below|overleaf)\)|above\b|below\b|overleaf\b|(?:earlier|later|further on)\s+in\s+(?:this|these|our)\b|of\s+(?:this|these)\s+(?:document|notes?|page|handout|lesson|course|manual|guide|handbook|leaflet|report)\b)/i;
+  /^\s*(?:thereof|hereof|hereunder|ibid)\b|^\s*there(?=[.,;]|\s*$)|^\s*(?:,\s*)?(?:\((?:above|below|overleaf)\)|above\b|below\b|overleaf\b|(?:earlier|later|further on)\s+in\s+(?:this|these|our)\b|of\s+(?:this|these)\s+(?:document|notes?|page|handout|lesson|course|manual|guide|handbook|leaflet|report)\b)/i;
 // What may stand between a catalog's own name and what people call it.
 const OWN_WORDS =
-  /^(?:the|this|these|our|current|present|new|old|latest|previous|former|workmanship|catalog(?:ue)?|book|requirements?|edition|\d{4}|of|for|and)$/i;
+  /^(?:the|this|these|our|current|present|new|old|latest|previous|former|workmanship|catalog(?:ue)?|book|requirements?|edition|\d{4}|of|for|and|by|in|under|per|at|to|from|with|as|today|s|said|valid)$/i;
 
 const OF_THIS =
   /^(?:\s*\([\p{L}\p{N}]{1,3}\))?\s*,?\s*(?:of|in|to)\s+(?:this|these|our|their|his|her|its|my|your)\s+(?<name>[\p{L}-]+)/iu;
 
-/** The name of the other book in which a number stands, if it does. What stands behind the number is nearer than what stands before. */
-export function otherBook(before: string, after: string, catalog: string): string | undefined {
+/** Another book in which a number may stand, and which side of the number says so. */
+export interface OtherBook {
+  readonly name: string;
+  readonly where: 'before' | 'behind';
+}
+
+/** The other book in which a number stands, if it does. What stands behind the number is nearer than what stands before. */
+export function otherBook(before: string, after: string, catalog: string): OtherBook | undefined {
+  const name = bookBehind(after, catalog);
+  if (name !== undefined) return name === '' ? undefined : { name, where: 'behind' };
+  const ahead = bookBefore(before, catalog);
+  return ahead === undefined ? undefined : { name: ahead, where: 'before' };
+}
+
+/** Empty where the catalog itself is named. */
+function bookBehind(after: string, catalog: string): string | undefined {
   if (HERE_AFTER.test(after)) return 'this document itself';
   const behind = BOOK_AFTER.exec(after)?.groups;
-  if (behind) return isOurs(`${behind.name!} ${behind.more ?? ''}`, catalog) ? undefined : behind.name!.trim();
+  if (behind) return isOurs(`${behind.name!} ${behind.more ?? ''}`, catalog) ? '' : behind.name!.trim();
   const here = OF_THIS.exec(after)?.groups?.name;
   if (here !== undefined && !/^(?:edition|catalog(?:ue)?|requirements?)$/i.test(here) && !isOurs(here, catalog))
     return here;
+  const quoted = QUOTED_AFTER.exec(after)?.[1];
+  if (quoted !== undefined) return isOurs(quoted, catalog) ? '' : quoted;
   const code = CODE_AFTER.exec(after)?.groups?.name;
-  if (code !== undefined && !SHOUTED.test(code) && !isInitials(code, catalog)) return code;
+  return code !== undefined && !SHOUTED.test(code) && !isInitials(code, catalog) ? code : undefined;
+}
+
+function bookBefore(before: string, catalog: string): string | undefined {
   const sentence = sentenceOf(before, catalog);
   if (ITS_OWN.test(sentence)) return 'the book just named';
+  const quoted = QUOTED_BEFORE.exec(before)?.[1];
+  if (quoted !== undefined && !isOurs(quoted, catalog)) return quoted;
   const ahead = BOOK_BEFORE.exec(sentence)?.groups;
   if (ahead && !isOurs(ahead.name!, catalog)) return ahead.name!.trim();
   const short = CODE_BEFORE.exec(before)?.groups?.name;
   return short !== undefined && !SHOUTED.test(short) && !isInitials(short, catalog) ? short : undefined;
 }
 
+const OF_SOMETHING =
+  /^\s*,?\s*(?:of|in|on|from)\s+(?:the|this|that|these|those|a|an|our|your|my|his|her|their|its)\s+((?:[\p{L}'’-]+\s+){0,2}[\p{L}'’-]+)/iu;
+
+/** "item 2.3 of the agenda", "rule 1.2 of the Court's own practice": of a thing that is not the catalog, whatever it is. */
+export function isOfSomething(after: string, catalog: string): boolean {
+  const name = OF_SOMETHING.exec(after)?.[1];
+  if (name === undefined || bookBehind(after, catalog) === '') return false;
+  return !/^(?:\p{L}+ )?(?:edition|catalog|issue|version|text|numbering)/iu.test(name) && !isOurs(name, catalog);
+}
+
 /** Whether the catalog itself is named right beside a number: "4.2 of the Rules", "the Book's 5.2.1". */
 export function ourBook(before: string, after: string, catalog: string): boolean {
+  if (/(?<![\p{L}])ours?\s+(?:own\s+)?(?:\p{L}+\s+)?\(?$/iu.test(before) || /^\s+of\s+ours\b/i.test(after)) return true;
   const behind = BOOK_AFTER.exec(after)?.groups;
   if (behind) return isOurs(`${behind.name!} ${behind.more ?? ''}`, catalog);
   const ahead = BOOK_BEFORE.exec(sentenceOf(before, catalog))?.groups;

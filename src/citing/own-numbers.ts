@@ -25,8 +25,13 @@ function matches({ text }: Passage, pattern: RegExp): Numbered[] {
 }
 
 function ownOf(book: CitedBook, numbered: readonly Numbered[], least: number): string[] {
-  const strange = numbered.filter(([number, text]) => !isItem(book, number, text));
+  const strange = numbered.filter(([number, text]) => isHeadline(text) && !isItem(book, number, text));
   return strange.length >= least && strange.length * 2 > numbered.length ? numbered.map(([number]) => number) : [];
+}
+
+/** "3.1.2 ok" ticks something off; a heading or a clause begins with a capital or goes on. */
+function isHeadline(text: string): boolean {
+  return /^\p{Lu}/u.test(text) || text.trim().split(/\s+/).length > 3;
 }
 
 /** Whether the words beside a number are words of the title of the item that bears it. */

@@ -1,6 +1,7 @@
 import type { CitedBook } from './cited-book.ts';
 import { prints } from './cited-book.ts';
 import { type Cue, isNamed } from './cues.ts';
+import { printedNumbers } from './printed-numbers.ts';
 
 /** A number in the plain text, before it is known whether it is cited. */
 export interface Spot {
@@ -9,8 +10,7 @@ export interface Spot {
   readonly end: number;
 }
 
-const DECIMAL = /\d+(?:\.\d+)*/y;
-const SHORT = /\.(\d+)(?![\p{L}\p{N}])(?!\.\d)/uy;
+const SHORT = /([.-])(\d+)(?![\p{L}\p{N}])(?![.-]\d)/uy;
 const WORDS = [
   'zero',
   'one',
@@ -58,8 +58,9 @@ export function spotAt(book: CitedBook, text: string, start: number): Spot | und
 export function memberSpotAt(book: CitedBook, text: string, start: number): Spot | undefined {
   const lettered = letteredAt(book, text, start);
   if (lettered) return lettered;
-  DECIMAL.lastIndex = start;
-  const number = DECIMAL.exec(text)?.[0];
+  const { digits } = printedNumbers(book);
+  digits.lastIndex = start;
+  const number = digits.exec(text)?.[0];
   if (number === undefined || /^(?:[\p{L}\p{N}_@]|:\d|,\d+(?![\d.]))/u.test(text.slice(start + number.length))) {
     return undefined;
   }
@@ -80,13 +81,26 @@ export function brokenSpotAt(book: CitedBook, text: string, start: number): Spot
   return segments(number) >= 3 && prints(book, number) ? { number, start, end: start + run.length } : undefined;
 }
 
-/** The longest run of letters, digits and marks here that the edition prints as a number; its letters may be in another case. */
+/**
+ * The longest run of letters, digits and marks here that the edition prints as a number, whatever the case of its letters
+ * and the marks beside them. What goes on behind a printed number is another number, that the edition lacks: A.1.3.
+ */
 function letteredAt(book: CitedBook, text: string, start: number): Spot | undefined {
-  let run = /^[\p{L}\p{N}]+(?:[./-][\p{L}\p{N}]+)*(?:\(\p{N}+\))?/u.exec(text.slice(start, start + 40))?.[0];
+  const { meant } = printedNumbers(book);
+  const spaced = /^\p{Lu} (?=\p{N})/u.test(text.slice(start, start + 3)) ? 2 : 0;
+  const whole = /^[\p{L}\p{N}]+(?:[./-][\p{L}\p{N}]+)*(?:\(\p{N}+\))?/u.exec(
+    text.slice(start + spaced, start + 40),
+  )?.[0];
+  let run = whole === undefined ? undefined : text.slice(start, start + spaced) + whole;
   while (run !== undefined && /\p{L}/u.test(run) && /\p{N}/u.test(run)) {
-    for (const number of new Set([run, run.toUpperCase(), run.toLowerCase()])) {
-      if (prints(book, number)) return { number, start, end: start + run.length };
+    const number = prints(book, run) ? run : meant(run);
+    const end = start + run.length;
+    if (number !== undefined) {
+      const more = /^(?:\.\p{N}+)+(?![\p{L}\p{N}])/u.exec(text.slice(end, end + 20));
+      return more ? { number: number + more[0], start, end: end + more[0].length } : { number, start, end };
     }
+    // An answer of a quiz, "A 1.2.1", is no A 1.2.
+    if (spaced) return undefined;
     const cut = run.search(/[./(-][^./(-]*$/);
     run = cut > 0 ? run.slice(0, cut) : undefined;
   }
@@ -96,7 +110,7 @@ function letteredAt(book: CitedBook, text: string, start: number): Spot | undefi
 /** "Part III", "part three", "Part B": a word that counts, behind the name of the level of the item that it numbers. */
 export function namedSpotAt(book: CitedBook, text: string, start: number, cue: Cue): Spot | undefined {
   const word = /^\p{L}+/u.exec(text.slice(start, start + 20))?.[0];
-  if (word === undefined || /^[\p{N}_]/u.test(text.slice(start + word.length))) return undefined;
+  if (word === undefined || /^(?:[\p{N}_]|[.-]\p{N})/u.test(text.slice(start + word.length))) return undefined;
   const lower = word.toLowerCase();
   const counted = [WORDS.indexOf(lower), /^[IVX]+$/.test(word) ? ROMAN.indexOf(lower) : -1].find(n => n > 0);
   const number = [/^[A-Z]+$/.test(word) ? word : undefined, counted?.toString()].find(
@@ -108,6 +122,7 @@ export function namedSpotAt(book: CitedBook, text: string, start: number, cue: C
 /** Whether the edition prints the number on an item of the level that the cue names. */
 export function bearsLevel(book: CitedBook, number: string, cue: Cue): boolean {
   const { levels } = book.edition.settings;
+  if (/^(?:annex|append)/.test(cue.word)) return /^\p{L}$/u.test(number) && prints(book, number);
   return (
     cue.kind === 'level' && book.places.withNumber(number).some(e => isNamed(cue, levels[e.level - 1]?.name ?? 'part'))
   );
@@ -117,13 +132,14 @@ export function bearsLevel(book: CitedBook, number: string, cue: Cue): boolean {
 export function shortSpotAt(book: CitedBook, text: string, start: number, previous: string): Spot | undefined {
   SHORT.lastIndex = start;
   const segment = SHORT.exec(text);
-  const number = segment && previous.replace(/[^.]+$/, segment[1]!);
+  const at = segment ? previous.lastIndexOf(segment[1]!) : -1;
+  const number = at < 0 ? undefined : previous.slice(0, at + 1) + segment![2]!;
   return segment && number && prints(book, number) ? { number, start, end: start + segment[0].length } : undefined;
 }
 
 /** How far a run of digits, letters and marks goes on that was looked at as one: 192.168.3.1.2 holds no 3.1.2. */
 export function runLength(text: string, start: number): number {
-  return /^[\p{L}\p{N}]+(?:[.:/@_][\p{L}\p{N}]+)*/u.exec(text.slice(start, start + 200))?.[0].length ?? 1;
+  return /^[\p{L}\p{N}]+(?:[.:/@_-][\p{L}\p{N}]+)*/u.exec(text.slice(start, start + 200))?.[0].length ?? 1;
 }
 
 /** How many segments a number has: 3.2.1 and B-3.2 have three. */
@@ -134,4 +150,10 @@ export function segments(number: string): number {
 function isGlued(before: string): boolean {
   const bare = before.replace(/(?:^|[\s(*])[*-]+$/, '');
   return /[\p{L}\p{N}_@=~^<>\\+$.-]$|[\p{L}\p{N}]#$/u.test(bare) || /\d[:/,]$|[^\s\d]\/$/.test(before);
+}
+
+/** Whether the edition prints numbers right beside one that it lacks. */
+export function hasSiblings(book: CitedBook, number: string): boolean {
+  const parent = number.replace(/[.-][^.-]+$/, '');
+  return book.places.withNumber(parent).some(item => book.places.children(item.id).length > 0);
 }

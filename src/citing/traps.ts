@@ -1,5 +1,3 @@
-import { otherBook } from './other-books.ts';
-
 /**
  * Tells numbers that only look like citations. Each trap looks at the text right before or right after the number; a
  * list of words for each kind, so that a new one is added in one place.
@@ -8,7 +6,7 @@ const WORDS = {
   version:
     'v|ver|vers|version|versions|release|firmware|software|app|apps|rev|revision|build|patch|update|upgrade|updated to|upgraded to|plug-?in|driver|script|library|browser|schema|api',
   picture:
-    'fig|figs|figure|figures|table|tables|tab|drawing|drawings|dwg|sheet|plate|photo|photos|chart|diagram|sketch|picture|image|annex|appendix|chapter|chapters|ch|page|pages|p|pp|equation|eq|formula|slide|slides|step|steps|plot|lot|question|questions|q|lesson|lessons|module|modules|exercise|worksheet|box|note|footnote|map|plan|grid|square|detail|elevation|view|zone|room|bay|unit|floor|flat|locker|shelf|rack|drawer|bin|folder|file|ticket|invoice|purchase order|quote|quotation|receipt|batch|model|serial|part no|part number|part nos|parts nos|stock no|stock code|catalogue no|catalog no|cat\\. no|order no|order number|invoice no|ticket no|job no|job number|account no|serial no|serial number|drawing no|sheet no|house no|phone no|meter no|reference no|ref no|sku|kit|size|type|grade|class|mark|volume|vol|track|row|column|col|line|gate|platform|route|bus|door|manhole|node|pipe run|stage|phase|task|activity|milestone|score|ratio|mix|recipe|scale|layer|level|lift|dose|setting|channel|port|pin|item code|code|asset|tag|pump|valve|cell|block',
+    'fig|figs|figure|figures|table|tables|tab|drawing|drawings|dwg|sheet|plate|photo|photos|chart|diagram|sketch|picture|image|annex|appendix|chapter|chapters|ch|page|pages|p|pp|equation|eq|formula|slide|slides|step|steps|plot|lot|question|questions|q|lesson|lessons|module|modules|exercise|worksheet|box|note|footnote|map|plan|grid|square|detail|elevation|view|zone|room|bay|unit|floor|flat|locker|shelf|rack|drawer|bin|folder|file|ticket|invoice|purchase order|quote|quotation|receipt|batch|model|serial|part no|part number|part nos|parts nos|stock no|stock code|catalogue no|catalog no|cat\\. no|order no|order number|invoice no|ticket no|job no|job number|account no|serial no|serial number|drawing no|sheet no|house no|phone no|meter no|reference no|ref no|sku|kit|size|type|grade|class|mark|volume|vol|track|row|column|col|line|gate|platform|route|bus|door|manhole|node|pipe run|stage|phase|task|activity|milestone|score|ratio|mix|recipe|scale|layer|level|lift|dose|setting|channel|port|pin|item code|code|art|reading|asset|tag|pump|valve|cell|block',
   address:
     'ip|ipv4|host|server|gateway|address|addresses|subnet|mask|dns|router|network|ping|controller|logger|modem|lan|node|device',
   phone: 'tel|telephone|phone|call|ring|fax|mobile|hotline|extension|ext|text|sms',
@@ -20,7 +18,7 @@ const WORDS = {
 
 const VERSION = new RegExp(`(?<![\\p{L}])(?:${WORDS.version})\\.?\\s*$`, 'iu');
 const PICTURE = new RegExp(
-  `(?<![\\p{L}])(?:${WORDS.picture})s?\\.?\\s*[:#]?\\s*(?:\\d+(?:\\.\\d+)*\\s*(?:,|and|or|to|-|&)\\s*)*$`,
+  `(?<![\\p{L}])(?:${WORDS.picture})s?(?:(?<=(?<![\\p{L}])\\p{L}{1,4})\\.|\\s+(?:is|was|reads?))?\\s*[:#]?\\s*(?:\\d+(?:\\.\\d+)*\\s*(?:,|and|or|to|-|&)\\s*)*$`,
   'iu',
 );
 const ADDRESS = new RegExp(`(?<![\\p{L}])(?:${WORDS.address})(?:\\s+address)?\\s*(?:is|at|=|to)?[:\\s]*$`, 'iu');
@@ -45,7 +43,7 @@ export interface Candidate {
 
 /** What a number is by its looks and its neighbours, where that is no citation: a date, a measure, an address … */
 export function looksOtherwise({ number, before, after }: Candidate): string | undefined {
-  const parts = number.split('.');
+  const parts = number.split(/[.\-/]/);
   if (parts.some(p => /^0\d/.test(p))) return 'a date or a code, with a leading nought';
   if (parts.length === 3 && (isYear(parts[0]!) || isYear(parts[2]!))) return 'a date';
   if (parts.length === 3 && DATED.test(before) && isDay(parts)) return 'a date';
@@ -53,19 +51,33 @@ export function looksOtherwise({ number, before, after }: Candidate): string | u
   if (parts.length === 4 && (/^(?:\/\d{1,2}(?![.\d])|:\d)/.test(after) || ADDRESS.test(before))) return 'an address';
   if (parts.length === 4 && parts.every(p => Number(p) < 256) && Number(parts[0]) >= 100) return 'an address';
   if (FILE.test(after)) return 'a file';
-  if (RELEASED.test(after)) return 'a version';
-  if (PRERELEASE.test(after) || VERSION.test(before) || PROGRAM.test(before)) return 'a version';
+  if (PRERELEASE.test(after)) return 'a version';
   if (parts.length < 3 && UNIT.test(after)) return 'a measure';
   if (parts.length < 3 && CLOCK.test(after)) return 'a time';
-  if (PICTURE.test(before)) return 'a number of something else';
-  if (PHONE.test(before)) return 'a telephone number';
   return MONEY_BEFORE.test(before) || MONEY_AFTER.test(after) ? 'a price' : undefined;
 }
 
-/** Where a number stands, if that is another book: looked at for a whole list at once, whose last member names it. */
-export function standsElsewhere(before: string, after: string, catalog: string): string | undefined {
-  const book = otherBook(before, after, catalog);
-  return book === undefined ? undefined : `a place in ${book}`;
+/** Whether a unit or a word that counts follows: 4.1.2 points, 2-1-3 times. */
+export function measures(after: string): boolean {
+  return UNIT.test(after) || CLOCK.test(after);
+}
+
+const OTHER_WORDS = new RegExp(
+  `(?<![\\p{L}])(?:${[WORDS.version, WORDS.address].join('|')}|shel(?:f|ves)|boxe?s?|tickets?|invoices?|orders?|flats?|doors?|rooms?|ports?|tracks?|drawings?|downloads?|install(?:ed)?|crash(?:es)?|bug|score[ds]?|won|lost|race|league)(?![\\p{L}])`,
+  'iu',
+);
+
+/** Whether a sentence speaks of things that bear such numbers too: programs, addresses, shelves, matches. */
+export function speaksOfOther(sentence: string): boolean {
+  return OTHER_WORDS.test(sentence);
+}
+
+/** What a word before a number, or behind it, says that it numbers: a version, a figure, an address, a telephone. */
+export function labelOf({ before, after }: Pick<Candidate, 'before' | 'after'>): string | undefined {
+  if (RELEASED.test(after) || VERSION.test(before) || PROGRAM.test(before)) return 'a version';
+  if (PICTURE.test(before)) return 'a number of something else';
+  if (ADDRESS.test(before)) return 'an address';
+  return PHONE.test(before) ? 'a telephone number' : undefined;
 }
 
 function isYear(part: string): boolean {
@@ -74,7 +86,7 @@ function isYear(part: string): boolean {
 
 /** Whether a number that the edition lacks is rather a day of this century: 4.1.24. */
 export function isShortDate(number: string): boolean {
-  const parts = number.split('.');
+  const parts = number.split(/[.\-/]/);
   return parts.length === 3 && /^[0-4]\d$/.test(parts[2]!) && isDay(parts);
 }
 

@@ -1,6 +1,5 @@
 import { type CitedBook, citedBook, numbersBetween } from '../citing/cited-book.ts';
 import { findCitations } from '../citing/find-citations.ts';
-import { ownNumbers } from '../citing/own-numbers.ts';
 import { statedEdition } from '../citing/stated-edition.ts';
 import { readDocument } from '../documents/read-document.ts';
 import { type CitedLine, writeCitedCsv } from '../exports/cited-csv.ts';
@@ -44,12 +43,10 @@ export async function citeFiles(
     const options = {
       editions: others.map(nameOf),
       others,
-      own: ownNumbers(own, passages),
       ...(fileEdition ? { fileEdition } : {}),
     };
-    for (const passage of passages) {
-      const citations = findCitations(own, passage, options);
-      for (const together of written(citations)) lines.push(lineOf(file, passage, together, books));
+    for (const [i, citations] of findCitations(own, passages, options).entries()) {
+      for (const together of written(citations)) lines.push(lineOf(file, passages[i]!, together, books));
     }
   }
   if (out !== undefined) {

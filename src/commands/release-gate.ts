@@ -124,8 +124,8 @@ async function ownReferences(
     const passage = { start: 0, end: item.text.length, text: item.text, line: 1 };
     if (oldItems.get(item.id)?.text === item.text) kept.add(item.id);
     // A text that stands as it stood prints the older edition's numbers, whichever the draft has.
-    const found = findCitations(kept.has(item.id) && oldBook ? oldBook : book, passage, { editions: [] });
-    for (const { number, certain } of found) references.push({ item: item.id, number, certain });
+    const [found] = findCitations(kept.has(item.id) && oldBook ? oldBook : book, [passage], { editions: [] });
+    for (const { number, certain } of found!) references.push({ item: item.id, number, certain });
   }
   const step = older ? await readStep(catalog, older.header.name, name) : undefined;
   return referenceFindings({

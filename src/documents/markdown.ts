@@ -22,7 +22,7 @@ export function readMarkdown(text: string): Reading {
   let at = bodyAt;
   let line = 1 + lineEnds(text.slice(0, bodyAt));
   for (const section of cutSections(text.slice(bodyAt))) {
-    for (const block of blocksOf(parse(section))) {
+    for (const { block, head } of blocksOf(parse(section))) {
       const masked = maskedText(section, block);
       const start = block.position!.start.offset!;
       if (block.type === 'heading') heading = masked.replace(/^#+|#+\s*$/g, '').trim();
@@ -32,6 +32,7 @@ export function readMarkdown(text: string): Reading {
         text: masked,
         line: line + block.position!.start.line - 1,
         ...(heading === undefined ? {} : { heading }),
+        ...(head === undefined ? {} : { columnHead: maskedText(section, head).trim() }),
       });
     }
     at += section.length;
@@ -52,9 +53,20 @@ function parse(section: string): Root {
   return fromMarkdown(section, { extensions: [gfmTable()], mdastExtensions: [gfmTableFromMarkdown()] });
 }
 
+interface Block {
+  readonly block: Nodes;
+  /** Of a table's cell: the first cell of its column. */
+  readonly head?: Nodes | undefined;
+}
+
 /** The nodes in which running text stands, in order. */
-function blocksOf(node: Nodes): readonly Nodes[] {
-  if (node.type === 'paragraph' || node.type === 'heading' || node.type === 'tableCell') return [node];
+function blocksOf(node: Nodes): readonly Block[] {
+  if (node.type === 'table') {
+    const [heads, ...rows] = node.children;
+    const cells = rows.flatMap(row => row.children.map((block, at) => ({ block, head: heads?.children[at] })));
+    return [...(heads?.children.map(block => ({ block })) ?? []), ...cells];
+  }
+  if (node.type === 'paragraph' || node.type === 'heading') return [{ block: node }];
   return 'children' in node ? node.children.flatMap(blocksOf) : [];
 }
 

@@ -12,6 +12,8 @@ export interface Passage {
   readonly heading?: string;
   /** Where it stands, in words, in files without lines: "table 2, row 3", "footnote 4", "slide 5, notes", "page 7". */
   readonly place?: string;
+  /** Of a table's cell: what the first cell of its column says. */
+  readonly columnHead?: string;
   /** The part of an office file that holds it: "word/footnotes.xml". */
   readonly part?: string;
 }

@@ -63,7 +63,34 @@ export async function judgeCiting(half: 0 | 1, which: (line: CitedLine) => boole
   return score;
 }
 
-function judgeOne({ file, labels }: LabelledFile, text: string, lines: readonly CitedLine[], score: Score): void {
+/** A passage of a letter, a lesson, minutes …; everything number-like in it that is no citation is a trap. */
+interface LabelledPassage {
+  readonly id: string;
+  readonly run: string;
+  readonly text: string;
+  readonly citations: readonly Omit<Label, 'citation' | 'note'>[];
+}
+
+/** Judges `cite` on passages around one catalog, each a document of its own. */
+export async function judgePassages(catalog: string, which: (line: CitedLine) => boolean): Promise<Score> {
+  const passages = JSON.parse(readFileSync(join(LABELLED, catalog, 'passages.json'), 'utf8')) as LabelledPassage[];
+  const score: Score = { citations: 0, found: 0, lines: 0, right: 0, misses: [] };
+  const cited = await catalogOf(catalog);
+  for (const { id, run, text, citations } of passages) {
+    const files = { ...realFiles, read: async () => new TextEncoder().encode(text) };
+    const lines = await citeFiles({ files, progress: () => {} }, cited, { inputs: [`${id}.md`], edition: run });
+    const labels = citations.map(c => ({ ...c, citation: true, note: '' }));
+    judgeOne({ file: id, labels }, text, lines.filter(which), score);
+  }
+  return score;
+}
+
+function judgeOne(
+  { file, labels }: Pick<LabelledFile, 'file' | 'labels'>,
+  text: string,
+  lines: readonly CitedLine[],
+  score: Score,
+): void {
   const around = (start: number, end: number) =>
     text.slice(Math.max(0, start - 50), start).replace(/\s+/g, ' ') +
     `»${text.slice(start, end)}«` +

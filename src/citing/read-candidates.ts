@@ -1,0 +1,38 @@
+import type { Passage } from '../model/document.ts';
+import { type Books, type Candidate, candidatesIn } from './candidates.ts';
+import type { CitedBook } from './cited-book.ts';
+import { cueReader } from './cues.ts';
+import { type Evidence, evidenceOf } from './evidence.ts';
+import { meantEditions } from './meant-edition.ts';
+import { ownNumbers } from './own-numbers.ts';
+import { topicOf } from './topic.ts';
+
+/** The numbers of a document that may be citations, each with its evidence. */
+export interface ReadCandidates {
+  readonly candidates: readonly Candidate[];
+  readonly evidence: readonly Evidence[];
+}
+
+/** @param editions names that a text may mean, whether or not their numbers are known */
+export function readCandidates(
+  own: CitedBook,
+  others: readonly CitedBook[],
+  editions: readonly string[],
+  passages: readonly Passage[],
+): ReadCandidates {
+  const books: Books = {
+    own,
+    others,
+    cues: cueReader(
+      own.edition.settings,
+      own.edition.entries.some(e => e.level === 1 && /^\p{L}/u.test(e.number)),
+    ),
+    editions: meantEditions(own, others, editions),
+  };
+  const document = {
+    own: ownNumbers(own, passages),
+    share: topicOf(own).share(passages.map(p => p.text).join('\n')),
+  };
+  const candidates = passages.flatMap(passage => candidatesIn(books, passage));
+  return { candidates, evidence: candidates.map(c => evidenceOf(books, document, c)) };
+}

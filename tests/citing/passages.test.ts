@@ -1,0 +1,33 @@
+import { afterAll, describe, expect, it } from 'vitest';
+import { judgePassages, removeCatalogs, type Score } from './judge.ts';
+
+afterAll(removeCatalogs);
+
+const precision = (s: Score) => s.right / s.lines;
+const recall = (s: Score) => s.found / s.citations;
+
+describe('cite, on passages of letters, lessons, minutes and the like', () => {
+  it.each([
+    ['ovens', 'tuned on', [0.88, 0.88]],
+    ['domes', 'tuned on', [0.8, 0.86]],
+    ['walls', 'tuned on', [0.77, 0.83]],
+    ['rigging', 'never tuned on', [0.7, 0.8]],
+  ] as const)('about %s, %s', async (catalog, name, least) => {
+    for (const [kind, which] of [
+      ['all', () => true],
+      ['certain', (l: { certain: boolean }) => l.certain],
+    ] as const) {
+      const s = await judgePassages(catalog, which);
+      process.stdout.write(
+        `${catalog}, ${name}, ${kind}: ${s.citations} citations, ${s.lines} lines; precision ${precision(s).toFixed(3)}, recall ${recall(s).toFixed(3)}\n`,
+      );
+      if (process.env.FISHPLATE_MISSES && name === 'tuned on' && kind === 'all') {
+        for (const m of s.misses) process.stdout.write(`${m.kind.padEnd(14)} ${m.file}: ${m.said}\n`);
+      }
+      if (kind === 'all') {
+        expect(precision(s)).toBeGreaterThan(least[0]);
+        expect(recall(s)).toBeGreaterThan(least[1]);
+      }
+    }
+  });
+});
