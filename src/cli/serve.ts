@@ -37,7 +37,7 @@ Examples:
 
 Phones keep pages for use without a network only where they reach the viewer over https.
 
-Everybody reads; losses are settled, and notes left at items, by people with a token: fishplate people add "Name <address>"`,
+Everybody reads; people with a token settle losses, leave notes, answer comments and work on drafts: fishplate people add "Name <address>"`,
     )
     .action(async (options: ServeOptions, command: Command) => {
       const catalog = await readingCatalog(command);

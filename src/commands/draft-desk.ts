@@ -14,7 +14,7 @@ import { inTurn } from './in-turn.ts';
 import { named } from './named-item.ts';
 import type { Person } from './people.ts';
 import type { Ports } from './ports.ts';
-import { readDraft } from './read-draft.ts';
+import { type ReadDraft, readDraft } from './read-draft.ts';
 import { remember } from './remember.ts';
 import { undoOperation } from './undo-operation.ts';
 
@@ -67,9 +67,13 @@ const MOST = 3;
 
 export function draftDesk(ports: Ports, reading: Catalog, writing: () => Promise<Catalog>): DraftDesk {
   const signed = (by: Person) => ({ ...ports, progress: () => {}, author: { name: by.name, email: by.address } });
-  const drafts = remember(MOST, (key: string) => readForDesk(reading, (JSON.parse(key) as [string])[0]));
+  const drafts = remember(MOST, async (key: string) => {
+    const found = await readDraft(reading, (JSON.parse(key) as [string])[0]);
+    return { found, shown: shownAtDesk(found, await stepsUpTo(reading, found.branch.tip)) };
+  });
   const turn = inTurn();
-  const read = async (draft: string) => drafts(JSON.stringify([draft, (await locate(reading, draft)).commit]));
+  const known = async (draft: string) => drafts(JSON.stringify([draft, (await locate(reading, draft)).commit]));
+  const read = async (draft: string) => (await known(draft)).shown;
   return {
     read,
     find: async (draft, name) => {
@@ -82,7 +86,8 @@ export function draftDesk(ports: Ports, reading: Catalog, writing: () => Promise
     },
     look: async (draft, operation, by) => {
       try {
-        const prepared = await prepareOperations(signed(by), reading, { draft, operations: [operation] });
+        const { found } = await known(draft);
+        const prepared = await prepareOperations(signed(by), reading, { draft, operations: [operation] }, found);
         const { before, after, steps, branch } = prepared;
         return { ...foresee(before, after), told: steps[0]!.told, tip: branch.tip };
       } catch (error) {
@@ -97,8 +102,7 @@ export function draftDesk(ports: Ports, reading: Catalog, writing: () => Promise
   };
 }
 
-async function readForDesk(catalog: Catalog, draft: string): Promise<DeskDraft> {
-  const { header, branch, state } = await readDraft(catalog, draft);
+function shownAtDesk({ header, branch, state }: ReadDraft, steps: readonly LoggedStep[]): DeskDraft {
   const { settings, items, older, lineage } = state;
   const places = placesOf(settings, items);
   const old = placesOf(older?.settings ?? settings, older?.items ?? []);
@@ -121,7 +125,7 @@ async function readForDesk(catalog: Catalog, draft: string): Promise<DeskDraft> 
     oldName: header.replaces ?? '',
     sources: id => links.flatMap(l => (l.to === id && l.from !== null ? [old.get(l.from)!] : [])),
     left,
-    steps: await stepsUpTo(catalog, branch.tip),
+    steps,
   };
 }
 

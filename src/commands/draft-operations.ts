@@ -52,13 +52,18 @@ export interface PreparedOperations extends Omit<ReadDraft, 'state'> {
   readonly made: readonly ItemId[];
 }
 
-/** Does operations to a draft in memory, for whoever writes them and for whoever only looks. */
+/**
+ * Does operations to a draft in memory, for whoever writes them and for whoever only looks.
+ *
+ * @param read the draft, where it is at hand
+ */
 export async function prepareOperations(
   ports: Ports,
   catalog: Catalog,
   request: OperationsRequest,
+  read?: ReadDraft,
 ): Promise<PreparedOperations> {
-  const { header, branch, state } = await readDraft(catalog, request.draft);
+  const { header, branch, state } = read ?? (await readDraft(catalog, request.draft));
   if (request.seen !== undefined && request.seen !== branch.tip) {
     throw new CatalogError('Changed', `Somebody has worked on ${header.name} since; look at it again.`, {
       tip: branch.tip,

@@ -52,7 +52,8 @@ export function said(typed: Typed, name: string): string {
 export function daySaid(typed: Typed, name: string, label: string): string {
   const day = said(typed, name);
   const at = new Date(`${day}T00:00:00Z`);
-  if (day === '' || (/^\d{4}-\d\d-\d\d$/.test(day) && at.getTime() > 0 && at.toISOString().startsWith(day))) return day;
+  if (day === '' || (/^\d{4}-\d\d-\d\d$/.test(day) && !Number.isNaN(at.getTime()) && at.toISOString().startsWith(day)))
+    return day;
   throw refuse(`"${day}" is no day; write ${label} as year-month-day, for example 2030-05-01.`);
 }
 
