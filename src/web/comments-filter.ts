@@ -10,6 +10,8 @@ export interface CommentsFilter {
   readonly type: string;
   /** The commenter, as their form says it. */
   readonly by: string;
+  /** Id of an item: comments whose clause stands there now. */
+  readonly item: string;
 }
 
 interface Option {
@@ -35,9 +37,10 @@ export const TYPE_WORDS: Readonly<Record<string, string>> = {
 export function filterComments(listed: ListedComments, filter: CommentsFilter): CommentNow[] {
   const waiting = new Set(listed.open.map(f => f.subject));
   const state = stateOf(filter);
-  return listed.comments.filter(({ record }) => {
+  return listed.comments.filter(({ record, now }) => {
     if (filter.type !== '' && (record.type ?? 'none') !== filter.type) return false;
     if (filter.by !== '' && record.by !== filter.by) return false;
+    if (filter.item !== '' && !now.some(e => e.id === filter.item)) return false;
     if (state === 'all') return true;
     return state === 'todo' ? waiting.has(record.code) : (state === 'answered') === (record.answer !== undefined);
   });
@@ -46,10 +49,13 @@ export function filterComments(listed: ListedComments, filter: CommentsFilter): 
 export const stateOf = ({ state }: CommentsFilter) => (STATES.some(([value]) => value === state) ? state : 'todo');
 
 export function commentsQuery(filter: CommentsFilter): Query {
-  return (['state', 'type', 'by'] as const).flatMap(key => (filter[key] === '' ? [] : [[key, filter[key]] as const]));
+  return (['state', 'type', 'by', 'item'] as const).flatMap(key =>
+    filter[key] === '' ? [] : [[key, filter[key]] as const],
+  );
 }
 
-export type CommentsOptions = { readonly [K in keyof CommentsFilter]: readonly Option[] };
+/** An item is chosen on its own page. */
+export type CommentsOptions = { readonly [K in Exclude<keyof CommentsFilter, 'item'>]: readonly Option[] };
 
 /** What can be chosen, with how many comments each would show beside the other choices. */
 export function commentsOptions(listed: ListedComments, filter: CommentsFilter): CommentsOptions {

@@ -26,6 +26,8 @@ export interface CommentsPage {
   readonly action: string;
   readonly options: CommentsOptions;
   readonly filtered: boolean;
+  /** The one item that the comments shown are about; absent: any. */
+  readonly about?: { readonly id: string; readonly name: string; readonly without: string };
   readonly shown: string;
   readonly comments: readonly CommentShown[];
   readonly pages: { readonly before?: string; readonly after?: string; readonly said: string };
@@ -108,7 +110,8 @@ export function commentsPage(listed: DeskComments, request: CommentsPageRequest)
     deskHref: listed.header.state === 'draft' ? deskLink(edition) : '',
     action: commentsLink(edition),
     options: commentsOptions(listed, filter),
-    filtered: stateOf(filter) !== 'todo' || filter.type !== '' || filter.by !== '',
+    filtered: stateOf(filter) !== 'todo' || filter.type !== '' || filter.by !== '' || filter.item !== '',
+    ...aboutItem(listed, filter),
     shown: counted(found.length, 'comment'),
     comments: found
       .slice((page - 1) * A_PAGE, page * A_PAGE)
@@ -131,6 +134,13 @@ export function commentsPage(listed: DeskComments, request: CommentsPageRequest)
       told: request.read ? readWords(request.read) : [],
     },
   };
+}
+
+function aboutItem({ edition, items }: DeskComments, filter: CommentsFilter): Pick<CommentsPage, 'about'> {
+  const item = items.get(filter.item);
+  if (filter.item === '') return {};
+  const name = item ? `${item.number} ${item.title}`.trim() : filter.item;
+  return { about: { id: filter.item, name, without: commentsLink(edition, commentsQuery({ ...filter, item: '' })) } };
 }
 
 /** What a release waits for beside answers. */

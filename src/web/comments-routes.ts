@@ -83,5 +83,5 @@ const editionIn = ({ request }: Answering) => (request.params as { draft: string
 
 function filterOf({ request: { query } }: Answering): CommentsFilter {
   const value = (key: string, longest: number) => firstValue(query, key, longest) ?? '';
-  return { state: value('state', 10), type: value('type', 10), by: value('by', 300) };
+  return { state: value('state', 10), type: value('type', 10), by: value('by', 300), item: value('item', 400) };
 }

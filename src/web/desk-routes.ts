@@ -30,6 +30,7 @@ export function deskRoutes({ get, post, show }: Routes, desk: ReleaseDesk, comme
       filter: filterOf(asked),
       page: pageOf(asked.request.query),
       csrf: csrfField(asked.request),
+      isDraft: (await desk.drafts()).includes(draft),
       ...(refused ? { refused } : {}),
     });
     await show(asked, 'review', page, `Review of ${draft}`, refused ? 400 : 200);

@@ -5,7 +5,7 @@ import { MOMENT_WORDS } from '../model/said-words.ts';
 import { levelName, typeName } from '../model/settings.ts';
 import { ITEM_FORMS } from './draft-forms.ts';
 import { lastDone, type StepShown, stepShown } from './draft-work-page.ts';
-import { itemLink, operationLink, workItemLink, workLink } from './links.ts';
+import { commentsLink, itemLink, operationLink, workItemLink, workLink } from './links.ts';
 import type { FormField } from './people.ts';
 
 /** An item of a draft: what it says, what it was, and what can be done to it. */
@@ -25,6 +25,7 @@ export interface DraftItemPage {
   readonly text: string;
   readonly caution: string;
   readonly facts: readonly { readonly label: string; readonly text: string }[];
+  readonly commentsHref: string;
   readonly below: readonly { readonly number: string; readonly title: string; readonly href: string }[];
   readonly oldName: string;
   readonly sources: readonly {
@@ -76,6 +77,10 @@ export function draftItemPage(draft: DeskDraft, item: Item, csrf: FormField, don
     text: item.text ?? '',
     caution: item.caution ?? '',
     facts: factsOf(item, types(places, item.id)),
+    commentsHref: `${commentsLink(name, [
+      ['state', 'all'],
+      ['item', item.id],
+    ])}#list`,
     below: places.children(item.id).map(e => ({ number: e.number, title: e.title, href: workItemLink(name, e.id) })),
     oldName,
     sources: shown,

@@ -1,6 +1,6 @@
 import { counted } from '../model/said-words.ts';
 import { type ReviewLine, reviewProgress } from '../release/review-queue.ts';
-import { answerLink, deskLink, reviewLink } from './links.ts';
+import { answerLink, deskLink, reviewLink, workItemLink } from './links.ts';
 import type { FormField } from './people.ts';
 
 export interface ReviewFilter {
@@ -24,6 +24,8 @@ export interface ReviewPage {
     readonly anchor: string;
     readonly number: string;
     readonly title: string;
+    /** Where it is worked on; empty where nothing can be done to it. */
+    readonly itemHref: string;
     readonly asks: string;
     readonly evidence: readonly string[];
     readonly answered: string;
@@ -42,6 +44,8 @@ export interface ReviewPageRequest {
   readonly filter: ReviewFilter;
   readonly page: number;
   readonly csrf: FormField;
+  /** Whether it is a draft, whose items can be worked on. */
+  readonly isDraft: boolean;
   readonly refused?: {
     readonly item: string;
     readonly question: string;
@@ -81,6 +85,7 @@ export function reviewPage(lines: readonly ReviewLine[], request: ReviewPageRequ
         anchor: `q-${line.item}-${line.question.code}`,
         number: line.number,
         title: line.title,
+        itemHref: request.isDraft ? workItemLink(draft, line.item) : '',
         asks: line.question.asks,
         evidence: line.evidence,
         answered: answeredWords(line),

@@ -94,6 +94,13 @@ describe.skipIf(chromiumPath === undefined)('in a browser without scripts', () =
     // What a reviewer wrote is shown as written, and is no markup.
     expect(await page.getByText('<b>Clad</b> & "board" <script>alert(1)</script>').count()).toBe(1);
 
+    // From the clause to its item in the draft, and from there to what was said about it alone.
+    await first.getByRole('link', { name: /^1\.1\.1\.1 / }).click();
+    await page.getByRole('link', { name: 'Comments on it' }).click();
+    expect(await page.getByRole('article').count()).toBe(1);
+    await page.getByRole('link', { name: 'About any item' }).click();
+    await page.getByRole('link', { name: 'What is to do' }).click();
+
     await first.getByLabel('Not accepted').check();
     await first.getByLabel(/^Number of the item/).fill('1.1.1.1');
     await first.getByRole('button', { name: 'Answer NOR-001' }).click();
