@@ -1,5 +1,6 @@
 import { isForceWord } from './force.ts';
 import { base } from './meaning.ts';
+import { idleEnd } from './phrases.ts';
 import type { Quantity } from './quantities.ts';
 import type { Reading } from './reading.ts';
 
@@ -48,9 +49,19 @@ export function atomsOf({ tokens, quantities, meanings }: Reading): Atom[] {
       at = quantity.spanNext;
       continue;
     }
+    const idle = idleEnd(tokens, at);
+    if (idle !== undefined) {
+      at = idle;
+      continue;
+    }
     const { kind, low } = tokens[at]!;
     const said = meanings[at]!;
     const behindValue = atoms.at(-1)?.quantity !== undefined && atoms.at(-1)!.next === at;
+    // 5 mm in thickness
+    if (behindValue && low === 'in' && SIZES.has(meanings[at + 1] ?? '')) {
+      at += 2;
+      continue;
+    }
     const size =
       measured.has(MEASURED.get(said) ?? '-') ||
       (SIZES.has(said) && (behindValue || begins.has(at + 1) || begins.has(at + 2)));

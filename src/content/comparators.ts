@@ -183,9 +183,10 @@ function behind(tokens: readonly Token[], next: number): ReadComparator | undefi
   for (let at = next; at < next + 4 && at < tokens.length; at++) {
     const [low, after, third] = [tokens[at]!.low, tokens[at + 1]?.low ?? '', tokens[at + 2]?.low ?? ''];
     if (low === 'or' || low === 'and') {
-      if (MORE.has(after) || after === 'above' || after === 'up' || after === 'upwards')
+      if (MORE.has(after) || /^(?:above|up|upwards|steeper|over)$/.test(after))
         return { comparator: 'min', from: at, to: at + 1 };
-      if (LESS.has(after) || after === 'below') return { comparator: 'max', from: at, to: at + 1 };
+      if (LESS.has(after) || /^(?:below|flatter|under)$/.test(after))
+        return { comparator: 'max', from: at, to: at + 1 };
       return undefined;
     }
     if (low === '+' && tokens[at]!.glued) return { comparator: 'min', from: at, to: at };

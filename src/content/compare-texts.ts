@@ -12,7 +12,7 @@ import { type Reading, readText } from './reading.ts';
 import { rewrittenEvidence } from './rewritten.ts';
 import { segmentEvidence, segmentsOnlyIn, turnedSegments } from './segment-evidence.ts';
 import { withoutSentences } from './whole-sentences.ts';
-import { measureEvidence, withoutMoved, wordEvidence } from './word-evidence.ts';
+import { measureEvidence, withoutMoved, withoutRepeated, wordEvidence } from './word-evidence.ts';
 
 /** What is asked more or less, and the phrases of both texts that say so. */
 export interface DutyVerdict {
@@ -55,7 +55,7 @@ function evidenceBetween(from: Reading, to: Reading): Evidence[] {
   const [a, b] = [atomsOf(from), atomsOf(to)];
   const { pairs, hunks } = alignAtoms(a, b);
   const told = { from: segmentsOnlyIn(from, to), to: segmentsOnlyIn(to, from) };
-  const changed = withoutMoved(hunks, told);
+  const changed = withoutRepeated(withoutMoved(hunks, told), a, b);
   const rewritten = isRewritten(a.filter(isSaid), b.filter(isSaid)) || isPatchwork(changed);
   const words = rewritten ? [] : wordEvidence(from, to, changed);
   const evidence =

@@ -12,6 +12,17 @@ put on don|find out ascertain|at once immediately|without delay immediately|stra
     .map(phrase => phrase.split(' '))
     .map(words => ({ words: words.slice(0, -1), one: meaning(words.at(-1)!) }));
 
+/** Words that together say nothing that the rest does not say. */
+const IDLE = [
+  'in order',
+  'that is to say',
+  'by means of',
+  'by way of',
+  'with the aid of',
+  'for the purpose of',
+  'so as',
+].map(p => p.split(' '));
+
 const BY_FIRST = new Map<string, typeof PHRASES>();
 for (const phrase of PHRASES) {
   const first = meaning(phrase.words[0]!);
@@ -25,4 +36,10 @@ export function phraseAt(tokens: readonly Token[], at: number): { one: string; n
     if (words.every((word, i) => i === 0 || tokens[at + i]?.low === word)) return { one, next: at + words.length };
   }
   return undefined;
+}
+
+/** Where idle words end that begin at a token: in order (to), that is to say. */
+export function idleEnd(tokens: readonly Token[], at: number): number | undefined {
+  const words = IDLE.find(idle => idle.every((word, i) => tokens[at + i]?.low === word));
+  return words && at + words.length;
 }

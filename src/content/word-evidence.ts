@@ -46,6 +46,23 @@ export function withoutMoved(
   return bare.map(h => ({ out: h.out.filter(a => !moved.has(a)), in: h.in.filter(a => !moved.has(a)) }));
 }
 
+/** The hunks without a word that its text says again and the other text says too: "The glass … Glass …" made one sentence. */
+export function withoutRepeated(hunks: readonly Hunk[], from: readonly Atom[], to: readonly Atom[]): Hunk[] {
+  const [before, after] = [countsOf(from), countsOf(to)];
+  const isRepeated = (atom: Atom, own: ReadonlyMap<string, number>, other: ReadonlyMap<string, number>) =>
+    atom.kind === 'word' && (own.get(atom.key) ?? 0) > 1 && other.has(atom.key);
+  return hunks.map(h => ({
+    out: h.out.filter(a => !isRepeated(a, before, after)),
+    in: h.in.filter(a => !isRepeated(a, after, before)),
+  }));
+}
+
+function countsOf(atoms: readonly Atom[]): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>();
+  for (const { key } of atoms) counts.set(key, (counts.get(key) ?? 0) + 1);
+  return counts;
+}
+
 function ofHunk(from: Reading, to: Reading, hunk: Hunk): Evidence[] {
   const found: Evidence[] = [];
   let [out, come] = [[...hunk.out], [...hunk.in]];
@@ -172,8 +189,14 @@ function addition(reading: Reading, atoms: readonly Atom[], words: readonly Atom
   if (words.every(w => w.key === 'onli')) return { direction: 'stricter', what: 'limit to "only" added' };
   const joint = jointBeside(reading, atoms);
   if (joint === 'or') {
+    const denied = lowAt(reading, atoms[0]!.first - 1) === 'nor' || lowAt(reading, atoms[0]!.first) === 'nor';
     const widens =
-      role === 'scope' || role === 'condition' || role === 'timing' || binding === 'ban' || anyBefore(reading, at);
+      denied ||
+      role === 'scope' ||
+      role === 'condition' ||
+      role === 'timing' ||
+      binding === 'ban' ||
+      anyBefore(reading, at);
     if (binding === 'permission') return { direction: 'relaxed', what: 'permission for more added' };
     return widens
       ? { direction: role === 'exception' ? 'relaxed' : 'stricter', what: 'case added' }
