@@ -1,8 +1,10 @@
 import type { Evidence } from '../model/duty-evidence.ts';
 import { type Atom, alignAtoms } from './atoms.ts';
 import { opposite } from './evidence.ts';
+import type { Quantity } from './quantities.ts';
 import { type Reading, readText, said } from './reading.ts';
 import { bindingOf, clauseAt } from './role.ts';
+import { sameValue } from './same-value.ts';
 import type { Stretch } from './sentences.ts';
 
 /** Two texts without the sentences that only one of them has, and what these sentences ask. */
@@ -49,6 +51,10 @@ function strange(
     const own = atoms.filter(x => x.first >= first && x.first < next && (x.kind === 'word' || x.kind === 'quantity'));
     // What the other text says in another order came from there.
     const isNew = own.filter(x => !stated.has(x.key)).length >= own.length / 2;
+    // "Their width shall be at least 6 mm" may have become "with a width of no less than 6 mm".
+    const values = own.flatMap(x => x.quantity ?? []);
+    const isToldWith = (q: Quantity) => others.some(o => o.quantity && sameValue(q, o.quantity));
+    if (values.length > 0 && values.every(isToldWith)) return false;
     return isNew && own.length > 1 && own.filter(x => !paired.has(x)).length >= STRANGE * own.length;
   });
 }
