@@ -6,6 +6,7 @@ import type { Found } from '../search/search-index.ts';
 import { foldText, looksLikeNumber } from '../search/terms.ts';
 import { nearestNames } from '../text/nearest.ts';
 import type { PublishedCatalog, ToldTrace } from './published-catalog.ts';
+import { foldedOf } from './suggest-items.ts';
 
 export interface SearchRequest {
   readonly query: string;
@@ -72,9 +73,11 @@ export async function searchEditions(published: PublishedCatalog, request: Searc
   const editions = [];
   let later = false;
   for (const edition of [...asked].reverse()) {
-    const { places, entries } = await published.edition(edition);
+    const read = await published.edition(edition);
+    const { places } = read;
     const beginning = foldText(names[0] ?? '');
-    const below = looksLikeNumber(beginning) ? entries.filter(e => isBelow(foldText(e.number), beginning)) : [];
+    const lines = looksLikeNumber(beginning) ? foldedOf(read) : [];
+    const below = lines.filter(line => isBelow(line.number, beginning)).map(line => line.entry);
     const found =
       below.length > 0
         ? { ids: below.slice(0, request.most).map(e => e.id), total: below.length, matched: 'all' as const }

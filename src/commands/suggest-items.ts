@@ -53,16 +53,17 @@ export async function suggestItems(published: PublishedCatalog, typed: string, m
   return [...found.values()];
 }
 
+/** An item of an edition as people type it: number and title folded. */
 interface Folded {
   readonly entry: Entry;
   readonly number: string;
   readonly title: string;
 }
 
-/** Folding 100,000 titles anew with every letter would take longer than the letter. */
 const folded = new WeakMap<PublishedEdition, readonly Folded[]>();
 
-function foldedOf(edition: PublishedEdition): readonly Folded[] {
+/** Folding 100,000 titles anew with every letter would take longer than the letter. */
+export function foldedOf(edition: PublishedEdition): readonly Folded[] {
   const known = folded.get(edition);
   if (known) return known;
   const lines = edition.entries.map(entry => ({
