@@ -50,14 +50,16 @@ async function answer(event, url) {
   const path = url.pathname + url.search;
   const asked = fetch(event.request);
   event.waitUntil(asked.then(response => keep(path, response.clone())).catch(() => {}));
-  const kept = await (await caches.open(PAGES)).match(path, { ignoreVary: true });
+  const kept = await pageAt(path).catch(() => undefined);
   // Where a bar of signal comes and goes a request may hang for minutes.
-  const late = kept ? new Promise(resolve => setTimeout(resolve, STATE.patience)) : new Promise(() => {});
-  const response = await Promise.race([asked.catch(() => undefined), late]);
-  if (response && !OUT_OF_ORDER.includes(response.status)) return response;
-  if (kept) return withNote(kept, keptNote(kept, url), '');
-  return (await instead(url)) ?? response ?? asked;
+  const late = kept ? new Promise(resolve => setTimeout(() => resolve('late'), STATE.patience)) : new Promise(() => {});
+  const got = await Promise.race([asked.catch(() => undefined), late]);
+  if (got && got !== 'late' && !OUT_OF_ORDER.includes(got.status)) return got;
+  if (kept) return withNote(kept, keptNote(kept, url, got === 'late'), '');
+  return (await instead(url).catch(() => undefined)) ?? asked;
 }
+
+const pageAt = async path => (await caches.open(PAGES)).match(path, { ignoreVary: true });
 
 /** A style or a script. A gateway whose server is gone answers too, and not with one. */
 async function file(request, path) {
@@ -115,7 +117,8 @@ async function instead(url) {
   return withNote(lookup, `${sentence} The numbers were ${stateOf(lookup)}.`, await listOfPages());
 }
 
-function keptNote(page, { pathname }) {
+function keptNote(page, { pathname }, late) {
+  const why = late ? `No answer in ${STATE.patience / 1000} seconds.` : 'No network.';
   const number = /^\/at\/[^/]+\/([^/]+)$/.exec(pathname)?.[1];
   const other = page.headers.get('Fishplate-Version') !== STATE.version;
   const next = !other
@@ -123,7 +126,7 @@ function keptNote(page, { pathname }) {
     : number
       ? `Something was published since then: <a href="/lookup?q=${escaped(number)}">what became of it</a> as of ${escaped(STATE.edition)}.`
       : `Something was published since then: <a href="/lookup">look a number up</a> as of ${escaped(STATE.edition)}.`;
-  return `<b>No network.</b> This page was ${stateOf(page)}. ${next}`;
+  return `<b>${why}</b> This page was ${stateOf(page)}. ${next}`;
 }
 
 function stateOf({ headers }) {

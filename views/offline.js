@@ -25,6 +25,8 @@
     if (said) said.textContent = 'This browser keeps no pages at this address: it does so over https and on localhost only.';
     return;
   }
+  // The worker sees what is opened from now on, but not the page that brought it.
+  const first = !navigator.serviceWorker.controller;
   try {
     const registration = await navigator.serviceWorker.register('/offline-worker.js', { updateViaCache: 'none' });
     // Asked from within the worker, Chromium leaves the new one waiting for as long as a page is open.
@@ -34,6 +36,6 @@
     return;
   }
   const { active } = await navigator.serviceWorker.ready;
-  active.postMessage({ keep: location.pathname + location.search });
+  if (first) active.postMessage({ keep: location.pathname + location.search });
   if (said) said.textContent = 'The numbers are kept on this device: this page opens without a network.';
 })();

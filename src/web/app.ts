@@ -85,7 +85,8 @@ export function viewerApp(parts: ViewerParts): Express {
         person: person?.name,
         path: request.method === 'GET' ? request.originalUrl : '/',
         writes: desk !== undefined,
-        offline: states !== undefined && person === undefined,
+        // The page that promises to send nothing starts no worker either.
+        offline: states !== undefined && person === undefined && name !== 'carry',
       },
     );
     const state = published && (await states?.(published).catch(() => undefined));
