@@ -47,10 +47,10 @@ export interface Score {
  * Judges `cite` against the labels. `half` 0 is for tuning, 1 is never tuned on: files with an even and an odd place in
  * the sorted list.
  */
-export async function judgeCiting(half: 0 | 1, which: (line: CitedLine) => boolean): Promise<Score> {
+export async function judgeCiting(half: 0 | 1): Promise<Judged> {
   const { files } = JSON.parse(readFileSync(join(LABELLED, 'labels.json'), 'utf8')) as { files: LabelledFile[] };
   const sorted = [...files].sort((a, b) => (a.file < b.file ? -1 : 1)).filter((_, at) => at % 2 === half);
-  const score: Score = { citations: 0, found: 0, lines: 0, right: 0, misses: [] };
+  const judged: Judged = { all: noScore(), certain: noScore() };
   for (const labelled of sorted) {
     const path = join(LABELLED, labelled.file);
     const text = readFileSync(path, 'utf8');
@@ -58,9 +58,32 @@ export async function judgeCiting(half: 0 | 1, which: (line: CitedLine) => boole
       inputs: [path],
       edition: labelled.run,
     });
-    judgeOne(labelled, text, lines.filter(which), score);
+    judgeBoth(judged, labelled, text, lines);
   }
-  return score;
+  return judged;
+}
+
+/** All lines, and those alone that are `certain`. */
+export interface Judged {
+  readonly all: Score;
+  readonly certain: Score;
+}
+
+const noScore = (): Score => ({ citations: 0, found: 0, lines: 0, right: 0, misses: [] });
+
+function judgeBoth(
+  { all, certain }: Judged,
+  labelled: Pick<LabelledFile, 'file' | 'labels'>,
+  text: string,
+  lines: readonly CitedLine[],
+): void {
+  judgeOne(labelled, text, lines, all);
+  judgeOne(
+    labelled,
+    text,
+    lines.filter(l => l.certain),
+    certain,
+  );
 }
 
 /** A passage of a letter, a lesson, minutes …; everything number-like in it that is no citation is a trap. */
@@ -72,17 +95,17 @@ interface LabelledPassage {
 }
 
 /** Judges `cite` on passages around one catalog, each a document of its own. */
-export async function judgePassages(catalog: string, which: (line: CitedLine) => boolean): Promise<Score> {
+export async function judgePassages(catalog: string): Promise<Judged> {
   const passages = JSON.parse(readFileSync(join(LABELLED, catalog, 'passages.json'), 'utf8')) as LabelledPassage[];
-  const score: Score = { citations: 0, found: 0, lines: 0, right: 0, misses: [] };
+  const judged: Judged = { all: noScore(), certain: noScore() };
   const cited = await catalogOf(catalog);
   for (const { id, run, text, citations } of passages) {
     const files = { ...realFiles, read: async () => new TextEncoder().encode(text) };
     const lines = await citeFiles({ files, progress: () => {} }, cited, { inputs: [`${id}.md`], edition: run });
     const labels = citations.map(c => ({ ...c, citation: true, note: '' }));
-    judgeOne({ file: id, labels }, text, lines.filter(which), score);
+    judgeBoth(judged, { file: id, labels }, text, lines);
   }
-  return score;
+  return judged;
 }
 
 function judgeOne(
