@@ -134,3 +134,8 @@ function toldColumn(header: readonly string[], name: string, role: Role): number
 function spaced(name: string): string {
   return name.replace(/([a-z])([A-Z])/g, '$1 $2').replace(/[^\p{L}\p{N}]+/gu, ' ');
 }
+
+/** Whether lines name editions of their own, in a column or in brackets behind the number. */
+export function namesEditions(sample: readonly (readonly string[])[], { edition, number }: Columns): boolean {
+  return edition !== undefined || sample.some(cells => /\((?:19|20)\d\d[^)]*\)/.test(cells[number.at] ?? ''));
+}

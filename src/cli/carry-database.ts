@@ -1,9 +1,9 @@
 import type { Command } from 'commander';
 import type { DateOrder } from '../carryover/calendar-date.ts';
 import type { ToldColumns } from '../carryover/columns.ts';
+import { agencyRules } from '../commands/agency-rules.ts';
 import { readCrosswalkRows } from '../commands/database-crosswalk.ts';
 import { carryDatabaseJobs, type DatabaseJobsReport } from '../commands/db-jobs.ts';
-import { policyOf } from '../commands/job-policies.ts';
 import { readCrosswalk } from '../commands/read-crosswalk.ts';
 import { undoDatabaseRun } from '../commands/undo-database.ts';
 import { waysTo } from '../commands/ways-to.ts';
@@ -11,6 +11,7 @@ import { openDatabase } from '../databases/open-database.ts';
 import { CatalogError } from '../model/errors.ts';
 import { portsOf, readingCatalog } from './context.ts';
 import { toldOutcomes } from './jobs-told.ts';
+import { keepAnswered } from './keep-answered.ts';
 import { count, printJson, printLines, reportFindings } from './print.ts';
 
 export interface CarryDatabaseOptions {
@@ -29,19 +30,22 @@ export interface CarryDatabaseOptions {
   readonly typeName?: Readonly<Record<string, string>>;
   readonly decisions?: string;
   readonly decisionsOut?: string;
+  readonly keepDecisions?: boolean;
+  readonly priceChanges?: string;
 }
 
 /** Carries the jobs of a table in a database, or takes such a run back. */
 export async function carryDatabase(command: Command, options: CarryDatabaseOptions): Promise<void> {
   if (options.undo !== undefined) return undo(options.db, options.undo, options.json === true);
-  const { table, from, to, dryRun = false, batch, dates, typeName, decisions, decisionsOut } = options;
+  const { table, from, to, dryRun = false, batch, dates, typeName, decisions, decisionsOut, priceChanges } = options;
   if (table === undefined || from === undefined || to === undefined) {
     throw new CatalogError('BadArgument', 'Name the table and both editions: --table jobs --from 2018 --to 2024.');
   }
   const catalog = await readingCatalog(command);
   const { joint, marks } = await readCrosswalk(catalog, from, to);
   const ports = portsOf(command);
-  const policy = await policyOf(ports, catalog, options);
+  const way = { from: joint.from.header.name, to: joint.to.header.name };
+  const { findings, ...rules } = await agencyRules(ports, catalog, options, way);
   const db = await openDatabase(options.db, { readOnly: dryRun });
   try {
     const report = await carryDatabaseJobs(
@@ -53,18 +57,20 @@ export async function carryDatabase(command: Command, options: CarryDatabaseOpti
         dryRun,
         columns: options.column ?? {},
         others: () => waysTo(catalog, joint.to.header.name, joint.from.header.name),
-        crosswalk: way => readCrosswalkRows(catalog, way),
+        crosswalk: one => readCrosswalkRows(catalog, one),
         ...(batch === undefined ? {} : { batch }),
-        ...(policy === undefined ? {} : { policy }),
+        ...rules,
         ...(dates === undefined ? {} : { dates }),
         ...(typeName === undefined ? {} : { typeNames: typeName }),
         ...(decisions === undefined ? {} : { decisions }),
         ...(decisionsOut === undefined ? {} : { decisionsOut }),
+        ...(priceChanges === undefined ? {} : { priceChanges }),
       },
     );
     if (options.json) printJson(report);
     else printLines(linesOf(report, options.db));
-    reportFindings(report.findings);
+    await keepAnswered(command, options, report.answered);
+    reportFindings([...findings, ...report.findings]);
   } finally {
     await db.close();
   }

@@ -1,14 +1,14 @@
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import type { DateOrder } from '../carryover/calendar-date.ts';
 import type { ToldColumns } from '../carryover/columns.ts';
+import { agencyRules } from '../commands/agency-rules.ts';
 import { carryJobs, type JobsReport } from '../commands/carry-jobs.ts';
-import { policyOf } from '../commands/job-policies.ts';
-import { keepDecisions, keptDecisions } from '../commands/kept-decisions.ts';
 import { readCrosswalk } from '../commands/read-crosswalk.ts';
 import { waysTo } from '../commands/ways-to.ts';
 import { CatalogError } from '../model/errors.ts';
-import { portsOf, readingCatalog, writingCatalog } from './context.ts';
+import { portsOf, readingCatalog } from './context.ts';
 import { toldOutcomes } from './jobs-told.ts';
+import { keepAnswered } from './keep-answered.ts';
 import { count, printJson, printLines, reportFindings } from './print.ts';
 
 interface CarryJobsOptions {
@@ -83,6 +83,8 @@ Example:
   fishplate carry jobs jobs.xlsx --from 2018 --to 2024 --out jobs-2024.xlsx --decisions-out ask.xlsx
   fishplate carry jobs jobs.xlsx --from 2018 --to 2024 --out jobs-2024.xlsx --decisions ask.xlsx --policy vale.json
   fishplate carry jobs --db postgres://clerk@localhost/works --table jobs --from 2018 --to 2024 --agency lower-vale
+  fishplate carry jobs --db sqlite:works.db --table jobs --from 2018 --to 2024 --agency lower-vale \\
+    --decisions ask.csv --keep-decisions --price-changes dearer.csv
   fishplate carry jobs --db sqlite:works.db --table jobs --from 2018 --to 2024 --batch 100000
   fishplate carry jobs --db sqlite:works.db --undo 1f0c2d3e4a5b6c7d`,
     )
@@ -104,47 +106,33 @@ Example:
       const catalog = await readingCatalog(command);
       const { joint, marks } = await readCrosswalk(catalog, from, to);
       const ports = portsOf(command);
-      const { sheet, dates, typeName, agency, decisions, decisionsOut, keepDecisions: keep, priceChanges } = options;
-      if (keep && (agency === undefined || decisions === undefined)) {
-        throw new CatalogError(
-          'BadArgument',
-          '--keep-decisions keeps the answers of --decisions for the agency of --agency; name both.',
-        );
-      }
+      const { sheet, dates, typeName, decisions, decisionsOut, priceChanges } = options;
       const way = { from: joint.from.header.name, to: joint.to.header.name };
-      const kept = agency === undefined ? undefined : await keptDecisions(catalog, agency, way);
-      const known = kept && kept.answers.length > 0;
-      const policy = await policyOf(ports, catalog, { ...options, mayLack: keep || known || false });
+      const { findings, ...rules } = await agencyRules(ports, catalog, options, way);
       const report = await carryJobs(ports, joint, marks, {
         input,
         out,
         columns: options.column ?? {},
         others: () => waysTo(catalog, joint.to.header.name, joint.from.header.name),
         ...(sheet === undefined ? {} : { sheet }),
-        ...(policy === undefined ? {} : { policy }),
+        ...rules,
         ...(dates === undefined ? {} : { dates }),
         ...(typeName === undefined ? {} : { typeNames: typeName }),
         ...(decisions === undefined ? {} : { decisions }),
-        ...(known ? { kept: kept.answers } : {}),
         ...(decisionsOut === undefined ? {} : { decisionsOut }),
         ...(priceChanges === undefined ? {} : { priceChanges }),
       });
       if (options.json) printJson(report);
       else printLines(jobsLines(report));
-      if (keep && agency !== undefined) {
-        const added = await keepDecisions(ports, await writingCatalog(command), agency, report.answered);
-        if (!options.json) printLines([`${count(added, 'decision')} kept for ${agency}.`]);
-      }
-      reportFindings([...(kept?.findings ?? []), ...report.findings]);
+      await keepAnswered(command, options, report.answered);
+      reportFindings([...findings, ...report.findings]);
     });
 }
 
 /** An option that would be passed over in silence is refused. */
 function refuseMixed(options: CarryJobsOptions): void {
   const inside = options.db !== undefined;
-  const words = inside
-    ? (['sheet', 'priceChanges', 'keepDecisions'] as const)
-    : (['table', 'batch', 'dryRun', 'undo'] as const);
+  const words: readonly (keyof CarryJobsOptions)[] = inside ? ['sheet'] : ['table', 'batch', 'dryRun', 'undo'];
   const wrong = words.find(word => options[word] !== undefined);
   if (wrong === undefined) return;
   const said = `--${wrong.replace(/[A-Z]/g, c => `-${c.toLowerCase()}`)}`;

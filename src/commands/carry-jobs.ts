@@ -1,7 +1,7 @@
 import type { DateOrder } from '../carryover/calendar-date.ts';
-import { type Columns, findColumns, type ToldColumns } from '../carryover/columns.ts';
+import { type Columns, findColumns, namesEditions, type ToldColumns } from '../carryover/columns.ts';
 import { hasOurColumns } from '../carryover/job-case.ts';
-import { Decisions, type JobQuestion, QUESTION_COLUMNS, questionRows } from '../carryover/job-decisions.ts';
+import type { JobQuestion } from '../carryover/job-decisions.ts';
 import type { JobPolicy } from '../carryover/job-policy.ts';
 import type { Way } from '../carryover/job-reader.ts';
 import { type CarrierOptions, type CaseCount, type JobTotals, jobCarrier } from '../carryover/jobs.ts';
@@ -11,7 +11,7 @@ import type { Joint } from '../crosswalk/joint.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Finding } from '../model/finding.ts';
 import type { JobAnswer } from '../model/job-answer.ts';
-import { isWorkbook, readTable } from '../tables/read-table.ts';
+import { isWorkbook } from '../tables/read-table.ts';
 import { hashOf, markOf, refuseEditedOutput } from './carry-mark.ts';
 import { commitAll } from './commit-pending.ts';
 import { csvJobs } from './csv-jobs.ts';
@@ -21,10 +21,11 @@ import { jsonJobs } from './json-jobs.ts';
 import { keepBefore } from './kept-before.ts';
 import type { Files, PendingFile, Ports } from './ports.ts';
 import { priceChanges } from './price-changes.ts';
+import { type GivenDecisions, readDecisions } from './read-decisions.ts';
 import { sheetJobs } from './sheet-jobs.ts';
-import { tableBytes } from './table-bytes.ts';
+import { type BesideOptions, tablesBeside } from './tables-beside.ts';
 
-export interface CarryJobsOptions {
+export interface CarryJobsOptions extends GivenDecisions, BesideOptions {
   readonly input: string;
   readonly out: string;
   /** Columns by header, or by 1-based position; what is not told is found. */
@@ -37,14 +38,6 @@ export interface CarryJobsOptions {
   /** The order of day, month and year in the table's dates; absent is inferred where it can be proven. */
   readonly dates?: DateOrder;
   readonly typeNames?: Readonly<Record<string, string>>;
-  /** A questionnaire that came back filled in. */
-  readonly decisions?: string;
-  /** Answers that the catalog keeps; those of the questionnaire are the later ones. */
-  readonly kept?: readonly JobAnswer[];
-  /** Where the questionnaire goes: csv, or a workbook where it ends in .xlsx. */
-  readonly decisionsOut?: string;
-  /** Where the lines go that ask more under a running contract. */
-  readonly priceChanges?: string;
 }
 
 export interface JobsReport {
@@ -93,10 +86,10 @@ export async function carryJobs(
   await refuseEditedOutput(files, out);
   const columns = findColumns(joint, source.header, source.sample, options.columns ?? {});
   const days = policy ? await jobDays(source, columns, policy, options.dates) : undefined;
-  const decisions = await readDecisions(files, options);
+  const { decisions } = await readDecisions(files, options);
   const prices = priceChanges(joint, columns);
   const carrierOptions: CarrierOptions = {
-    ...(namesEditions(source, columns) && options.others ? { others: await options.others() } : {}),
+    ...(namesEditions(source.sample, columns) && options.others ? { others: await options.others() } : {}),
     ...(options.typeNames ? { typeNames: options.typeNames } : {}),
     ...(policy && days ? { policy, dayOf: days.dayOf } : {}),
     ...(decisions ? { decisions } : {}),
@@ -126,19 +119,9 @@ export async function carryJobs(
     const totals = carrier.totals();
     const questions = options.decisionsOut === undefined ? [] : carrier.questions();
     const also: Record<string, string> = {};
-    const beside = async (path: string, bytes: Uint8Array) => {
+    for (const [path, bytes] of tablesBeside(options, { questions, decisions, prices })) {
       (await create(path)).stream.write(bytes);
       also[path] = hashOf(bytes);
-    };
-    if (options.decisionsOut !== undefined) {
-      const rows = questionRows(questions, decisions);
-      await beside(options.decisionsOut, tableBytes(options.decisionsOut, 'Decisions', QUESTION_COLUMNS, rows));
-    }
-    if (options.priceChanges !== undefined) {
-      await beside(
-        options.priceChanges,
-        tableBytes(options.priceChanges, 'Price changes', prices.columns, prices.rows()),
-      );
     }
     const output = writer.digest();
     const before = await keepBefore(files, out, output, create);
@@ -185,19 +168,6 @@ export async function openJobs(
       : await csvJobs(files, input);
   if (source) return source;
   throw new CatalogError('BadTable', `${input} is empty; give a table with a header line.`, { input });
-}
-
-async function readDecisions(
-  files: Files,
-  { decisions: path, kept }: CarryJobsOptions,
-): Promise<Decisions | undefined> {
-  if (path === undefined) return kept ? new Decisions(undefined, kept) : undefined;
-  return new Decisions(readTable(path, await files.read(path)), kept);
-}
-
-/** Whether lines name editions of their own, in a column or in brackets behind the number. */
-function namesEditions({ sample }: JobSource, { edition, number }: Columns): boolean {
-  return edition !== undefined || sample.some(cells => /\((?:19|20)\d\d[^)]*\)/.test(cells[number.at] ?? ''));
 }
 
 async function refuseInputAsOutput(files: Files, input: string, out: string): Promise<void> {

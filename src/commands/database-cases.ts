@@ -1,6 +1,6 @@
 import { governingEdition } from '../carryover/governing-edition.ts';
 import type { Governed } from '../carryover/job-case.ts';
-import type { JobCases } from '../carryover/job-cases.ts';
+import type { JobCases, KnownCase } from '../carryover/job-cases.ts';
 import type { JobPolicy } from '../carryover/job-policy.ts';
 import { governedBy } from '../carryover/jobs.ts';
 import type { Database, Value } from '../databases/database.ts';
@@ -19,6 +19,8 @@ export interface DatabaseRun {
   readonly cells: JobCells;
   readonly cases: JobCases;
   readonly policy?: { readonly rules: JobPolicy; readonly days: JobDays; readonly newest: string };
+  /** Told of each outcome that goes to the newer edition, with its number. */
+  readonly met?: (outcome: number, known: KnownCase) => void;
 }
 
 /** Asks the database which different cells there are, with how many lines have them. One pass, inside the database. */
@@ -42,7 +44,7 @@ export async function findCases({ db, place, shapes, cells }: DatabaseRun): Prom
  * @param write without it only the counts are taken: the tables stand already
  */
 export async function answerCases(run: DatabaseRun, write: boolean): Promise<void> {
-  const { db, place, shapes, cells, cases, policy } = run;
+  const { db, place, shapes, cells, cases, policy, met } = run;
   const outcomes = new OutcomeWriter(run);
   const table = tableIn(db, place, shapes.cases.name);
   for await (const page of pagesOf(db, table, 'case_no')) {
@@ -56,7 +58,9 @@ export async function answerCases(run: DatabaseRun, write: boolean): Promise<voi
       if (policy) told.push([row.case_no as number, known.edition, closed]);
       else {
         cases.count(known, Number(row.lines));
-        told.push([row.case_no as number, outcomes.number(known)]);
+        const outcome = outcomes.number(known);
+        met?.(outcome, known);
+        told.push([row.case_no as number, outcome]);
       }
     }
     if (!write) continue;
@@ -139,15 +143,18 @@ async function findAnswers(run: DatabaseRun): Promise<void> {
 }
 
 async function answerGoverned(run: DatabaseRun, outcomes: OutcomeWriter, write: boolean): Promise<void> {
-  const { db, place, shapes, cells, cases } = run;
+  const { db, place, shapes, cells, cases, met } = run;
   const answer = tableIn(db, place, shapes.answer.name);
   const both = `(select a.answer_no, a.governed, a.lines as governed_lines, ${CASE_COLUMNS.map(n => `c.${quoted(n)}`).join(', ')}
     from ${answer} a join ${tableIn(db, place, shapes.cases.name)} c on c.case_no = a.case_no) as asked`;
   for await (const page of pagesOf(db, both, 'answer_no')) {
     const told = page.map(row => {
-      const known = cases.read(cells.ofCase(row), cells.numeric(row), governedOf(String(row.governed)));
+      const governed = governedOf(String(row.governed));
+      const known = cases.read(cells.ofCase(row), cells.numeric(row), governed);
       cases.count(known, Number(row.governed_lines));
-      return [row.answer_no as number, outcomes.number(known)];
+      const outcome = outcomes.number(known);
+      if (governed === 'newer') met?.(outcome, known);
+      return [row.answer_no as number, outcome];
     });
     if (!write) continue;
     await outcomes.flush();

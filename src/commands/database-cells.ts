@@ -25,6 +25,7 @@ export interface JobCells {
   /** Cells in their places, as a file would have them. */
   readonly ofCase: (row: Row) => string[];
   readonly ofDays: (days: string) => string[];
+  readonly ofJob: (job: string) => string[];
   /** What a number cell shows and stores where it is no text. */
   readonly numeric: (row: Row) => readonly string[];
 }
@@ -73,6 +74,11 @@ export function jobCells(
     ofDays: text => {
       const cells = blank();
       for (const [n, cell] of text.split(BETWEEN).entries()) if (dates[n]) cells[dates[n].at] = cell;
+      return cells;
+    },
+    ofJob: text => {
+      const cells = blank();
+      if (columns.job) cells[columns.job.at] = text;
       return cells;
     },
     numeric: row => (Number(row.is_number) === 1 ? numbersShown(String(row.number)) : NO_NUMBER),

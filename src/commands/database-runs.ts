@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import type { Database, TheirTable, Value } from '../databases/database.ts';
 import { fillTable, makeTable, type Place, tableIn } from '../databases/shape.ts';
 import { CatalogError } from '../model/errors.ts';
@@ -19,6 +20,15 @@ export interface RunRecord {
 
 /** Our tables that all runs of a schema share, in the order in which they can be made. */
 const SHARED = [...CROSSWALK_SHAPES, RUNS, RUN_CROSSWALKS];
+
+/** The same input has the same id, so that a run can be gone on with; different input is a different run. */
+export function runId(input: readonly unknown[], decisions: Uint8Array | undefined): string {
+  const hash = createHash('sha256').update(JSON.stringify(input));
+  return hash
+    .update(decisions ?? '')
+    .digest('hex')
+    .slice(0, 16);
+}
 
 /**
  * The runs that a schema knows of; undefined where there are no tables of ours yet.

@@ -1,8 +1,8 @@
-import { createHash } from 'node:crypto';
 import type { DateOrder } from '../carryover/calendar-date.ts';
-import { type Columns, findColumns, type ToldColumns } from '../carryover/columns.ts';
-import { jobCases } from '../carryover/job-cases.ts';
-import { Decisions, type JobQuestion, QUESTION_COLUMNS, questionRows } from '../carryover/job-decisions.ts';
+import { type Columns, findColumns, namesEditions, type ToldColumns } from '../carryover/columns.ts';
+import type { JobCase } from '../carryover/job-case.ts';
+import { jobCases, tightens } from '../carryover/job-cases.ts';
+import type { JobQuestion } from '../carryover/job-decisions.ts';
 import { JobNotes } from '../carryover/job-notes.ts';
 import type { JobPolicy } from '../carryover/job-policy.ts';
 import type { Way } from '../carryover/job-reader.ts';
@@ -12,7 +12,7 @@ import { quoted } from '../databases/quoted.ts';
 import { addKeys, makeTable, type Place, tableIn } from '../databases/shape.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Finding } from '../model/finding.ts';
-import { readTable } from '../tables/read-table.ts';
+import type { JobAnswer } from '../model/job-answer.ts';
 import { writeTogether } from './commit-all.ts';
 import { answerCases, type DatabaseRun, findCases } from './database-cases.ts';
 import { jobCells } from './database-cells.ts';
@@ -27,13 +27,25 @@ import {
   writeJobWork,
   writeLines,
 } from './database-lines.ts';
-import { dropRun, makeSharedTables, type RunRecord, readRuns, refuseTaken, setRun, writeRun } from './database-runs.ts';
+import { addDearerLines } from './database-prices.ts';
+import {
+  dropRun,
+  makeSharedTables,
+  type RunRecord,
+  readRuns,
+  refuseTaken,
+  runId,
+  setRun,
+  writeRun,
+} from './database-runs.ts';
 import { LAYOUT, runShapes, tablesOf } from './database-shapes.ts';
 import { SAMPLE } from './job-source.ts';
-import type { Ports } from './ports.ts';
-import { tableBytes } from './table-bytes.ts';
+import type { Files, Ports } from './ports.ts';
+import { priceChanges } from './price-changes.ts';
+import { type GivenDecisions, readDecisions } from './read-decisions.ts';
+import { type BesideOptions, tablesBeside } from './tables-beside.ts';
 
-export interface DatabaseJobsOptions {
+export interface DatabaseJobsOptions extends GivenDecisions, BesideOptions {
   /** The table of jobs, with its schema where it needs one. */
   readonly table: string;
   readonly columns?: ToldColumns;
@@ -42,10 +54,6 @@ export interface DatabaseJobsOptions {
   readonly policy?: JobPolicy;
   readonly dates?: DateOrder;
   readonly typeNames?: Readonly<Record<string, string>>;
-  /** A questionnaire that came back filled in. */
-  readonly decisions?: string;
-  /** Where the questionnaire goes: csv, or a workbook where it ends in .xlsx. */
-  readonly decisionsOut?: string;
   /** Lines in one transaction; absent: all in one, together with everything else. */
   readonly batch?: number;
   /** Works everything out in temporary tables, and leaves nothing. */
@@ -70,6 +78,8 @@ export interface DatabaseJobsReport {
   readonly questions: readonly JobQuestion[];
   readonly editions: Readonly<Record<string, number>>;
   readonly findings: readonly Finding[];
+  /** Answers of the questionnaire that were of use, to be kept for later runs. */
+  readonly answered: readonly Omit<JobAnswer, 'date'>[];
 }
 
 /**
@@ -91,6 +101,7 @@ export async function carryDatabaseJobs(
 ): Promise<DatabaseJobsReport> {
   const { joint, marks } = main;
   const { policy, batch, dryRun = false } = options;
+  await refuseDatabaseAsOutput(files, db, options);
   const theirs = await db.table(options.table);
   await db.claim(theirs);
   const place: Place = { schema: theirs.schema, temporary: dryRun };
@@ -101,8 +112,7 @@ export async function carryDatabaseJobs(
   }
   const columns = findColumns(joint, header, sample, options.columns ?? {});
   const dated = policy ? await databaseDays(db, theirs, columns, policy, options.dates) : undefined;
-  const decisionBytes = options.decisions === undefined ? undefined : await files.read(options.decisions);
-  const decisions = decisionBytes && new Decisions(readTable(options.decisions!, decisionBytes));
+  const { decisions, bytes: decisionBytes } = await readDecisions(files, options);
   const others = namesEditions(sample, columns) && options.others ? await options.others() : new Map<string, Way>();
   const cases = jobCases(joint, marks, columns, new JobNotes(columns), {
     others,
@@ -112,6 +122,8 @@ export async function carryDatabaseJobs(
   });
   const governed = policy !== undefined;
   const shapes = runShapes(theirs, db.dialect.sameType, governed);
+  const prices = priceChanges(joint, columns);
+  const dearer = new Map<number, JobCase>();
   const run: DatabaseRun = {
     db,
     place,
@@ -119,11 +131,18 @@ export async function carryDatabaseJobs(
     cells: jobCells(db, theirs, columns, policy, dated?.columns ?? []),
     cases,
     ...(policy && dated ? { policy: { rules: policy, days: dated.days, newest: joint.to.header.name } } : {}),
+    ...(options.priceChanges === undefined
+      ? {}
+      : {
+          met: (outcome, known) => {
+            if (tightens(known)) dearer.set(outcome, known.case);
+          },
+        }),
   };
-  const { typeNames, dates } = options;
+  const { typeNames, dates, kept } = options;
   const record: RunRecord = {
     run: runId(
-      [LAYOUT, theirs, joint.from, joint.to, joint.crosswalk, columns, policy, typeNames, dates],
+      [LAYOUT, theirs, joint.from, joint.to, joint.crosswalk, columns, policy, typeNames, dates, kept],
       decisionBytes,
     ),
     table: theirs.name,
@@ -168,11 +187,8 @@ export async function carryDatabaseJobs(
       await makeViews(run, theirs);
       await setRun(db, place, record.run, { finished: true, lines: counted.theirs });
     }
-    if (options.decisionsOut !== undefined) {
-      const rows = questionRows(cases.questions(), decisions);
-      const bytes = tableBytes(options.decisionsOut, 'Decisions', QUESTION_COLUMNS, rows);
-      await writeTogether(files, [[options.decisionsOut, bytes]]);
-    }
+    if (dearer.size > 0) await addDearerLines(run, theirs, dearer, prices);
+    await writeTogether(files, tablesBeside(options, { questions: cases.questions(), decisions, prices }));
     return { folded, added };
   };
 
@@ -224,6 +240,7 @@ export async function carryDatabaseJobs(
     questions: options.decisionsOut === undefined ? [] : cases.questions(),
     editions: cited.size > 1 ? Object.fromEntries(cited) : {},
     findings: [...(dated?.days.findings ?? []), ...cases.findings()],
+    answered: decisions?.toKeep(record) ?? [],
   };
 }
 
@@ -236,24 +253,20 @@ async function sampleOf(db: Database, theirs: TheirTable): Promise<readonly (rea
   return rows.map(row => theirs.columns.map((_, at) => String(row[`c${at}`])));
 }
 
-/** Whether lines name editions of their own, in a column or in brackets behind the number. */
-function namesEditions(sample: readonly (readonly string[])[], { edition, number }: Columns): boolean {
-  return edition !== undefined || sample.some(cells => /\((?:19|20)\d\d[^)]*\)/.test(cells[number.at] ?? ''));
-}
-
-/** The same input has the same id, so that a run can be gone on with; different input is a different run. */
-function runId(input: readonly unknown[], decisions: Uint8Array | undefined): string {
-  const hash = createHash('sha256').update(JSON.stringify(input));
-  return hash
-    .update(decisions ?? '')
-    .digest('hex')
-    .slice(0, 16);
-}
-
 function changedMeanwhile(db: Database, theirs: TheirTable, batch: number | undefined): CatalogError {
   const how = batch === undefined ? 'run again' : 'run again when nobody writes, or without --batch';
   return new CatalogError(
     'Changed',
     `Lines of ${theirs.name} in ${db.name} were changed while they were carried, so all of it was taken back; ${how}.`,
   );
+}
+
+async function refuseDatabaseAsOutput(files: Files, db: Database, options: BesideOptions): Promise<void> {
+  if (db.kind !== 'sqlite') return;
+  for (const path of [options.decisionsOut, options.priceChanges]) {
+    if (path === undefined || !(await files.same(path, db.name))) continue;
+    throw new CatalogError('OutputIsInput', `${path} is the database itself; choose another name for the output.`, {
+      out: path,
+    });
+  }
 }

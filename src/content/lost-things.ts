@@ -25,7 +25,10 @@ export function lostThings(from: Reading, heirs: readonly Reading[], all: readon
       const names = fresher.filter(c => isThing(heir, c)).length;
       // A paper or a material is another word only where one stands for one, not anywhere in a stretch written anew.
       const oneForOne = names > 0 && names <= out.filter(a => isThing(from, a)).length + 1;
+      // Rubber for bark, silicone for butyl tape: the old material is stated no more.
+      const otherMaterial = fresher.some(c => MATERIALS.has(c.key));
       for (const atom of out) {
+        if (otherMaterial && MATERIALS.has(atom.key)) continue;
         const proper = DOCUMENTS.has(atom.key) || MATERIALS.has(atom.key);
         if (fresher.length > 0 && (oneForOne || !proper)) explained.add(atom);
       }
@@ -223,7 +226,7 @@ export function isThing({ tags, tokens, clauses }: Reading, atom: Atom): boolean
   if (/^(it|them)$/.test(tokens[atom.next]?.low ?? '')) return false;
   const low = tokens[first]!.low;
   // "shall be sown": the tagger may take it for a noun.
-  const done = /(?:ed|en|wn)$/.test(low);
+  const done = /(?:ed|en|wn|ing)$/.test(low);
   if (done && /^(be|been|being|is|are|was|were)$/.test(tokens[first - 1]?.low ?? '')) return false;
   if (tag === 'VERB' && done) return isBeforeNoun(tags, tokens, first);
   return !commanded && (tag === 'NOUN' || tag === 'PROPN' || tag === 'ADJ');

@@ -14,10 +14,17 @@ export const way: Way = fixture();
 export const withoutTexts = async (w: Way) =>
   dataRows({ ...w, oldItems: new Map(), newItems: new Map(), decisions: [] });
 
-export function carryIn(db: Database, options: Partial<DatabaseJobsOptions> = {}, main: Way = way) {
-  const ports = { files: memoryFiles({}).files, progress: () => {} };
+export function carryIn(
+  db: Database,
+  options: Partial<DatabaseJobsOptions> = {},
+  main: Way = way,
+  { files } = memoryFiles({}),
+) {
+  const ports = { files, progress: () => {} };
   return carryDatabaseJobs(ports, db, main, { table: 'jobs', crosswalk: withoutTexts, ...options });
 }
+
+type MemoryFiles = ReturnType<typeof memoryFiles>;
 
 /** What both ways say of a line, and of what jobs gain. */
 export interface Said {
@@ -52,8 +59,9 @@ export async function saidOfFile(
   rows: readonly (readonly string[])[],
   options: object = {},
   main: Way = way,
-): Promise<Said & { readonly report: Awaited<ReturnType<typeof carryJobs>> }> {
-  const { files, text } = memoryFiles({ 'jobs.csv': [header, ...rows].map(csvLine).join('\n') });
+  given: Readonly<Record<string, string>> = {},
+): Promise<Said & Pick<MemoryFiles, 'text'> & { readonly report: Awaited<ReturnType<typeof carryJobs>> }> {
+  const { files, text } = memoryFiles({ ...given, 'jobs.csv': [header, ...rows].map(csvLine).join('\n') });
   const ports = { files, progress: () => {} };
   const report = await carryJobs(ports, main.joint, main.marks, { input: 'jobs.csv', out: 'out.csv', ...options });
   const out = parse(text('out.csv')!, { columns: true, bom: true }) as Record<string, string>[];
@@ -62,6 +70,7 @@ export async function saidOfFile(
   const governed = out[0] !== undefined && 'governed_by' in out[0];
   return {
     report,
+    text,
     lines: out.filter(r => r.origin === 'input').map(r => cells(r, governed ? [...OURS, ...RULES] : OURS)),
     added: out
       .filter(r => r.origin === 'added')

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { JobQuestion } from '../../src/carryover/job-decisions.ts';
 import { parsePolicy } from '../../src/carryover/job-policy.ts';
 import type { Way } from '../../src/carryover/job-reader.ts';
 import { openJobs } from '../../src/commands/carry-jobs.ts';
@@ -8,7 +9,9 @@ import { readCrosswalkRows } from '../../src/commands/database-crosswalk.ts';
 import { realFiles } from '../../src/commands/files.ts';
 import { readCrosswalk } from '../../src/commands/read-crosswalk.ts';
 import { waysTo } from '../../src/commands/ways-to.ts';
+import type { JobAnswer } from '../../src/model/job-answer.ts';
 import { type Catalog, openCatalog } from '../../src/store/open.ts';
+import { memoryFiles } from '../carryover/memory-files.ts';
 import { demoCatalog } from '../demo-catalog.ts';
 import { carryIn, saidIn, saidOfFile } from './carry.ts';
 import { ENGINES, type TestDatabase } from './engines.ts';
@@ -50,6 +53,15 @@ async function linesOf(file: string) {
 /** Of cases with as many lines the first one met stands first, which is another one in a database. */
 const sorted = (values: readonly unknown[]) => values.map(v => JSON.stringify(v)).sort();
 
+/** Every question that Ana is asked she answers in her turn: carried where it can be, left, or taken out. */
+function answered(question: JobQuestion, at: number): JobAnswer {
+  const { outcome, lines: _, type, title, ...asked } = question;
+  const verdict = at % 3 === 0 && outcome.heirs.length > 0 ? 'carry' : at % 3 === 1 ? 'stay' : 'drop';
+  const heirs = verdict === 'carry' ? [outcome.heirs[0]!.number] : [];
+  const about = { from: '2018', to: '2024', ...(type ? { type } : {}), ...(title ? { title } : {}) };
+  return { ...asked, ...about, verdict, heirs, because: '', by: 'Ana', date: '2024-02-01' };
+}
+
 describe.each(ENGINES)('the jobs of the demo in $name', engine => {
   let test: TestDatabase;
   beforeAll(async () => {
@@ -63,16 +75,24 @@ describe.each(ENGINES)('the jobs of the demo in $name', engine => {
     const { header, rows } = await linesOf(file);
     const policy = parsePolicy(readFileSync(join(CATALOG, 'policies', file.replace(/\.\w+$/, '.json')), 'utf8'), file);
     await test.table(file, header, rows);
+    let kept: readonly JobAnswer[] = [];
     for (const more of [{}, { policy }]) {
-      const ofFile = await saidOfFile(header, rows, { others, ...more }, main);
-      const report = await test.with(db => carryIn(db, { table: file, others, crosswalk, ...more }, main));
+      const options = { others, kept, decisionsOut: 'ask.csv', priceChanges: 'dearer.csv', ...more };
+      const ofFile = await saidOfFile(header, rows, options, main);
+      const held = memoryFiles({});
+      const report = await test.with(db => carryIn(db, { table: file, crosswalk, ...options }, main, held));
       const inside = await saidIn(test, file, 'policy' in more);
+      expect(held.text('dearer.csv')!.split('\n').length).toBeGreaterThan(2);
+      expect(held.text('dearer.csv')).toBe(ofFile.text('dearer.csv'));
+      expect(sorted(report.questions)).toEqual(sorted(ofFile.report.questions));
+      expect(inside.lines.some(line => line.includes('Decided by Ana'))).toBe(kept.length > 0);
       expect(inside.lines).toEqual(ofFile.lines);
       expect(inside.added).toEqual(ofFile.added);
       expect(report.totals).toEqual(ofFile.report.totals);
       expect(sorted(report.cases)).toEqual(sorted(ofFile.report.cases));
       const returns = (f: { rule: string }) => f.rule !== 'job-returns';
       expect(sorted(report.findings)).toEqual(sorted(ofFile.report.findings.filter(returns)));
+      kept = report.questions.filter((_, at) => at % 2 === 0).map(answered);
     }
   });
 });
