@@ -1,0 +1,21 @@
+import { Decisions } from '../carryover/job-decisions.ts';
+import type { JobAnswer } from '../model/job-answer.ts';
+import { readTable } from '../tables/read-table.ts';
+import type { Files } from './ports.ts';
+
+export interface GivenDecisions {
+  /** A questionnaire that came back filled in. */
+  readonly decisions?: string;
+  /** Answers that the catalog keeps; those of the questionnaire are the later ones. */
+  readonly kept?: readonly JobAnswer[];
+}
+
+/** What people decided about the cases of a run, and the questionnaire's bytes; empty where nobody decided anything. */
+export async function readDecisions(
+  files: Pick<Files, 'read'>,
+  { decisions: path, kept }: GivenDecisions,
+): Promise<{ readonly decisions?: Decisions; readonly bytes?: Uint8Array }> {
+  if (path === undefined) return kept ? { decisions: new Decisions(undefined, kept) } : {};
+  const bytes = await files.read(path);
+  return { decisions: new Decisions(readTable(path, bytes), kept), bytes };
+}

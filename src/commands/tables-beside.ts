@@ -1,0 +1,31 @@
+import { type Decisions, type JobQuestion, QUESTION_COLUMNS, questionRows } from '../carryover/job-decisions.ts';
+import type { priceChanges } from './price-changes.ts';
+import { tableBytes } from './table-bytes.ts';
+
+export interface BesideOptions {
+  /** Where the questionnaire goes: csv, or a workbook where it ends in .xlsx. */
+  readonly decisionsOut?: string;
+  /** Where the lines go that ask more under a running contract; likewise. */
+  readonly priceChanges?: string;
+}
+
+/** The tables for people that come with carried jobs, as far as they are asked for: path and bytes. */
+export function tablesBeside(
+  { decisionsOut, priceChanges: pricesOut }: BesideOptions,
+  found: {
+    readonly questions: readonly JobQuestion[];
+    readonly decisions: Decisions | undefined;
+    readonly prices: ReturnType<typeof priceChanges>;
+  },
+): (readonly [path: string, bytes: Uint8Array])[] {
+  const { questions, decisions, prices } = found;
+  const tables: (readonly [string, Uint8Array])[] = [];
+  if (decisionsOut !== undefined) {
+    const rows = questionRows(questions, decisions);
+    tables.push([decisionsOut, tableBytes(decisionsOut, 'Decisions', QUESTION_COLUMNS, rows)]);
+  }
+  if (pricesOut !== undefined) {
+    tables.push([pricesOut, tableBytes(pricesOut, 'Price changes', prices.columns, prices.rows())]);
+  }
+  return tables;
+}
