@@ -37,7 +37,7 @@ export async function suggestItems(published: PublishedCatalog, typed: string, m
 
   const words = wanted.split(' ');
   const begins = [
-    (line: Folded) => foldText(line.entry.id).startsWith(wanted),
+    (line: Folded) => line.id.startsWith(wanted),
     (line: Folded) => line.title.startsWith(wanted),
     (line: Folded) => words.every(word => line.title.startsWith(word) || line.title.includes(` ${word}`)),
   ];
@@ -53,9 +53,10 @@ export async function suggestItems(published: PublishedCatalog, typed: string, m
   return [...found.values()];
 }
 
-/** An item of an edition as people type it: number and title folded. */
+/** An item of an edition as people type it. */
 interface Folded {
   readonly entry: Entry;
+  readonly id: string;
   readonly number: string;
   readonly title: string;
 }
@@ -68,6 +69,7 @@ export function foldedOf(edition: PublishedEdition): readonly Folded[] {
   if (known) return known;
   const lines = edition.entries.map(entry => ({
     entry,
+    id: foldText(entry.id),
     number: foldText(entry.number),
     title: foldText(entry.title),
   }));
