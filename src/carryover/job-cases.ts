@@ -147,9 +147,10 @@ export function jobCases(
   };
 }
 
-/** Whether it is a case under contract that the newer edition would make dearer. */
+/** Whether it is a case under contract that the newer edition makes dearer; not where somebody keeps it from there. */
 export function tightens({ case: found, way, undecided }: KnownCase): boolean {
-  if (found.state !== 'open') return false;
+  const { kind, cause } = found.outcome;
+  if (found.state !== 'open' || (cause === 'decided' && kind !== 'carried')) return false;
   const duty = dutyOf(way.joint, way.marks, undecided);
   return duty === 'stricter' || duty === 'mixed';
 }
@@ -164,7 +165,13 @@ function questionsOf(cases: readonly KnownCase[]): readonly JobQuestion[] {
     const before = asked.get(key)?.lines ?? 0;
     asked.set(key, { number, type, state, title, edition, outcome: undecided, askedOn: mark, lines: before + lines });
   }
-  return [...asked.values()].sort(
-    (a, b) => b.lines - a.lines || (a.number < b.number ? -1 : a.number > b.number ? 1 : 0),
-  );
+  const all = [...asked.values()].map(q => ({ q, by: [q.number, q.type ?? '', q.edition, q.title ?? '', q.askedOn] }));
+  // To the last cell: cases are first met in another order in a database than in a file.
+  all.sort((a, b) => b.q.lines - a.q.lines || firstDifference(a.by, b.by));
+  return all.map(({ q }) => q);
+}
+
+function firstDifference(a: readonly string[], b: readonly string[]): number {
+  const at = a.findIndex((cell, n) => cell !== b[n]);
+  return at < 0 ? 0 : a[at]! < b[at]! ? -1 : 1;
 }

@@ -120,4 +120,23 @@ describe('lines that ask more under a running contract', () => {
       ['A', '1', '2', '3.1.3', '3.1.3'],
     ]);
   });
+
+  it('are not listed where a person left them under their edition or took them out of the job', async () => {
+    const { files, held, text } = memoryFiles({
+      in: 'Job,Item,Type,Status\nA,3.1.3,house,open\nB,3.1.3,terrace,open\n',
+    });
+    const carry = (options: object) =>
+      carryJobs({ files, progress: () => {} }, joint, marks, { input: 'in', out: 'out', ...options });
+    await carry({ decisionsOut: 'ask.csv' });
+    for (const [answer, jobs] of [
+      ['carry', ['A', 'B']],
+      ['stay', ['B']],
+      ['drop', ['B']],
+    ] as const) {
+      const rows = rowsOf(text('ask.csv')!).map(r => (r.type === 'house' ? { ...r, answer, by: 'Ana' } : r));
+      held.set('answers.csv', Buffer.from(writeCsv([Object.keys(rows[0]!), ...rows.map(r => Object.values(r))])));
+      await carry({ decisions: 'answers.csv', priceChanges: 'dearer.csv' });
+      expect(rowsOf(text('dearer.csv')!).map(r => r.job)).toEqual(jobs);
+    }
+  });
 });

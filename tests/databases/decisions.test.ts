@@ -75,6 +75,7 @@ describe.each(ENGINES)('decisions about jobs in $name', engine => {
     const unfolded = (line: string) => JSON.stringify((JSON.parse(line) as unknown[]).toSpliced(6, 1));
     expect(lines.map(unfolded)).toEqual(ofFile.lines.map(unfolded));
     expect(held.text('dearer.csv')).toBe(ofFile.text('dearer.csv'));
+    expect(held.text('ask.csv')).toBe(ofFile.text('ask.csv'));
     expect(report.answered).toEqual(ofFile.report.answered);
     return { report, lines, asked: held.text('ask.csv')!, dearer: rowsOf(held.text('dearer.csv')!) };
   }
@@ -127,9 +128,13 @@ describe.each(ENGINES)('decisions about jobs in $name', engine => {
         ['', '6', '1', '3.1.3', 'terrace', '3.1.3'],
         ['', '7', '1', '3.1.3', '', '3.1.3'],
       ]);
-      const decided = await both({ kept: await anasAnswers() });
-      expect(decided.dearer.map(r => r.first_record)).toEqual(['1', '3', '6', '7']);
-      expect(decided.dearer[0]!.why).toBe('Decided by Ana.');
+      // What Ana leaves under its edition costs what was agreed.
+      expect((await both({ kept: await anasAnswers() })).dearer).toEqual([]);
+      const carried = (await anasAnswers()).map(a => ({ ...a, verdict: 'carry' as const, heirs: [] }));
+      const decided = await both({ kept: carried });
+      expect(decided.dearer.map(r => [r.first_record, r.why])).toEqual(
+        ['1', '3', '6', '7'].map(record => [record, 'Decided by Ana.']),
+      );
     },
   );
 

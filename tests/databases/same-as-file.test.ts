@@ -84,7 +84,7 @@ describe.each(ENGINES)('the jobs of the demo in $name', engine => {
       const inside = await saidIn(test, file, 'policy' in more);
       expect(held.text('dearer.csv')!.split('\n').length).toBeGreaterThan(2);
       expect(held.text('dearer.csv')).toBe(ofFile.text('dearer.csv'));
-      expect(sorted(report.questions)).toEqual(sorted(ofFile.report.questions));
+      expect(held.text('ask.csv')).toBe(ofFile.text('ask.csv'));
       expect(inside.lines.some(line => line.includes('Decided by Ana'))).toBe(kept.length > 0);
       expect(inside.lines).toEqual(ofFile.lines);
       expect(inside.added).toEqual(ofFile.added);
