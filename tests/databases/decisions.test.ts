@@ -109,7 +109,7 @@ describe.each(ENGINES)('decisions about jobs in $name', engine => {
     expect(changed.lines.filter(l => l.includes('Decided by'))).toEqual([]);
   });
 
-  it.skipIf(engine.absent)('make another run of one that was broken off before they were kept', async () => {
+  it.skipIf(engine.absent)('make a run of their own, which the same decisions repeat', async () => {
     const kept = await anasAnswers();
     const before = await test.with(db => carryIn(db, { batch: 3 }));
     const after = await test.with(db => carryIn(db, { batch: 3, kept }));
