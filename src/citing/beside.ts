@@ -20,10 +20,11 @@ export function titleAfter(text: string, end: number, titles: Titles): Beside | 
 
 /** The longest title before a number in brackets: "Overflow capacity (3.2.1)". */
 export function titleBefore(text: string, start: number, titles: Titles): Beside | undefined {
-  const bracket = /["”'*]?\s*[([]\s*(?:[\p{L}§]+\.?\s+)?$/u.exec(text.slice(0, start));
+  const bracket = /["”'*]?\s*[([]\s*(?:[\p{L}§]+\.?\s+)?$/u.exec(text.slice(Math.max(0, start - 40), start));
   if (!bracket) return undefined;
-  const from = Math.max(0, bracket.index - 300);
-  const rest = text.slice(from, bracket.index);
+  const opens = Math.max(0, start - 40) + bracket.index;
+  const from = Math.max(0, opens - 300);
+  const rest = text.slice(from, opens);
   const starts = [...rest.matchAll(/[\p{L}\p{N}%]+/gu)].slice(-titles.longest).map(m => m.index);
   for (const begin of starts) {
     const title = rest.slice(begin);

@@ -5,7 +5,7 @@ import type { Cue, CueReader } from './cues.ts';
 import type { SaidEdition } from './edition-said.ts';
 import { type Group, groupFrom, groupOfCounters } from './groups.ts';
 import type { MeantEditions } from './meant-edition.ts';
-import { plainDashes } from './plain-dashes.ts';
+import { type Plain, plainDashes } from './plain-dashes.ts';
 import { bearsLevel, brokenSpotAt, hasSiblings, namedSpotAt, runLength, segments, spotAt } from './spots.ts';
 import { looksOtherwise } from './traps.ts';
 
@@ -23,6 +23,7 @@ export interface Candidate {
   readonly group: Group;
   /** The passage with dashes in one form; offsets of the group count in it. */
   readonly text: string;
+  readonly plain: Plain;
   readonly passage: Passage;
   readonly before: string;
   readonly after: string;
@@ -36,7 +37,8 @@ const AROUND = 160;
 
 /** All numbers of a passage that an edition prints or that something calls an item, less those that are plainly a date, a measure, an address … */
 export function candidatesIn(books: Books, passage: Passage): readonly Candidate[] {
-  const { text } = plainDashes(passage.text);
+  const plain = plainDashes(passage.text);
+  const { text } = plain;
   const found: Candidate[] = [];
   const starts = /[\p{L}\p{N}]+/gu;
   for (let next = starts.exec(text); next; next = starts.exec(text)) {
@@ -48,7 +50,7 @@ export function candidatesIn(books: Books, passage: Passage): readonly Candidate
     const group = groupAt(books, text, next.index, cue);
     if (group && mayBeCited(books, group, cue)) {
       starts.lastIndex = group.end;
-      if (!isPlainlyOther(text, group, before, cue)) found.push(candidate(books, text, passage, group, before, cue));
+      if (!isPlainlyOther(text, group, before, cue)) found.push(candidate(books, plain, passage, group, before, cue));
     } else if (numeral) {
       // What was looked at as one number is not looked at again from its middle.
       starts.lastIndex = Math.max(starts.lastIndex, next.index + runLength(text, next.index));
@@ -59,12 +61,13 @@ export function candidatesIn(books: Books, passage: Passage): readonly Candidate
 
 function candidate(
   books: Books,
-  text: string,
+  plain: Plain,
   passage: Passage,
   group: Group,
   before: string,
   cue: Cue | undefined,
 ): Candidate {
+  const { text } = plain;
   const first = group.members[0]!;
   const alone = group.members.length === 1 && !first.through && !first.short;
   const { titles } = books.own;
@@ -72,7 +75,7 @@ function candidate(
   const after = text.slice(group.end, group.end + AROUND);
   const titleEnd = title && title.at > group.end ? title.at : group.end;
   const said = books.editions.of(text, group.start, group.end, titleEnd, passage.columnHead);
-  return { group, text, passage, before, after, cue, title, said };
+  return { group, text, plain, passage, before, after, cue, title, said };
 }
 
 function groupAt({ own, cues }: Books, text: string, at: number, cue: Cue | undefined): Group | undefined {

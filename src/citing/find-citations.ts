@@ -5,7 +5,6 @@ import type { Candidate } from './candidates.ts';
 import { type CitedBook, prints } from './cited-book.ts';
 import type { Evidence } from './evidence.ts';
 import type { Member } from './groups.ts';
-import { plainDashes } from './plain-dashes.ts';
 import { readCandidates } from './read-candidates.ts';
 import { doubtOf, whyOf } from './told.ts';
 
@@ -53,8 +52,7 @@ function citationsOf(
   evidence: Evidence,
   odds: number,
 ): readonly Citation[] {
-  const { group, passage, said, title, text } = candidate;
-  const plain = plainDashes(passage.text);
+  const { group, passage, said, title, text, plain } = candidate;
   const silent = options.fileEdition ?? book.edition.header.name;
   // "3.2.1 and 3.2.2 (2014)": whether the bracket speaks for 3.2.1 is unsure, so the edition that stops the run wins.
   const listed = said?.bracketed && said.edition === book.edition.header.name ? silent : said?.edition;
@@ -73,7 +71,7 @@ function citationsOf(
       (odds < CERTAIN || evidence.labelled ? doubtOf(evidence) : undefined);
     return {
       ...place(member),
-      line: passage.line + (text.slice(0, member.start).match(/\r\n|\n|\r/g)?.length ?? 0),
+      line: passage.line + plain.lines(member.start),
       edition,
       evidence: spoken !== undefined ? 'said' : options.fileEdition !== undefined ? 'file' : 'given',
       certain: doubt === undefined,

@@ -1,8 +1,8 @@
 import type { CitedBook } from './cited-book.ts';
 import { type EditionReader, editionReader, type SaidEdition } from './edition-said.ts';
 
-/** Editions by name, and which came before which. */
-export interface EditionOrder {
+/** Which edition came before, and which is the newest of those at hand. */
+interface EditionOrder {
   readonly own: string;
   readonly older: string | undefined;
   readonly newest: string;
@@ -78,6 +78,9 @@ function relative(text: string, start: number, { own, older, newest }: EditionOr
   return NEW.test(before) && newest !== own ? newest : undefined;
 }
 
+/** How far above a row the head of its table is looked for, in characters. */
+const TABLE = 2_000;
+
 /** What the head of its column says, or the first cell of its row. */
 function byTable(
   text: string,
@@ -94,7 +97,10 @@ function byTable(
   const line = text.slice(from, behind < 0 ? undefined : behind);
   const rowHead = /^[\s|]*([^\s|]+)[ \t]*\|/.exec(line)?.[1];
   if (rowHead !== undefined && known.includes(rowHead)) return rowHead;
-  for (const above of text.slice(0, from).split('\n').reverse()) {
+  for (const above of text
+    .slice(Math.max(0, from - TABLE), from)
+    .split('\n')
+    .reverse()) {
     const heads = above.match(name)?.filter(n => known.includes(n)) ?? [];
     if (heads.length < 2) continue;
     if (!above.includes('|')) {

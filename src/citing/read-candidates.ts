@@ -29,10 +29,16 @@ export function readCandidates(
     ),
     editions: meantEditions(own, others, editions),
   };
-  const document = {
-    own: ownNumbers(own, passages),
-    share: topicOf(own).share(passages.map(p => p.text).join('\n')),
-  };
-  const candidates = passages.flatMap(passage => candidatesIn(books, passage));
-  return { candidates, evidence: candidates.map(c => evidenceOf(books, document, c)) };
+  const topic = topicOf(own);
+  const document = { own: ownNumbers(own, passages), share: topic.of(passages.map(p => p.text).join('\n')).share };
+  const candidates: Candidate[] = [];
+  const evidence: Evidence[] = [];
+  for (const passage of passages) {
+    const found = candidatesIn(books, passage);
+    if (found.length === 0) continue;
+    const about = topic.of(`${passage.heading ?? ''} ${found[0]!.text}`);
+    candidates.push(...found);
+    evidence.push(...found.map(c => evidenceOf(books, document, about, c)));
+  }
+  return { candidates, evidence };
 }

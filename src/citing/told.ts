@@ -15,11 +15,9 @@ export function whyOf(book: CitedBook, { group, text, cue, title, said }: Candid
 }
 
 const DOUBTS: Partial<Record<Reason, string>> = {
-  unprinted: 'no edition prints it',
   otherBeforeCue: 'the word before it may make it something else',
   labelled: 'the word before it may say that it numbers something else',
   otherWord: 'the word before it may say that it numbers something else',
-  nameBefore: 'the name before it may be what is numbered',
   digitBefore: 'it may belong to the number before it',
   otherWordBehind: 'the word behind it may be what it counts',
   nameBehind: 'the name behind it may be what is numbered',
@@ -29,7 +27,6 @@ const DOUBTS: Partial<Record<Reason, string>> = {
   otherBookBehind: 'it may stand in another book',
   ownHeading: 'the document numbers a heading of its own so',
   shortDate: 'it may be a date',
-  strange: 'nothing around it speaks of what the edition is about',
 };
 
 /** What speaks most against a candidate that is listed all the same, in words. */

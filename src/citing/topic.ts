@@ -3,17 +3,22 @@ import type { Entry } from '../model/edition.ts';
 import { words } from '../text/words.ts';
 import type { CitedBook } from './cited-book.ts';
 
-/** How much a text talks of what an edition is about. */
+/** What an edition is about, by the words of its titles. */
 export interface Topic {
-  /**
-   * How near an item stands to the words of a text among all items of the edition, by the words of its title and of those
-   * above it: 1 nearest of all, 0 no word in common. On the scale of log ranks, so that large editions are no harder.
-   */
-  nearness(text: string, numbers: readonly string[]): number;
+  of(text: string): TopicOfText;
   /** Whether a word stands in the title of one of these numbers' items, or above. */
   names(word: string, numbers: readonly string[]): boolean;
-  /** The share of a text's own words that stand in titles of the edition, 0 to 1. */
-  share(text: string): number;
+}
+
+/** How much a text talks of what an edition is about. */
+export interface TopicOfText {
+  /**
+   * How near an item stands to the text among all items of the edition, by the words of its title and of those above it:
+   * 1 nearest of all, 0 no word in common. On the scale of log ranks, so that large editions are no harder.
+   */
+  nearness(numbers: readonly string[]): number;
+  /** The share of the text's own words that stand in titles of the edition, 0 to 1. */
+  readonly share: number;
 }
 
 const known = new WeakMap<CitedBook, Topic>();
@@ -38,31 +43,27 @@ function indexTopic({ edition, places }: CitedBook): Topic {
   }
   const size = edition.entries.length;
   const rareness = (stem: string) => Math.log(1 + size / bearers.get(stem)!.size);
-  let last: { text: string; scores: ReadonlyMap<Entry, number> } | undefined;
-  const scoresOf = (text: string) => {
-    if (last?.text === text) return last.scores;
-    const scores = new Map<Entry, number>();
-    for (const stem of stemsOf(text)) {
-      for (const entry of bearers.get(stem) ?? []) scores.set(entry, (scores.get(entry) ?? 0) + rareness(stem));
-    }
-    last = { text, scores };
-    return scores;
-  };
   return {
-    nearness: (text, numbers) => {
-      const scores = scoresOf(text);
-      const own = Math.max(0, ...numbers.flatMap(n => places.withNumber(n).map(e => scores.get(e) ?? 0)));
-      if (own === 0) return 0;
-      let nearer = 0;
-      for (const score of scores.values()) nearer += score > own ? 1 : score === own ? 0.5 : 0;
-      return size < 2 ? 1 : Math.max(0, 1 - Math.log(0.5 + nearer) / Math.log(size));
+    of: text => {
+      const stems = stemsOf(text);
+      const shared = [...stems].filter(s => bearers.has(s));
+      const scores = new Map<Entry, number>();
+      for (const stem of shared) {
+        for (const entry of bearers.get(stem)!) scores.set(entry, (scores.get(entry) ?? 0) + rareness(stem));
+      }
+      return {
+        share: stems.size === 0 ? 0 : shared.length / stems.size,
+        nearness: numbers => {
+          const own = Math.max(0, ...numbers.flatMap(n => places.withNumber(n).map(e => scores.get(e) ?? 0)));
+          if (own === 0) return 0;
+          let nearer = 0;
+          for (const score of scores.values()) nearer += score > own ? 1 : score === own ? 0.5 : 0;
+          return size < 2 ? 1 : Math.max(0, 1 - Math.log(0.5 + nearer) / Math.log(size));
+        },
+      };
     },
     names: (word, numbers) =>
       [...stemsOf(word)].some(stem => numbers.some(n => places.withNumber(n).some(e => bearers.get(stem)?.has(e)))),
-    share: text => {
-      const stems = stemsOf(text);
-      return stems.size === 0 ? 0 : [...stems].filter(s => bearers.has(s)).length / stems.size;
-    },
   };
 }
 

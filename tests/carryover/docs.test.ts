@@ -28,8 +28,8 @@ describe('carrying documents', () => {
     ['3.1.1 to 3.1.2', '3.1.1 to 3.1.2'],
     ['3.1.1 to 3.1.4', '3.1.1 to 3.1.4'],
     ['\ufeffsee\r\n3.1.1\r\n\r\n', '\ufeffsee\r\n3.1.2\r\n\r\n'],
-    ['3.\u00ad1.1\u00a0x', '3.1.2\u00a0x'],
-    ['3.1.1\u00ad x', '3.1.2\u00ad x'],
+    ['See 3.\u00ad1.1\u00a0x', 'See 3.1.2\u00a0x'],
+    ['See 3.1.1\u00ad x', 'See 3.1.2\u00ad x'],
   ])('%j becomes %j', async (text, expected) => {
     expect(await one(text)).toBe(expected);
     expect(await one(text, '/in/a.txt')).toBe(text.includes('`') ? '**3.1.2** and `3.1.2`' : expected);

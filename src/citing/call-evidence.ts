@@ -1,0 +1,40 @@
+import type { Books, Candidate } from './candidates.ts';
+import { prints } from './cited-book.ts';
+import { standsBefore } from './left-word.ts';
+import { isOfSomething, otherBook, ourBook } from './other-books.ts';
+import { bearsLevel, segments } from './spots.ts';
+import { endsThere } from './words-behind.ts';
+
+/** What calls the number something: an item, a level's name, a title, an edition, this book or another. */
+export function callEvidence({ own }: Books, { group, before, after, cue, title, said }: Candidate) {
+  const catalog = own.edition.settings.title;
+  const first = group.members[0]!;
+  const short = !first.short && segments(first.number) === 2 && prints(own, first.number);
+  const counted = /^(?:no|nr|number|numbered|nos|nrs|numbers)\.?$/.test(cue?.word ?? '');
+  const named = cue?.kind === 'common' && !counted && cue.word !== '#';
+  const item = named && /^(?:items?|req)/.test(cue.word);
+  // An annex is a part of a catalog that has one, though it sounds like another book.
+  const annex = /^(?:annex|append)/.test(cue?.word ?? '');
+  const other = otherBook(before, after, catalog);
+  const called = cue !== undefined && cue.kind !== 'pointing';
+  const ahead = called ? before.slice(0, before.toLowerCase().lastIndexOf(cue.word)) : before;
+  return {
+    level: cue?.kind === 'level',
+    bearsLevel: cue !== undefined && bearsLevel(own, first.number, cue),
+    item,
+    section: named && !item,
+    number: counted,
+    pointing: cue?.kind === 'pointing',
+    pointedShort: cue?.kind === 'pointing' && short && endsThere(after),
+    calledShort: named && short,
+    calledLong: cue !== undefined && (first.short === true || segments(first.number) > 2),
+    otherBeforeCue: called && standsBefore(own, first.number, ahead) !== 'safe',
+    title: title !== undefined,
+    edition: said?.beside === true,
+    ourBook: ourBook(before, after, catalog),
+    otherBookBefore: other?.where === 'before' && !annex,
+    otherBookBehind: other?.where === 'behind',
+    calledElsewhere: other !== undefined && called && !annex,
+    ofSomething: isOfSomething(after, catalog),
+  };
+}

@@ -1,0 +1,32 @@
+import type { Candidate } from './candidates.ts';
+import type { Document } from './evidence.ts';
+import type { Topic, TopicOfText } from './topic.ts';
+import { speaksOfOther } from './traps.ts';
+
+/** Whether document, passage and sentence talk of the item that bears the number, or of things that bear such numbers too. */
+export function topicEvidence(
+  topic: Topic,
+  document: Document,
+  passage: TopicOfText,
+  { group, text, cue, said }: Candidate,
+) {
+  const numbers = group.members.map(m => m.number);
+  const sentence = sentenceAround(text, group);
+  const near = passage.nearness(numbers);
+  return {
+    near,
+    nearest: near > 0.6,
+    nearSentence: topic.of(sentence).nearness(numbers),
+    documentShare: document.share,
+    trapNear: speaksOfOther(sentence),
+    ownHeading: cue?.kind !== 'level' && !said && numbers.some(n => document.own.has(n)),
+  };
+}
+
+function sentenceAround(text: string, { start, end }: { start: number; end: number }): string {
+  const from = text
+    .slice(Math.max(0, start - 300), start)
+    .replace(/^.*(?:[.!?]["”)]?\s+(?=["“(]?\p{Lu})|[\r\n])/su, '');
+  const to = /^.*?(?:[.!?](?=\s)|[\r\n]|$)/su.exec(text.slice(end, end + 300))![0];
+  return `${from} ${to}`;
+}
