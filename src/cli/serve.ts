@@ -4,6 +4,7 @@ import { servedCarry } from '../commands/carry-page.ts';
 import { commentsDesk } from '../commands/comments-desk.ts';
 import { draftDesk } from '../commands/draft-desk.ts';
 import { intakeDesk } from '../commands/intake-desk.ts';
+import { lessonsCiting } from '../commands/lessons-citing.ts';
 import { lossesDesk } from '../commands/losses-desk.ts';
 import { notesDesk } from '../commands/notes-desk.ts';
 import { peopleOf } from '../commands/people.ts';
@@ -18,6 +19,8 @@ interface ServeOptions {
   readonly port: number;
   readonly host: string;
   readonly address?: string;
+  readonly lessons?: readonly string[];
+  readonly lessonsEdition?: string;
 }
 
 export function addServe(program: Command): void {
@@ -27,6 +30,8 @@ export function addServe(program: Command): void {
     .option('--port <port>', 'where to listen; 0 takes any free port', portNumber, 4180)
     .option('--host <address>', 'the address to listen on; anything but loopback lets others in', '127.0.0.1')
     .option('--address <address>', 'where others reach it, through a proxy that speaks https and passes Host on')
+    .option('--lessons <file...>', 'lessons, read once: the page of an item says which of them cite it')
+    .option('--lessons-edition <edition>', 'what a lesson means that does not say its edition (default: the newest)')
     .addHelpText(
       'after',
       `
@@ -34,6 +39,7 @@ Examples:
   fishplate serve
   fishplate serve --port 0 --catalog works.git
   fishplate serve --address https://catalog.example
+  fishplate serve --lessons course/*.md course/*.docx --lessons-edition 2018
 
 Phones keep pages for use without a network only where they reach the viewer over https.
 
@@ -45,7 +51,10 @@ Everybody reads; people with a token settle losses, leave notes, answer comments
       const words = searchThread(catalog.dir, { progress: portsOf(command).progress, report });
       const published = publishedCatalog(catalog, words?.find);
       // What cannot be read is said here, and not on every page.
-      await published();
+      const { headers } = await published();
+      const { lessons: files, lessonsEdition: meant = headers.at(-1)?.name } = options;
+      const lessons =
+        files && meant !== undefined ? await lessonsCiting(portsOf(command), catalog, files, meant) : undefined;
       // Express and the templates are loaded here, so that no other command waits for them.
       const [{ viewerApp }, { listen }] = await Promise.all([import('../web/app.ts'), import('../web/listen.ts')]);
       const ports = portsOf(command);
@@ -69,6 +78,7 @@ Everybody reads; people with a token settle losses, leave notes, answer comments
           briefings: briefingPages(catalog),
           offline: {},
           ...(carry ? { carry } : {}),
+          ...(lessons ? { lessons } : {}),
         }),
       );
       if (!viewer.loopback) {

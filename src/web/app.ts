@@ -3,6 +3,7 @@ import type { ServedCarry } from '../commands/carry-page.ts';
 import type { CommentsDesk } from '../commands/comments-desk.ts';
 import type { DraftDesk } from '../commands/draft-desk.ts';
 import type { IntakeDesk } from '../commands/intake-desk.ts';
+import type { LessonsCiting } from '../commands/lessons-citing.ts';
 import type { LossesDesk } from '../commands/losses-desk.ts';
 import type { NotesDesk } from '../commands/notes-desk.ts';
 import type { PeopleSource } from '../commands/people.ts';
@@ -37,6 +38,8 @@ export interface ViewerParts {
   readonly briefings?: Briefings;
   /** Carrying files over in the browser; absent: it is not offered. */
   readonly carry?: ServedCarry;
+  /** Where lessons cite items; absent: no item says. */
+  readonly lessons?: LessonsCiting;
   /** Pages that a device keeps for when there is no network; absent: none are kept. */
   readonly offline?: { readonly patienceMs?: number };
   /** What people with a name may do; absent: the viewer is for reading only. */
@@ -113,7 +116,8 @@ export function viewerApp(parts: ViewerParts): Express {
     );
   }
   const routes = routesOf(app, parts.published, show, parts.now);
-  readingRoutes(routes, desk?.notes, parts.carry !== undefined);
+  const beside = { ...(desk ? { notes: desk.notes } : {}), ...(parts.lessons ? { lessons: parts.lessons } : {}) };
+  readingRoutes(routes, beside, parts.carry !== undefined);
   if (parts.carry) carryRoutes(routes, parts.carry);
   crosswalkRoutes(routes, parts.briefings);
   if (states) offlineRoutes(routes, states, parts.offline?.patienceMs ?? PATIENCE_MS);

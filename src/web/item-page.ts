@@ -4,6 +4,7 @@ import { CatalogError } from '../model/errors.ts';
 import { MOMENT_WORDS } from '../model/said-words.ts';
 import { levelName, typeName } from '../model/settings.ts';
 import { type Answer, answerOf } from './answer.ts';
+import type { ItemLesson } from './item-lessons.ts';
 import { type Life, lifeOf } from './item-life.ts';
 import { type ItemLocal, itemLocal } from './item-local.ts';
 import type { ItemNotes } from './item-notes.ts';
@@ -38,6 +39,8 @@ export interface ItemPage {
   readonly shows: readonly { readonly word: string; readonly href: string; readonly chosen: boolean }[];
   /** Local rules and variances that touch it. */
   readonly local: readonly ItemLocal[];
+  /** Lessons that cite it; absent where no lessons were given. */
+  readonly lessons?: readonly ItemLesson[];
   /** Absent in a viewer for reading only. */
   readonly notes?: ItemNotes;
   readonly idHref: string;

@@ -1,6 +1,8 @@
+import type { LessonsCiting } from '../commands/lessons-citing.ts';
 import type { NotesDesk, ToldNote } from '../commands/notes-desk.ts';
 import type { Entry } from '../model/edition.ts';
 import { CatalogError } from '../model/errors.ts';
+import { itemLessons } from './item-lessons.ts';
 import { itemNotes } from './item-notes.ts';
 import { itemPage } from './item-page.ts';
 import { itemLink } from './links.ts';
@@ -8,10 +10,16 @@ import { csrfField, personOf, requirePerson, signInLink } from './people.ts';
 import { firstValue } from './query-values.ts';
 import type { Answering, Routes } from './routes.ts';
 
+/** What stands on the page of an item besides the catalog; absent parts are not shown. */
+export interface BesideItem {
+  readonly notes?: NotesDesk;
+  readonly lessons?: LessonsCiting;
+}
+
 /** The page of an item, with what people tell about it where the viewer takes that. */
 export async function showItem(
   { show, now }: Routes,
-  desk: NotesDesk | undefined,
+  { notes: desk, lessons }: BesideItem,
   asked: Answering,
   edition: string,
   entry: Entry,
@@ -36,10 +44,11 @@ export async function showItem(
       refused,
     }));
   const title = `${entry.number} ${entry.title} (${edition})`;
-  await show(asked, 'item', { ...page, ...(notes ? { notes } : {}) }, title, refused ? 400 : 200);
+  const beside = { ...(notes ? { notes } : {}), ...(lessons ? { lessons: itemLessons(lessons, page.life) } : {}) };
+  await show(asked, 'item', { ...page, ...beside }, title, refused ? 400 : 200);
 }
 
-export function noteRoutes(routes: Routes, desk: NotesDesk): void {
+export function noteRoutes(routes: Routes, desk: NotesDesk, beside: BesideItem): void {
   routes.post('/item/:id/notes', async asked => {
     const { published, request, response } = asked;
     const person = requirePerson(request);
@@ -58,7 +67,7 @@ export function noteRoutes(routes: Routes, desk: NotesDesk): void {
       await desk.keep(header.name, id, told, person);
     } catch (error) {
       if (!(error instanceof CatalogError && error.code === 'BadArgument')) throw error;
-      return showItem(routes, desk, asked, header.name, entry, { ...told, trouble: error.message });
+      return showItem(routes, beside, asked, header.name, entry, { ...told, trouble: error.message });
     }
     const back = itemLink(id, header.name);
     response.redirect(303, `${back}&noted=yes#notes`);

@@ -1,10 +1,9 @@
-import type { NotesDesk } from '../commands/notes-desk.ts';
 import { entriesAt } from '../commands/search-editions.ts';
 import { CatalogError } from '../model/errors.ts';
 import { editionPage } from './edition-page.ts';
 import { homePage } from './home-page.ts';
 import { editionOfId } from './item-page.ts';
-import { noteRoutes, showItem } from './item-routes.ts';
+import { type BesideItem, noteRoutes, showItem } from './item-routes.ts';
 import { numberPage } from './number-page.ts';
 import { firstValue } from './query-values.ts';
 import type { Routes } from './routes.ts';
@@ -12,9 +11,9 @@ import { searchPage } from './search-page.ts';
 import { suggestionsFor } from './suggestions.ts';
 
 /** Looking up, items and editions. */
-export function readingRoutes(routes: Routes, desk: NotesDesk | undefined, carries = false): void {
+export function readingRoutes(routes: Routes, beside: BesideItem, carries = false): void {
   const { get, show } = routes;
-  if (desk) noteRoutes(routes, desk);
+  if (beside.notes) noteRoutes(routes, beside.notes, beside);
   get('/', async asked => {
     await show(asked, 'home', await homePage(asked.published, carries), '');
   });
@@ -41,7 +40,7 @@ export function readingRoutes(routes: Routes, desk: NotesDesk | undefined, carri
       return show(asked, 'number', await numberPage(published, name, number, entries), `${number} in ${name}`);
     }
     const entry = entries[0]!;
-    await showItem(routes, desk, asked, name, entry);
+    await showItem(routes, beside, asked, name, entry);
   });
 
   get('/item/:id', async asked => {
@@ -57,7 +56,7 @@ export function readingRoutes(routes: Routes, desk: NotesDesk | undefined, carri
         known: [known],
       });
     }
-    await showItem(routes, desk, asked, name, entry);
+    await showItem(routes, beside, asked, name, entry);
   });
 
   for (const path of ['/edition/:edition', '/edition/:edition/part/:part']) {

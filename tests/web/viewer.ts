@@ -18,12 +18,13 @@ import { testPorts } from '../demo-catalog.ts';
 interface ServeForTest {
   readonly writes?: boolean;
   readonly offline?: ViewerParts['offline'];
+  readonly lessons?: ViewerParts['lessons'];
 }
 
 /** Serves a catalog on a free port of loopback, with a clock that stands still. */
 export async function serveForTest(
   dir: string,
-  { writes = false, offline }: ServeForTest = {},
+  { writes = false, offline, lessons }: ServeForTest = {},
 ): Promise<Viewer & { readonly reported: string[]; readonly again: () => Promise<Viewer> }> {
   const reported: string[] = [];
   const catalog = await openCatalog(dir);
@@ -46,6 +47,7 @@ export async function serveForTest(
       now,
       report: l => reported.push(l),
       ...(offline ? { offline } : {}),
+      ...(lessons ? { lessons } : {}),
       ...(writes ? { desk, briefings: briefingPages(catalog) } : {}),
     });
     return app;
