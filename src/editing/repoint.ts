@@ -1,12 +1,15 @@
+import type { LineageRecord } from '../model/crosswalk.ts';
 import type { Item, ItemId } from '../model/item.ts';
 import type { DraftState } from './draft-state.ts';
 
 /**
  * What pointed to items that are gone points to another one instead, or to nothing: withdrawn items that send the
- * reader there, and items that are printed there as well.
+ * reader there, and items that are printed there as well. What was said of a new item that is gone goes with it.
  */
 export function repoint(state: DraftState, gone: ReadonlySet<ItemId>, to: ItemId | undefined): DraftState {
-  const lineage = state.lineage.map(record => {
+  const isArrivalOfGone = ({ from, heirs }: LineageRecord) => from === null && heirs.every(h => gone.has(h.to));
+  const kept = state.lineage.filter(record => !isArrivalOfGone(record));
+  const lineage = kept.map(record => {
     if (record.pointsTo === undefined || !gone.has(record.pointsTo)) return record;
     const { pointsTo: _, ...rest } = record;
     return to === undefined ? rest : { ...rest, pointsTo: to };

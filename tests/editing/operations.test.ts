@@ -49,6 +49,17 @@ describe('laws of work on a draft, after any operations', () => {
 });
 
 describe('an operation on a draft', () => {
+  it('that takes a new item into an old one says of the old one why the new one was written', () => {
+    const state = run(
+      { op: 'add', item: { id: 'n1', title: 'New', text: 'It holds.' }, under: 'b', after: null },
+      { op: 'reword', id: 'n1', to: { text: 'It holds well.' }, note: 'asked for at sites' },
+      { op: 'combine', ids: ['n1'], into: 'b1' },
+    );
+    expect(state.lineage.map(r => [r.from, r.heirs.map(h => h.to), r.note])).toEqual([
+      ['b1', ['b1'], 'asked for at sites'],
+    ]);
+  });
+
   it('combines items over installation types: one applies to all of them and says what each said', () => {
     const state = run({ op: 'combine', ids: ['a1x', 'a2x'], into: 'a1x', note: 'said twice' });
     expect(item(state, 'a1x').text).toBe('a1x is at least 10 mm.\n\na2x is at least 10 mm.');

@@ -13,7 +13,7 @@ import {
 } from '../draft-state.ts';
 import { putIn, subtreeOf, without } from '../outline-edits.ts';
 import { keepingTypes, withTypes } from '../own-types.ts';
-import { changeRecords, withNote } from '../records.ts';
+import { changeRecords, noteOn, withNote } from '../records.ts';
 import { repoint } from '../repoint.ts';
 
 /**
@@ -45,7 +45,10 @@ export function combine(state: DraftState, operation: OperationOf<'combine'>, do
     return withTypes(merged, into, [...types]);
   });
   next = replaceItem(next, into, item => withoutAbsent({ ...item, ...saidBy(items), ...to }));
-  return repoint(next, new Set(others.map(i => i.id)), into);
+  const gone = new Set(others.map(i => i.id));
+  // Why a new item was written goes on being said of what it became part of.
+  const notes = state.lineage.flatMap(r => (r.from === null && r.note && gone.has(r.heirs[0]!.to) ? [r.note] : []));
+  return notes.reduce((s, said) => noteOn(s, into, doer, said), repoint(next, gone, into));
 }
 
 /** Every old item behind these now goes on in `into`, which is no longer all its own. */
