@@ -24,12 +24,10 @@ export async function placeDocuments(
   inputs: readonly string[],
   outDir: string,
 ): Promise<readonly PlacedDocument[]> {
-  const unique = [...new Map(inputs.map(input => [resolve(input), input])).values()];
-  const shared = sharedFolder(unique.map(i => dirname(resolve(i))));
-  const placed = unique.map((input): PlacedDocument => {
-    const name = relative(shared, resolve(input)).split(sep).join('/');
-    return kindOfDocument(input) === 'pdf' ? { input, name } : { input, out: join(outDir, name), name };
-  });
+  const placed = [...namesApart(inputs)].map(
+    ([input, name]): PlacedDocument =>
+      kindOfDocument(input) === 'pdf' ? { input, name } : { input, out: join(outDir, name), name },
+  );
   const reserved = ['review.md', 'review.json'];
   for (const { input, name } of placed) {
     if (!reserved.includes(name)) continue;
@@ -54,6 +52,13 @@ export async function placeDocuments(
     }
   }
   return placed;
+}
+
+/** Each file once, with its path below the folder that all of them share: no two have one name. */
+export function namesApart(inputs: readonly string[]): ReadonlyMap<string, string> {
+  const unique = [...new Map(inputs.map(input => [resolve(input), input])).values()];
+  const shared = sharedFolder(unique.map(i => dirname(resolve(i))));
+  return new Map(unique.map(input => [input, relative(shared, resolve(input)).split(sep).join('/')]));
 }
 
 function sharedFolder(folders: readonly string[]): string {

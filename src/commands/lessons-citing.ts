@@ -1,6 +1,6 @@
-import { basename, dirname } from 'node:path';
 import type { Catalog } from '../store/open.ts';
 import { citeFiles } from './cite-files.ts';
+import { namesApart } from './document-set.ts';
 import type { Ports } from './ports.ts';
 
 /** A document and where in it an item is cited, in words: "line 12", "slide 5". */
@@ -26,15 +26,16 @@ export async function lessonsCiting(
   inputs: readonly string[],
   edition: string,
 ): Promise<LessonsCiting> {
-  const nameOf = shortNames(inputs);
+  // Readers need no path of the server.
+  const names = namesApart(inputs);
   const found = new Map<string, Map<string, Set<string>>>();
-  for (const line of await citeFiles(ports, catalog, { inputs, edition })) {
+  for (const line of await citeFiles(ports, catalog, { inputs: [...names.keys()], edition })) {
     if (!line.certain) continue;
     for (const number of line.numbers) {
       const key = JSON.stringify([line.edition, number]);
       const files = found.get(key) ?? new Map<string, Set<string>>();
       found.set(key, files);
-      const name = nameOf(line.file);
+      const name = names.get(line.file)!;
       files.set(name, (files.get(name) ?? new Set()).add(line.place));
     }
   }
@@ -45,11 +46,4 @@ export async function lessonsCiting(
         places: [...places],
       })),
   };
-}
-
-/** Readers need no path of the server; two files of one name are told apart by their folders. */
-function shortNames(inputs: readonly string[]): (file: string) => string {
-  const names = inputs.map(file => basename(file));
-  const twice = new Set(names.filter((name, at) => names.indexOf(name) !== at));
-  return file => (twice.has(basename(file)) ? `${basename(dirname(file))}/${basename(file)}` : basename(file));
 }

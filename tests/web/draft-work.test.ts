@@ -10,7 +10,7 @@ import { openCatalog, openForWriting } from '../../src/store/open.ts';
 import { readEdition } from '../../src/store/read.ts';
 import type { Viewer } from '../../src/web/listen.ts';
 import { copyOfDemoCatalog, testPorts } from '../demo-catalog.ts';
-import { chromiumPath, openBrowser, serveForTest, signedIn, signIn, tokenFor } from './viewer.ts';
+import { chromiumPath, openBrowser, phoneWithoutScripts, serveForTest, signedIn, signIn, tokenFor } from './viewer.ts';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const SHOTS = join(import.meta.dirname, '..', '..', '.shots');
@@ -52,13 +52,7 @@ describe.skipIf(chromiumPath === undefined)('in a browser without scripts', () =
   let page: Page;
   beforeAll(async () => {
     browser = await openBrowser();
-    const context = await browser.newContext({
-      baseURL: viewer.address,
-      viewport: { width: 390, height: 844 },
-      javaScriptEnabled: false,
-    });
-    page = await context.newPage();
-    await signIn(page, token);
+    page = await phoneWithoutScripts(browser, viewer, token);
   });
   afterAll(() => browser.close());
 

@@ -106,3 +106,12 @@ if (chromiumPath === undefined) {
 export function openBrowser(): Promise<Browser> {
   return chromium.launch({ executablePath: chromiumPath!, args: ['--no-sandbox'] });
 }
+
+/** A page at phone width in which no script runs, with somebody signed in. */
+export async function phoneWithoutScripts(browser: Browser, viewer: Viewer, token: string): Promise<Page> {
+  const viewport = { width: 390, height: 844 };
+  const context = await browser.newContext({ baseURL: viewer.address, viewport, javaScriptEnabled: false });
+  const page = await context.newPage();
+  await signIn(page, token);
+  return page;
+}
