@@ -3,6 +3,7 @@ import { type FindOptions, findCitations } from '../citing/find-citations.ts';
 import type { Joint } from '../crosswalk/joint.ts';
 import type { Citation, Outcome } from '../model/citation.ts';
 import type { Edit, FixedStretch, Passage } from '../model/document.ts';
+import { columnReader, type Doubt } from './column-editions.ts';
 import { resolveRange } from './ranges.ts';
 import { type MarksOf, resolveCitation } from './resolve.ts';
 
@@ -36,9 +37,11 @@ export function carryPassages(
   const book = citedBook(joint.from, joint.old);
   const editions = [...options.editions, joint.to.header.name];
   const found = findCitations(book, passages, { ...options, editions });
+  const byColumn = columnReader([joint.from.header.name, ...editions]);
   return passages.flatMap((passage, at) =>
-    found[at]!.map(citation => {
-      const { outcome, edits } = carryOne(joint, marks, citation);
+    found[at]!.map(read => {
+      const { citation, doubt } = byColumn(passage, read);
+      const { outcome, edits } = carryOne(joint, marks, citation, doubt ?? doubtOf(citation));
       const place = passage.place ?? `line ${citation.line}`;
       const held = fixed.find(f => edits.some(e => e.start < f.end && e.end > f.start));
       const changes = held ? { edits: [], byHand: { text: textOf(edits), why: held.why } } : { edits };
@@ -51,19 +54,32 @@ function textOf(edits: readonly Edit[]): string {
   return edits.map(e => e.text).join(' to ');
 }
 
+function doubtOf({ certain, short, why }: Citation): Doubt | undefined {
+  if (!certain) {
+    return {
+      why: `Perhaps it is no citation: ${why}.`,
+      toDo: 'Say whether the text means this item, and change the number by hand if it does.',
+    };
+  }
+  return short ? { why: 'It is written short.', toDo: 'Write the numbers out by hand.' } : undefined;
+}
+
 /** A citation that is in doubt, or whose digits are not its whole number, is never rewritten: a person has to. */
-function carryOne(joint: Joint, marks: MarksOf, citation: Citation): { outcome: Outcome; edits: readonly Edit[] } {
+function carryOne(
+  joint: Joint,
+  marks: MarksOf,
+  citation: Citation,
+  doubt: Doubt | undefined,
+): { outcome: Outcome; edits: readonly Edit[] } {
+  if (citation.evidence === 'said' && citation.edition === joint.to.header.name) {
+    const already = carriedBefore(joint, citation);
+    if (already) return { outcome: already, edits: [] };
+  }
   const answer = answerOne(joint, marks, citation);
   const { outcome } = answer;
-  if ((citation.certain && !citation.short) || !['kept', 'carried'].includes(outcome.kind)) return answer;
-  const unsure = citation.certain ? 'It is written short' : `Perhaps it is no citation: ${citation.why}`;
-  const toDo = citation.certain
-    ? 'Write the numbers out by hand.'
-    : 'Say whether the text means this item, and change the number by hand if it does.';
-  return {
-    outcome: { ...outcome, kind: 'choose', cause: 'reading', why: `${unsure}. ${outcome.why}`, toDo },
-    edits: [],
-  };
+  if (!doubt || !['kept', 'carried'].includes(outcome.kind)) return answer;
+  const { why, toDo } = doubt;
+  return { outcome: { ...outcome, kind: 'choose', cause: 'reading', why: `${why} ${outcome.why}`, toDo }, edits: [] };
 }
 
 function answerOne(joint: Joint, marks: MarksOf, citation: Citation): { outcome: Outcome; edits: readonly Edit[] } {
@@ -86,6 +102,15 @@ function answerOne(joint: Joint, marks: MarksOf, citation: Citation): { outcome:
       { start: through.start, end: through.end, text },
     ],
   };
+}
+
+/** A number that is said to be of the newer edition stays, if that prints it. */
+function carriedBefore(joint: Joint, { number, through }: Citation): Outcome | undefined {
+  const [first, last] = [number, through?.number ?? number].map(n => joint.new.withNumber(n));
+  if (!first?.length || !last?.length) return undefined;
+  const heirs = first.map(({ id, number: own, title }) => ({ id, number: own, title }));
+  const why = `${through ? `${number} to ${through.number}` : number} is said to be of ${joint.to.header.name} already.`;
+  return { kind: 'kept', cause: 'other-edition', heirs, why };
 }
 
 function contextOf(passage: Passage, citation: Citation): string {

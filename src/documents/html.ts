@@ -2,6 +2,7 @@ import { type DefaultTreeAdapterTypes, parse } from 'parse5';
 import type { Edit, Passage } from '../model/document.ts';
 import { edit } from './edit.ts';
 import { type Stretch, stretchesOf } from './html-stretches.ts';
+import { type CellText, htmlColumnHeads } from './html-tables.ts';
 import { FILL, MASK, type Reading } from './reading.ts';
 import { type RecordText, recordOf } from './record.ts';
 
@@ -27,8 +28,9 @@ export function readHtml(text: string): Reading {
   const { blocks, metas } = blocksOf(text);
   const passages: Passage[] = [];
   const lines: RecordText[] = [];
+  const cells: CellText[] = [];
   let [heading, line, counted]: [string | undefined, number, number] = [undefined, 1, 0];
-  for (const { stretches, name, row } of blocks) {
+  for (const { stretches, name, row, cell } of blocks) {
     const [start, end] = [stretches[0]!.start, stretches.at(-1)!.end];
     const shown = shownText(stretches);
     const said = shown.replaceAll(FILL, '').trim();
@@ -36,9 +38,11 @@ export function readHtml(text: string): Reading {
     if (/^h[1-6]$/.test(name)) heading = said.replace(/\s+/g, ' ');
     line += lineEnds(text, counted, start);
     counted = start;
+    if (cell) cells.push({ cell, text: said, passage: passages.length });
     passages.push({ start, end, text: shown, line, ...(heading === undefined ? {} : { heading }) });
     lines.push({ text: said, ...(row === undefined ? {} : { row }) });
   }
+  for (const [at, columnHead] of htmlColumnHeads(cells)) passages[at] = { ...passages[at]!, columnHead };
   const edition = metas.get('edition');
   const record = metas.get('record') === 'signed' ? 'record: signed' : recordOf(lines);
   return { passages, ...(edition ? { edition } : {}), ...(record === undefined ? {} : { record }) };
@@ -81,6 +85,7 @@ interface Block {
   readonly stretches: Stretch[];
   /** The table row that the block stands in. */
   readonly row?: object;
+  readonly cell?: Element;
 }
 
 function blocksOf(text: string): { blocks: readonly Block[]; metas: ReadonlyMap<string, string> } {
@@ -94,7 +99,9 @@ function blocksOf(text: string): { blocks: readonly Block[]; metas: ReadonlyMap<
       if (last && (s.start < last.end || !isMarkup(text.slice(last.end, s.start)))) open = undefined;
       if (!open) {
         const row = parent && above(parent, 'tr');
-        open = { name: parent ? (blockAround(parent)?.tagName ?? '') : '', stretches: [], ...(row ? { row } : {}) };
+        const cell = parent && above(parent, 'td', 'th');
+        const name = parent ? (blockAround(parent)?.tagName ?? '') : '';
+        open = { name, stretches: [], ...(row ? { row } : {}), ...(cell ? { cell } : {}) };
         blocks.push(open);
       }
       open.stretches.push(s);
@@ -166,10 +173,10 @@ function blockAround(node: Element): Element | undefined {
   return at;
 }
 
-function above(node: Element, name: string): Element | undefined {
+function above(node: Element, ...names: readonly string[]): Element | undefined {
   let at: Element | undefined = node;
-  for (let steps = 0; at && at.tagName !== name && steps < 50; steps++) at = parentOf(at);
-  return at?.tagName === name ? at : undefined;
+  for (let steps = 0; at && !names.includes(at.tagName) && steps < 50; steps++) at = parentOf(at);
+  return at && names.includes(at.tagName) ? at : undefined;
 }
 
 function parentOf(node: Element): Element | undefined {

@@ -9,6 +9,7 @@ export interface OfficeParagraph {
   readonly place: string;
   readonly heading?: string;
   readonly row?: unknown;
+  readonly columnHead?: string;
   readonly pieces: readonly { readonly at: number; readonly text: string; readonly fixed?: string }[];
 }
 
@@ -21,9 +22,13 @@ export function readingOf(file: {
   const passages: Passage[] = [];
   const fixed: FixedStretch[] = [];
   let at = 0;
-  for (const [n, { text, pieces, part, place, heading }] of file.paragraphs.entries()) {
+  for (const [n, { text, pieces, part, place, heading, columnHead }] of file.paragraphs.entries()) {
     const end = at + text.length;
-    passages.push({ start: at, end, text, line: n + 1, place, part, ...(heading === undefined ? {} : { heading }) });
+    const around = {
+      ...(heading === undefined ? {} : { heading }),
+      ...(columnHead === undefined ? {} : { columnHead }),
+    };
+    passages.push({ start: at, end, text, line: n + 1, place, part, ...around });
     for (const p of pieces) {
       if (p.fixed !== undefined) fixed.push({ start: at + p.at, end: at + p.at + p.text.length, why: p.fixed });
     }

@@ -20,6 +20,8 @@ export interface Paragraph {
   readonly heading?: string;
   /** The table row that it stands in. */
   readonly row?: XmlElement;
+  /** Of a table's cell: what stands at the head of its column. */
+  readonly columnHead?: string;
   /**
    * What the paragraph is a note or a box of, where a comment cannot stand in it itself: the footnote's mark or the run
    * with the text box. `null` where nothing in the document's body leads to it.

@@ -1,7 +1,9 @@
 import { elementAt, elementsIn, type XmlElement } from '../../office/read-xml.ts';
+import { headTableCells } from '../found-cells.ts';
 import { followFields } from './fields.ts';
 import type { Paragraph } from './paragraph.ts';
 import { type Box, lockOf, readParagraph } from './read-paragraph.ts';
+import { cellLayout } from './table-cells.ts';
 
 /** What is known of a stretch of the document from outside of it. */
 export interface Surroundings {
@@ -64,6 +66,20 @@ export function readStory(
 
   const table = (element: XmlElement, at: Surroundings) => {
     const number = at.row === undefined ? ++tables : tables;
+    const layout = cellLayout();
+    const cells = (parent: XmlElement, inside: Surroundings) => {
+      for (const child of elementsIn(parent)) {
+        if (child.name === 'w:tc') {
+          const first = found.length;
+          blocks(child, inside);
+          layout.put(child, first, found.length);
+        } else if (child.name === 'w:p') paragraph(child, inside);
+        else if (child.name === 'w:tbl') table(child, inside);
+        else if (child.name === 'w:sdt') cells(elementAt(child, 'w:sdtContent') ?? child, locked(child, inside));
+        else if (child.name === 'mc:AlternateContent') cells(elementAt(child, 'mc:Choice') ?? child, inside);
+        else if (!SKIPPED.has(child.name)) cells(child, inside);
+      }
+    };
     let row = 0;
     const rows = (parent: XmlElement, inside: Surroundings) => {
       for (const child of elementsIn(parent)) {
@@ -71,12 +87,14 @@ export function readStory(
           row++;
           if (elementAt(child, 'w:trPr', 'w:del')) continue;
           const words = [around.place, `table ${number}, row ${row}`].filter(w => w !== undefined).join(', ');
-          blocks(child, at.row === undefined ? { ...inside, place: words, row: child } : inside);
+          layout.startRow(child);
+          cells(child, at.row === undefined ? { ...inside, place: words, row: child } : inside);
         } else if (child.name === 'w:sdt') rows(elementAt(child, 'w:sdtContent') ?? child, locked(child, inside));
         else if (!SKIPPED.has(child.name)) rows(child, inside);
       }
     };
     rows(element, at);
+    headTableCells(found, layout.cells, layout.heads());
   };
 
   const blocks = (parent: XmlElement, at: Surroundings) => {

@@ -8,6 +8,7 @@ import {
 } from '../../office/open-package.ts';
 import { elementAt, elementsIn, isElement, textBelow, type XmlElement } from '../../office/read-xml.ts';
 import { drawnTexts } from '../drawn-texts.ts';
+import { type FoundCell, headTableCells } from '../found-cells.ts';
 
 /** A run's text, and where it stands in its paragraph's. */
 export interface SlidePiece {
@@ -27,6 +28,8 @@ export interface SlideParagraph {
   /** The title of its slide. */
   readonly heading?: string;
   readonly row?: XmlElement;
+  /** Of a table's cell: what stands at the head of its column. */
+  readonly columnHead?: string;
   /** The same paragraph once more, for programs that do not know the newer form of a shape. */
   readonly twin?: SlideParagraph;
 }
@@ -100,9 +103,7 @@ function readBelow(parent: XmlElement, around: Around): readonly Found[] {
         return readBelow(child, { ...around, isTitle: isTitle(child) });
       case 'a:tbl': {
         const place = `${around.place}, table${++around.tables.count > 1 ? ` ${around.tables.count}` : ''}`;
-        return elementsIn(child, 'a:tr').flatMap((row, n) =>
-          readBelow(row, { ...around, place: `${place}, row ${n + 1}`, row }),
-        );
+        return readTable(child, { ...around, place });
       }
       case 'mc:AlternateContent':
         return readChoice(child, around);
@@ -110,6 +111,33 @@ function readBelow(parent: XmlElement, around: Around): readonly Found[] {
         return readBelow(child, around);
     }
   });
+}
+
+/** Merged cells stand in the file as well, empty: those that the first of them covers. */
+function readTable(table: XmlElement, around: Around): readonly Found[] {
+  const found: Found[] = [];
+  const cells: FoundCell[] = [];
+  for (const [n, row] of elementsIn(table, 'a:tr').entries()) {
+    for (const [column, cell] of elementsIn(row, 'a:tc').entries()) {
+      const first = found.length;
+      found.push(...readBelow(cell, { ...around, place: `${around.place}, row ${n + 1}`, row }));
+      if (isOn(cell, 'hMerge') || isOn(cell, 'vMerge')) continue;
+      const [columns, rows] = [span(cell, 'gridSpan'), span(cell, 'rowSpan')];
+      cells.push({ row: n, column, columns, rows, first, next: found.length });
+    }
+  }
+  // PowerPoint sets firstRow on every table that it makes, whatever stands in it.
+  headTableCells(found, cells, 0);
+  return found;
+}
+
+function isOn(element: XmlElement, name: string): boolean {
+  return ['1', 'true'].includes(element.attributes.get(name) ?? '');
+}
+
+function span(cell: XmlElement, name: string): number {
+  const said = Number(cell.attributes.get(name) ?? 1);
+  return Number.isInteger(said) && said > 0 && said < 1000 ? said : 1;
 }
 
 function readChoice(both: XmlElement, around: Around): readonly Found[] {
