@@ -1,6 +1,7 @@
-import { Decisions, type JobQuestion, QUESTION_COLUMNS, questionRows } from '../carryover/job-decisions.ts';
+import { Decisions } from '../carryover/decisions.ts';
 import { parsePolicy } from '../carryover/job-policy.ts';
 import type { Way } from '../carryover/job-reader.ts';
+import { QUESTION_COLUMNS, type Question, questionRows } from '../carryover/questions.ts';
 import { carryJobs, type JobsReport, openJobs } from '../commands/carry-jobs.ts';
 import { heldFiles } from '../commands/held-files.ts';
 import { tableBytes } from '../commands/table-bytes.ts';
@@ -100,7 +101,7 @@ export async function carryTable(
 }
 
 /** The title of the old item that a question is about, in the edition that its lines cite. */
-function titleOf({ edition, outcome }: JobQuestion, main: Way, ways: ReadonlyMap<string, Way>): string {
+function titleOf({ edition, outcome }: Question, main: Way, ways: ReadonlyMap<string, Way>): string {
   const { old } = (ways.get(edition) ?? main).joint;
   return (outcome.from !== undefined && old.get(outcome.from)?.title) || '';
 }

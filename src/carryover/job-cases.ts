@@ -3,11 +3,12 @@ import { OUTCOMES, type Outcome, type OutcomeKind } from '../model/citation.ts';
 import type { Finding } from '../model/finding.ts';
 import { type CaseCount, countCases, sumOfLines, type Tally } from './case-counts.ts';
 import type { Columns } from './columns.ts';
+import type { Decisions } from './decisions.ts';
 import { type Governed, jobCase } from './job-case.ts';
-import { askedOn, type Decisions, isQuestion, type JobQuestion } from './job-decisions.ts';
 import type { JobNotes } from './job-notes.ts';
 import type { JobPolicy } from './job-policy.ts';
 import { type CitedCells, caseReader, type Way } from './job-reader.ts';
+import { askedOn, isQuestion, largestFirst, type Question } from './questions.ts';
 import type { MarksOf } from './resolve.ts';
 import { dutyOf } from './settled-by-policy.ts';
 import { stateOf } from './states.ts';
@@ -51,7 +52,7 @@ export interface JobCases {
   /** Largest first. */
   counts(): readonly CaseCount[];
   /** What people have to be asked, each once; those with the most lines first. */
-  questions(): readonly JobQuestion[];
+  questions(): readonly Question[];
   /** How many lines cite which edition. */
   editions(): ReadonlyMap<string, number>;
   findings(): readonly Finding[];
@@ -155,23 +156,15 @@ export function tightens({ case: found, way, undecided }: KnownCase): boolean {
   return duty === 'stricter' || duty === 'mixed';
 }
 
-function questionsOf(cases: readonly KnownCase[]): readonly JobQuestion[] {
-  const asked = new Map<string, JobQuestion>();
+function questionsOf(cases: readonly KnownCase[]): readonly Question[] {
+  const asked = new Map<string, Question>();
   for (const { case: found, way, title, edition, undecided, lines } of cases) {
-    if (lines === 0 || !isQuestion(found.state, undecided)) continue;
+    if (lines === 0 || found.state !== 'open' || !isQuestion(undecided)) continue;
     const mark = askedOn(way.joint, undecided);
     const { number, type, state } = found;
     const key = JSON.stringify([number, type ?? null, state, title ?? null, edition, mark]);
     const before = asked.get(key)?.lines ?? 0;
     asked.set(key, { number, type, state, title, edition, outcome: undecided, askedOn: mark, lines: before + lines });
   }
-  const all = [...asked.values()].map(q => ({ q, by: [q.number, q.type ?? '', q.edition, q.title ?? '', q.askedOn] }));
-  // To the last cell: cases are first met in another order in a database than in a file.
-  all.sort((a, b) => b.q.lines - a.q.lines || firstDifference(a.by, b.by));
-  return all.map(({ q }) => q);
-}
-
-function firstDifference(a: readonly string[], b: readonly string[]): number {
-  const at = a.findIndex((cell, n) => cell !== b[n]);
-  return at < 0 ? 0 : a[at]! < b[at]! ? -1 : 1;
+  return largestFirst([...asked.values()]);
 }

@@ -7,10 +7,10 @@ import type { Columns } from './columns.ts';
 import { type Governing, governingEdition } from './governing-edition.ts';
 import { type AddedLine, addedLine, type Governed, type JobCase } from './job-case.ts';
 import { type CaseOptions, jobCases, type KnownCase, tightens } from './job-cases.ts';
-import type { JobQuestion } from './job-decisions.ts';
 import { JobNotes } from './job-notes.ts';
 import type { Way } from './job-reader.ts';
 import { newDutiesUnder } from './new-duties.ts';
+import type { Question } from './questions.ts';
 import type { MarksOf } from './resolve.ts';
 
 export type { CaseCount } from './case-counts.ts';
@@ -56,7 +56,7 @@ export interface JobCarrier {
   /** Largest first. */
   cases(): readonly CaseCount[];
   /** What people have to be asked, each once; those with the most lines first. */
-  questions(): readonly JobQuestion[];
+  questions(): readonly Question[];
   /** How many lines cite which edition. */
   editions(): ReadonlyMap<string, number>;
   findings(): readonly Finding[];

@@ -1,10 +1,10 @@
 import type { DateOrder } from '../carryover/calendar-date.ts';
 import { type Columns, findColumns, namesEditions, type ToldColumns } from '../carryover/columns.ts';
 import { hasOurColumns } from '../carryover/job-case.ts';
-import type { JobQuestion } from '../carryover/job-decisions.ts';
 import type { JobPolicy } from '../carryover/job-policy.ts';
 import type { Way } from '../carryover/job-reader.ts';
 import { type CarrierOptions, type CaseCount, type JobTotals, jobCarrier } from '../carryover/jobs.ts';
+import type { Question } from '../carryover/questions.ts';
 import type { MarksOf } from '../carryover/resolve.ts';
 import { type Sidecar, sidecarName, writeSidecar } from '../carryover/sidecar.ts';
 import type { Joint } from '../crosswalk/joint.ts';
@@ -51,7 +51,7 @@ export interface JobsReport {
   readonly totals: JobTotals;
   readonly cases: readonly CaseCount[];
   /** Each once, those with the most lines first, answered ones among them; asked for with `decisionsOut` only. */
-  readonly questions: readonly JobQuestion[];
+  readonly questions: readonly Question[];
   /** How many lines cite which edition, where more than one is cited. */
   readonly editions: Readonly<Record<string, number>>;
   readonly findings: readonly Finding[];

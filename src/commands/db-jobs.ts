@@ -2,11 +2,11 @@ import type { DateOrder } from '../carryover/calendar-date.ts';
 import { type Columns, findColumns, namesEditions, type ToldColumns } from '../carryover/columns.ts';
 import type { JobCase } from '../carryover/job-case.ts';
 import { jobCases, tightens } from '../carryover/job-cases.ts';
-import type { JobQuestion } from '../carryover/job-decisions.ts';
 import { JobNotes } from '../carryover/job-notes.ts';
 import type { JobPolicy } from '../carryover/job-policy.ts';
 import type { Way } from '../carryover/job-reader.ts';
 import type { CaseCount, JobTotals } from '../carryover/jobs.ts';
+import type { Question } from '../carryover/questions.ts';
 import type { Database, TheirTable } from '../databases/database.ts';
 import { quoted } from '../databases/quoted.ts';
 import { addKeys, makeTable, type Place, tableIn } from '../databases/shape.ts';
@@ -75,7 +75,7 @@ export interface DatabaseJobsReport {
   readonly columns: Columns;
   readonly totals: JobTotals;
   readonly cases: readonly CaseCount[];
-  readonly questions: readonly JobQuestion[];
+  readonly questions: readonly Question[];
   readonly editions: Readonly<Record<string, number>>;
   readonly findings: readonly Finding[];
   /** Answers of the questionnaire that were of use, to be kept for later runs. */

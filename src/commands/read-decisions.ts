@@ -1,4 +1,4 @@
-import { Decisions } from '../carryover/job-decisions.ts';
+import { Decisions } from '../carryover/decisions.ts';
 import type { JobAnswer } from '../model/job-answer.ts';
 import { readTable } from '../tables/read-table.ts';
 import type { Files } from './ports.ts';

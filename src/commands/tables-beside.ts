@@ -1,4 +1,5 @@
-import { type Decisions, type JobQuestion, QUESTION_COLUMNS, questionRows } from '../carryover/job-decisions.ts';
+import type { Decisions } from '../carryover/decisions.ts';
+import { QUESTION_COLUMNS, type Question, questionRows } from '../carryover/questions.ts';
 import type { priceChanges } from './price-changes.ts';
 import { tableBytes } from './table-bytes.ts';
 
@@ -13,7 +14,7 @@ export interface BesideOptions {
 export function tablesBeside(
   { decisionsOut, priceChanges: pricesOut }: BesideOptions,
   found: {
-    readonly questions: readonly JobQuestion[];
+    readonly questions: readonly Question[];
     readonly decisions: Decisions | undefined;
     readonly prices: ReturnType<typeof priceChanges>;
   },

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { JobQuestion } from '../../src/carryover/job-decisions.ts';
 import { parsePolicy } from '../../src/carryover/job-policy.ts';
 import type { Way } from '../../src/carryover/job-reader.ts';
+import type { Question } from '../../src/carryover/questions.ts';
 import { openJobs } from '../../src/commands/carry-jobs.ts';
 import { readCrosswalkRows } from '../../src/commands/database-crosswalk.ts';
 import { realFiles } from '../../src/commands/files.ts';
@@ -54,7 +54,7 @@ async function linesOf(file: string) {
 const sorted = (values: readonly unknown[]) => values.map(v => JSON.stringify(v)).sort();
 
 /** Every question that Ana is asked she answers in her turn: carried where it can be, left, or taken out. */
-function answered(question: JobQuestion, at: number): JobAnswer {
+function answered(question: Question, at: number): JobAnswer {
   const { outcome, lines: _, type, title, ...asked } = question;
   const verdict = at % 3 === 0 && outcome.heirs.length > 0 ? 'carry' : at % 3 === 1 ? 'stay' : 'drop';
   const heirs = verdict === 'carry' ? [outcome.heirs[0]!.number] : [];

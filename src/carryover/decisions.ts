@@ -1,31 +1,13 @@
 import type { Joint } from '../crosswalk/joint.ts';
 import type { Outcome } from '../model/citation.ts';
 import type { Finding } from '../model/finding.ts';
-import type { TypeId } from '../model/item.ts';
 import { JOB_VERDICTS, type JobAnswer, type JobVerdict } from '../model/job-answer.ts';
 import type { Table, TableRow } from '../model/table.ts';
+import { askedOn, type CaseKey, type QUESTION_COLUMNS } from './questions.ts';
 import { listed } from './sentences.ts';
 
-/** The columns of a questionnaire; a person fills in the last four. */
-export const QUESTION_COLUMNS = [
-  'lines',
-  'number',
-  'type',
-  'state',
-  'edition',
-  'title_beside',
-  'question',
-  'to_do',
-  'heirs',
-  'asked_on',
-  'answer',
-  'heir',
-  'because',
-  'by',
-] as const;
-
-/** A person's answer for all lines of a case. */
-export interface JobDecision {
+/** A person's answer for all lines or places of a case. */
+export interface Decision {
   readonly answer: JobVerdict;
   /** Numbers of the newer edition, for `carry`. */
   readonly heirs: readonly string[];
@@ -37,71 +19,31 @@ export interface JobDecision {
   readonly line: number;
 }
 
-/** Whose lines a decision is for. */
-export interface CaseKey {
-  readonly number: string;
-  readonly type: TypeId | undefined;
-  readonly state: string;
-  readonly edition: string;
-  /** The title that stands beside the number, where it names an item. */
-  readonly title: string | undefined;
+/** What answers mean where they are used: for lines of jobs, or for places in texts. */
+export interface AnswerWords {
+  stay(edition: string): string;
+  readonly drop: string;
+  /** An answer that nothing was asked for. */
+  idle(number: string): string;
 }
 
-/** A case as a person is asked about it. */
-export interface JobQuestion extends CaseKey {
-  /** The outcome before any decision. */
-  readonly outcome: Outcome;
-  readonly askedOn: string;
-  readonly lines: number;
-}
-
-/** Whether a person is asked about a case at all: what is certain needs no answer, what is finished stays. */
-export function isQuestion(state: string, outcome: Outcome): boolean {
-  return state === 'open' && (outcome.kind === 'choose' || outcome.kind === 'unknown' || outcome.kind === 'withdrawn');
-}
-
-/** The questions of a run, those with the most lines first; answers that still hold stand in them. */
-export function questionRows(questions: readonly JobQuestion[], given?: Decisions): (string | number)[][] {
-  return questions.map(q => {
-    const before = given?.known(q);
-    const still = before?.askedOn === q.askedOn ? before : undefined;
-    const heirs = q.outcome.heirs.map(h => `${h.number} ${h.title}`.trim()).join(' | ');
-    return [
-      ...[q.lines, q.number, q.type ?? '', q.state, q.edition, q.title ?? '', q.outcome.why, q.outcome.toDo ?? ''],
-      ...[heirs, q.askedOn],
-      ...[still?.answer ?? '', still?.heirs.join(' | ') ?? '', still?.because ?? '', still?.by ?? ''],
-    ];
-  });
-}
-
-/**
- * What a question was asked on: the words of the old item and of its heirs, and how the case came out. Where any of it
- * changes, an answer given before is asked for again.
- */
-export function askedOn(joint: Joint, outcome: Outcome): string {
-  const from = outcome.from === undefined ? undefined : joint.old.get(outcome.from);
-  const heirs = outcome.heirs.map(h => [h.id, joint.new.get(h.id)?.hash ?? '']);
-  return shortHash(JSON.stringify([outcome.kind, outcome.cause, from?.hash ?? '', heirs]));
-}
-
-/** FNV-1a over 64 bits: enough to see a change, and short enough for a cell. */
-function shortHash(text: string): string {
-  let hash = 0xcbf29ce484222325n;
-  for (const byte of new TextEncoder().encode(text)) {
-    hash = BigInt.asUintN(64, (hash ^ BigInt(byte)) * 0x100000001b3n);
-  }
-  return hash.toString(16).padStart(16, '0');
-}
+const OF_JOBS: AnswerWords = {
+  stay: edition => `Leave this line as it stands under edition ${edition}.`,
+  drop: 'Take this line out of the job.',
+  idle: number => `No line of the table is what ${number} was decided for.`,
+};
 
 /** A questionnaire that came back filled in, and the answers that the catalog keeps; the questionnaire's are the later. */
 export class Decisions {
-  readonly #byCase = new Map<string, JobDecision>();
+  readonly #byCase = new Map<string, Decision>();
   readonly #cases = new Map<string, CaseKey>();
   readonly #used = new Map<string, 'used' | 'changed' | 'useless'>();
   readonly #file: string;
   readonly #findings: Finding[] = [];
+  readonly #words: AnswerWords;
 
-  constructor(table: Table | undefined, kept: readonly JobAnswer[] = []) {
+  constructor(table: Table | undefined, kept: readonly JobAnswer[] = [], words = OF_JOBS) {
+    this.#words = words;
     for (const answer of kept) this.#put(caseOf(answer), { ...answer, answer: answer.verdict, line: 0 });
     this.#file = table?.file ?? 'the answers in the catalog';
     if (!table) return;
@@ -130,7 +72,7 @@ export class Decisions {
       this.#say(row.line, 'decision', `${answer} is no answer; write ${listed(JOB_VERDICTS, 'or')}.`);
       return;
     }
-    const decision: JobDecision = {
+    const decision: Decision = {
       answer: known,
       heirs: cell('heir')
         .split('|')
@@ -157,12 +99,12 @@ export class Decisions {
     this.#put(found, decision);
   }
 
-  #put(found: CaseKey, decision: JobDecision): void {
+  #put(found: CaseKey, decision: Decision): void {
     this.#byCase.set(keyOf(found), decision);
     this.#cases.set(keyOf(found), found);
   }
 
-  known(found: CaseKey): JobDecision | undefined {
+  known(found: CaseKey): Decision | undefined {
     return this.#byCase.get(keyOf(found));
   }
 
@@ -185,8 +127,8 @@ export class Decisions {
     if (decision.answer !== 'carry') {
       const [kind, toDo] =
         decision.answer === 'stay'
-          ? (['kept', `Leave this line as it stands under edition ${found.edition}.`] as const)
-          : (['withdrawn', 'Take this line out of the job.'] as const);
+          ? (['kept', this.#words.stay(found.edition)] as const)
+          : (['withdrawn', this.#words.drop] as const);
       return {
         ...outcome,
         kind,
@@ -226,7 +168,7 @@ export class Decisions {
       ...this.#findings,
       ...idle.map(([key, { line }]) => {
         const [number] = JSON.parse(key) as [string];
-        return this.#finding(line, 'decision-without-lines', `No line of the table is what ${number} was decided for.`);
+        return this.#finding(line, 'decision-without-lines', this.#words.idle(number));
       }),
     ];
   }
