@@ -1,4 +1,5 @@
 import { linksOf } from '../editing/draft-state.ts';
+import type { Decision } from '../model/crosswalk.ts';
 import type { EditionHeader } from '../model/edition.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Item, ItemId } from '../model/item.ts';
@@ -29,6 +30,10 @@ export interface DeskDraft {
   readonly oldName: string;
   /** The old items that an item of the draft stands for. */
   sources(id: ItemId): readonly Item[];
+  /** What holds edition-wide. */
+  readonly decisions: readonly Decision[];
+  /** Glossary terms that its items use, in alphabetical order. */
+  readonly terms: readonly string[];
   /** Old items that do not stand in the draft under their own id, with what the lineage says of each. */
   readonly left: readonly LeftItem[];
   /** Newest first. */
@@ -81,7 +86,7 @@ export function draftDesk(ports: Ports, reading: Catalog, writing: () => Promise
       try {
         return named(places.all, name, header.name);
       } catch (error) {
-        throw withNearest(error, name, places);
+        throw withNearest(error, name, 'the draft', places);
       }
     },
     look: async (draft, operation, by) => {
@@ -91,8 +96,12 @@ export function draftDesk(ports: Ports, reading: Catalog, writing: () => Promise
         const { before, after, steps, branch } = prepared;
         return { ...foresee(before, after), told: steps[0]!.told, tip: branch.tip };
       } catch (error) {
-        const unknown = error instanceof CatalogError && error.code === 'UnknownItem' ? error.data.name : undefined;
-        throw typeof unknown === 'string' ? withNearest(error, unknown, (await read(draft)).places) : error;
+        const { name, where } = error instanceof CatalogError ? error.data : {};
+        if (typeof name !== 'string') throw error;
+        const { places, old, oldName } = await read(draft);
+        throw where === oldName
+          ? withNearest(error, name, oldName, old)
+          : withNearest(error, name, 'the draft', places);
       }
     },
     do: (draft, operation, seen, by) =>
@@ -103,7 +112,7 @@ export function draftDesk(ports: Ports, reading: Catalog, writing: () => Promise
 }
 
 function shownAtDesk({ header, branch, state }: ReadDraft, steps: readonly LoggedStep[]): DeskDraft {
-  const { settings, items, older, lineage } = state;
+  const { settings, items, older, lineage, decisions } = state;
   const places = placesOf(settings, items);
   const old = placesOf(older?.settings ?? settings, older?.items ?? []);
   const links = linksOf(state);
@@ -124,12 +133,14 @@ function shownAtDesk({ header, branch, state }: ReadDraft, steps: readonly Logge
     old,
     oldName: header.replaces ?? '',
     sources: id => links.flatMap(l => (l.to === id && l.from !== null ? [old.get(l.from)!] : [])),
+    decisions,
+    terms: [...new Set(items.flatMap(i => i.terms ?? []))].sort(),
     left,
     steps,
   };
 }
 
-function withNearest(error: unknown, name: string, { all }: Places<Item>): unknown {
+function withNearest(error: unknown, name: string, where: string, { all }: Places<Item>): unknown {
   if (!(error instanceof CatalogError) || error.code !== 'UnknownItem') return error;
   if (all.some(i => i.number === name)) return error;
   const near = nearestNames(
@@ -137,5 +148,5 @@ function withNearest(error: unknown, name: string, { all }: Places<Item>): unkno
     all.map(i => i.number),
   );
   const told = near.length > 0 ? `the nearest numbers are ${near.join(', ')}.` : 'look its number up in the outline.';
-  return new CatalogError('UnknownItem', `There is no ${name} in the draft; ${told}`, { name, near });
+  return new CatalogError('UnknownItem', `There is no ${name} in ${where}; ${told}`, { name, near });
 }

@@ -14,6 +14,6 @@ export function named(items: readonly Item[], name: string, where: string): Item
     numbered.length === 0
       ? `${name} is neither an id nor a number of ${where}; look it up with: fishplate draft show`
       : `${numbered.length} items of ${where} print the number ${name}; give the id: ${numbered.map(i => i.id).join(' or ')}.`,
-    { name },
+    { name, where },
   );
 }

@@ -7,7 +7,13 @@ import { daySaid, type Field, type OperationForm, refuse, said, type Typed, WHY,
 export const withdraw: OperationForm = {
   word: 'Withdraw',
   says: 'The item ends, with everything below it. The reason is kept with every older item behind it.',
-  fields: (draft, item) => [reasonField(draft), ...typesField(draft, item), ...WITHDRAWAL, { ...WHY, rows: 3 }],
+  fields: (draft, item) => [
+    reasonField(draft),
+    ...typesField(draft, item),
+    ...WITHDRAWAL,
+    ...decisionField(draft),
+    { ...WHY, rows: 3 },
+  ],
   operation: (draft, item, typed) => {
     const reason = said(typed, 'reason');
     if (reason === '') throw refuse('Choose the reason.');
@@ -16,7 +22,7 @@ export const withdraw: OperationForm = {
     if (types.length > 1 && ending.length === 0) throw refuse('Say for which installation types it ends.');
     const governs = said(typed, 'governs');
     const governsChecked = daySaid(typed, 'checked', 'the day on which it was read');
-    const pointsTo = said(typed, 'points');
+    const [pointsTo, decision] = [said(typed, 'points'), said(typed, 'decision')];
     return {
       op: 'withdraw',
       id: item.id,
@@ -25,6 +31,7 @@ export const withdraw: OperationForm = {
       ...(governs ? { governs } : {}),
       ...(governsChecked ? { governsChecked } : {}),
       ...(pointsTo ? { pointsTo } : {}),
+      ...(decision ? { decision } : {}),
       ...whySaid(typed),
     };
   },
@@ -45,6 +52,13 @@ function reasonField({ settings: { withdrawalReasons } }: DeskDraft): Field {
     word: `${r.meaning}${r.governedElsewhere ? ' (say what governs)' : ''}`,
   }));
   return { ...field, kind: 'choice', options: [{ value: '', word: 'choose one' }, ...options] };
+}
+
+/** Nothing is asked where no decision is on record. */
+function decisionField({ decisions }: DeskDraft): Field[] {
+  if (decisions.length === 0) return [];
+  const options = [{ value: '', word: 'none' }, ...decisions.map(d => ({ value: d.id, word: d.title }))];
+  return [{ name: 'decision', label: 'Decision that it follows from', kind: 'choice', value: [], options }];
 }
 
 function typesField({ settings, places }: DeskDraft, item: Item): Field[] {

@@ -1,13 +1,13 @@
 import type { DeskDraft } from '../commands/draft-desk.ts';
 import type { Item, Verification, VerificationMoment } from '../model/item.ts';
 import { MOMENT_WORDS } from '../model/said-words.ts';
-import { type Field, type OperationForm, refuse, said, type Typed, WHY, whySaid } from './draft-form.ts';
+import { type Field, needed, type OperationForm, refuse, said, type Typed, WHY, whySaid } from './draft-form.ts';
 
 /** What changes words: one item said otherwise, several made one, one made several. */
 
 const PLAIN = ['text', 'purpose', 'outcome', 'caution'] as const;
 
-const VERIFIED: Field = {
+export const VERIFIED: Field = {
   name: 'verified',
   label: 'Verified',
   hint: `a line each, for example "${MOMENT_WORDS['before-covering']}: measure the fall"; or ${MOMENT_WORDS['at-completion']}, ${MOMENT_WORDS['by-document']}`,
@@ -54,43 +54,39 @@ export const retitle: OperationForm = {
   says: 'The item gets another title. Its words, number and place stay.',
   fields: (_, item) => [{ name: 'title', label: 'Title', kind: 'line', value: [item.title], required: true }, WHY],
   operation: (_, item, typed) => {
-    const title = said(typed, 'title');
-    if (title === '') throw refuse('Give the title.');
+    const title = needed(typed, 'title', 'Give the title.');
     if (title === item.title)
       throw refuse(`It is called "${title}" already; change the title, or go back to the item.`);
     return { op: 'retitle', id: item.id, title, ...whySaid(typed) };
   },
 };
 
-export const add: OperationForm = {
-  word: 'Add below',
-  says: 'A new item stands below this one. No older item stands behind it, so it is told as new.',
+export const incorporate: OperationForm = {
+  word: 'Incorporate',
+  says: "The item says what an outside standard says, in that standard's words. Source and permission go on record with it.",
   fields: () => [
-    { name: 'title', label: 'Title', kind: 'line', value: [], required: true },
-    { name: 'text', label: 'Text', kind: 'text', rows: 5, value: [] },
-    { name: 'purpose', label: 'Purpose', kind: 'text', rows: 2, value: [] },
-    VERIFIED,
+    { name: 'text', label: 'Wording of the outside standard', kind: 'text', rows: 5, value: [], required: true },
     {
-      name: 'after',
-      label: 'Right after which item',
-      hint: 'its number; left empty: after all others',
+      name: 'source',
+      label: 'Which standard, and which clause of it',
+      hint: 'for example: Gutter code, clause 5.2',
       kind: 'line',
       value: [],
+      required: true,
     },
+    { name: 'edition', label: 'Its edition', hint: 'for example: 2023', kind: 'line', value: [], required: true },
+    { name: 'permission', label: 'Who allowed it, and when', kind: 'line', value: [], required: true },
     WHY,
   ],
-  operation: (_, item, typed) => {
-    const title = said(typed, 'title');
-    if (title === '') throw refuse('Give the title.');
-    const [text, purpose, after] = [said(typed, 'text'), said(typed, 'purpose'), said(typed, 'after')];
-    const verified = verifiedIn(said(typed, 'verified'));
-    const words = {
-      ...(text ? { text } : {}),
-      ...(purpose ? { purpose } : {}),
-      ...(verified.length > 0 ? { verified } : {}),
-    };
-    return { op: 'add', item: { title, ...words }, under: item.id, ...(after ? { after } : {}), ...whySaid(typed) };
-  },
+  operation: (_, item, typed) => ({
+    op: 'incorporate',
+    id: item.id,
+    text: needed(typed, 'text', 'Copy the wording that is taken in.'),
+    source: needed(typed, 'source', 'Name the standard and its clause.'),
+    edition: needed(typed, 'edition', 'Name the edition of that standard.'),
+    permission: needed(typed, 'permission', 'Say who allowed it, and when.'),
+    ...whySaid(typed),
+  }),
 };
 
 export const combine: OperationForm = {
@@ -195,7 +191,8 @@ function verifiedLines(verified: readonly Verification[] = []): string {
   return verified.map(v => `${MOMENT_WORDS[v.when]}${v.how ? `: ${v.how}` : ''}`).join('\n');
 }
 
-function verifiedIn(text: string): Verification[] {
+/** Lines of the field as what they say; throws BadArgument for one that names no moment. */
+export function verifiedIn(text: string): Verification[] {
   return linesOf(text).map(line => {
     const moment = (Object.keys(MOMENT_WORDS) as VerificationMoment[]).find(when =>
       line.toLowerCase().startsWith(MOMENT_WORDS[when].toLowerCase()),

@@ -12,7 +12,8 @@ export interface Field {
   readonly kind: 'line' | 'text' | 'date' | 'choice' | 'ticks';
   /** Several only for ticks. */
   readonly value: readonly string[];
-  readonly options?: readonly { readonly value: string; readonly word: string }[];
+  /** Neighbours of one group stand together under its name. */
+  readonly options?: readonly { readonly value: string; readonly word: string; readonly group?: string }[];
   readonly required?: boolean;
   readonly rows?: number;
 }
@@ -26,9 +27,23 @@ export interface OperationForm {
   readonly word: string;
   /** What it does, in one sentence. */
   readonly says: string;
+  /** Absent: it can be done to every item. */
+  readonly fits?: (draft: DeskDraft, item: Item) => boolean;
   readonly fields: (draft: DeskDraft, item: Item) => readonly Field[];
   /** Throws BadArgument, in words for whoever fills the form in. */
   readonly operation: (draft: DeskDraft, item: Item, typed: Typed) => WrittenOperation;
+}
+
+/** A form for one operation on a draft as a whole. */
+export interface DraftForm {
+  readonly word: string;
+  readonly says: string;
+  readonly heading: (name: string) => string;
+  /** Absent: it can be done to every draft. */
+  readonly fits?: (draft: DeskDraft) => boolean;
+  readonly fields: (draft: DeskDraft) => readonly Field[];
+  /** Throws BadArgument, in words for whoever fills the form in. */
+  readonly operation: (draft: DeskDraft, typed: Typed) => WrittenOperation;
 }
 
 const LONGEST = 20_000;
@@ -46,6 +61,13 @@ export function said(typed: Typed, name: string): string {
   const [value = ''] = typed[name] ?? [];
   if (value.length <= LONGEST) return value;
   throw new CatalogError('BadArgument', `More than ${LONGEST} characters were typed; split the item first.`);
+}
+
+/** The one value of a field that has to be filled in; throws BadArgument with the sentence that asks for it. */
+export function needed(typed: Typed, name: string, ask: string): string {
+  const value = said(typed, name);
+  if (value === '') throw refuse(ask);
+  return value;
 }
 
 /** The day of a field, or nothing. A day that no calendar has would make the draft unreadable. */

@@ -69,11 +69,9 @@ export function draftItemPage(draft: DeskDraft, item: Item, csrf: FormField, don
     done: done ? lastDone(draft.steps) : '',
     ...(done && newest ? { last: stepShown(name, newest) } : {}),
     csrf,
-    operations: Object.entries(ITEM_FORMS).map(([op, { word, says }]) => ({
-      word,
-      says,
-      href: operationLink(name, item.id, op),
-    })),
+    operations: Object.entries(ITEM_FORMS)
+      .filter(([, { fits }]) => fits?.(draft, item) ?? true)
+      .map(([op, { word, says }]) => ({ word, says, href: operationLink(name, item.id, op) })),
     text: item.text ?? '',
     caution: item.caution ?? '',
     facts: factsOf(item, types(places, item.id)),

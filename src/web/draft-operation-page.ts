@@ -1,4 +1,5 @@
 import type { Foresight } from '../commands/draft-desk.ts';
+import type { Decision } from '../model/crosswalk.ts';
 import { capital, counted, dateWords } from '../model/said-words.ts';
 import { MILESTONES } from '../release/schedule.ts';
 import type { Field, Typed } from './draft-form.ts';
@@ -19,9 +20,13 @@ export interface DraftOperationPage {
 }
 
 export interface ForeseenShown
-  extends Pick<Foresight, 'told' | 'tip' | 'changed' | 'made' | 'gone' | 'moved' | 'lineage'> {
+  extends Pick<Foresight, 'told' | 'tip' | 'changed' | 'made' | 'gone' | 'moved' | 'orders' | 'settings' | 'lineage'> {
   readonly renumbered: readonly string[];
   readonly days: readonly string[];
+  readonly decisions: readonly {
+    readonly title: string;
+    readonly facts: readonly { readonly label: string; readonly text: string }[];
+  }[];
   readonly more: readonly string[];
   /** What was typed, to be sent again. */
   readonly hidden: readonly { readonly name: string; readonly value: string }[];
@@ -71,6 +76,9 @@ function foreseenShown(found: Foresight, typed: Typed, anew: boolean): ForeseenS
     made: cut(found.made),
     gone: cut(found.gone),
     moved: cut(found.moved),
+    orders: cut(found.orders),
+    settings: cut(found.settings),
+    decisions: cut(found.decisions).map(d => ({ title: d.title, facts: decisionFacts(d) })),
     lineage: cut(found.lineage),
     renumbered: cut(found.renumbered).map(r => `${r.from || 'no number'} becomes ${r.to || 'no number'}: ${r.title}`),
     days: found.days.map(d => `${wordsOf(d.name)}: ${dayIn(d.from)} becomes ${dayIn(d.to)}`),
@@ -80,11 +88,25 @@ function foreseenShown(found: Foresight, typed: Typed, anew: boolean): ForeseenS
       ...rest(found.gone, 'item that goes'),
       ...rest(found.moved, 'moved item'),
       ...rest(found.renumbered, 'renumbered item'),
+      ...rest(found.orders, 'reordered part'),
+      ...rest(found.decisions, 'decision'),
       ...rest(found.lineage, 'older item'),
     ].map(told => `and ${told}`),
     hidden: Object.entries(typed).flatMap(([name, values]) => values.map(value => ({ name, value }))),
     anew,
   };
+}
+
+function decisionFacts(d: Decision): { readonly label: string; readonly text: string }[] {
+  const rows: readonly (readonly [string, string | undefined])[] = [
+    ['Because', d.reason],
+    ['Who decided', d.authority],
+    ['Covers', d.scope],
+    ['Governs instead', d.governs],
+    ['Day', d.date && dateWords(d.date)],
+    ['Short name', d.id],
+  ];
+  return rows.flatMap(([label, text]) => (text ? [{ label, text }] : []));
 }
 
 const wordsOf = (name: string) => capital(MILESTONES.find(([key]) => key === name)?.[1] ?? name);

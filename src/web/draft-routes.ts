@@ -2,13 +2,12 @@ import type { DeskDraft, DraftDesk } from '../commands/draft-desk.ts';
 import type { WrittenOperation } from '../commands/draft-operations.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Item } from '../model/item.ts';
-import { type OperationForm, type Typed, typedIn } from './draft-form.ts';
-import { dayFields, daysOperation } from './draft-form-days.ts';
-import { itemForm, RESTORE } from './draft-forms.ts';
+import { type DraftForm, type OperationForm, type Typed, typedIn } from './draft-form.ts';
+import { DRAFT_FORMS, formIn, ITEM_FORMS, OLD_FORMS } from './draft-forms.ts';
 import { draftItemPage } from './draft-item-page.ts';
 import { draftOperationPage, type OperationRequest } from './draft-operation-page.ts';
 import { draftLeftPage, draftWorkPage, type WorkRequest } from './draft-work-page.ts';
-import { daysLink, deskLink, leftLink, operationLink, restoreLink, workItemLink, workLink } from './links.ts';
+import { leftLink, leftOperationLink, operationLink, wholeLink, workItemLink, workLink } from './links.ts';
 import { csrfField, requirePerson } from './people.ts';
 import { firstValue, pageOf } from './query-values.ts';
 import type { Answering, Routes } from './routes.ts';
@@ -70,36 +69,45 @@ export function draftRoutes({ get, post, show }: Routes, desk: DraftDesk): void 
     );
   });
 
-  const asking = async (asked: Answering): Promise<Asking> => {
+  const askingAboutItem = async (asked: Answering): Promise<Asking> => {
     const draft = await reading(asked);
-    const { id, op } = asked.request.params as { id?: string; op?: string };
-    const name = draft.header.name;
-    if (id === undefined) {
-      const says = 'When it is sent out, published and in force. A day that is emptied is taken away.';
-      const back = { word: `What stops ${name}`, href: deskLink(name) };
-      const fields = dayFields(draft);
-      const operation = (typed: Typed) => daysOperation(draft, typed);
-      return { draft, heading: `Days of ${name}`, says, fields, operation, action: daysLink(name), back };
-    }
-    if (op === undefined) {
-      const item = draft.old.get(id);
-      if (!item) throw new CatalogError('UnknownItem', `${draft.oldName} has no item ${id}; choose one of the list.`);
-      const back = { word: `What has gone from ${name}`, href: leftLink(name) };
-      return { ...askingFor(draft, item, RESTORE), action: restoreLink(name, id), back };
-    }
+    const { id, op } = asked.request.params as { id: string; op: string };
     const item = itemIn(draft, id);
-    const form = itemForm(op);
-    if (!form) throw new CatalogError('UnknownItem', `Nothing called ${op} can be done here; go back to the item.`);
-    const back = { word: `Back to ${nameOf(item)}`, href: workItemLink(name, id) };
-    return { ...askingFor(draft, item, form), action: operationLink(name, id, op), back };
+    const form = formNamed(ITEM_FORMS, op);
+    const back = { word: `Back to ${nameOf(item)}`, href: workItemLink(draft.header.name, id) };
+    return { ...askingFor(draft, item, form), action: operationLink(draft.header.name, id, op), back };
   };
+  const askingAboutOld = async (asked: Answering): Promise<Asking> => {
+    const draft = await reading(asked);
+    const { id, op } = asked.request.params as { id: string; op: string };
+    const item = draft.old.get(id);
+    if (!item) throw new CatalogError('UnknownItem', `${draft.oldName} has no item ${id}; choose one of the list.`);
+    const form = formNamed(OLD_FORMS, op);
+    const back = { word: `What has gone from ${draft.header.name}`, href: leftLink(draft.header.name) };
+    return { ...askingFor(draft, item, form), action: leftOperationLink(draft.header.name, id, op), back };
+  };
+  const askingAboutWhole =
+    (op: string, form: DraftForm) =>
+    async (asked: Answering): Promise<Asking> => {
+      const draft = await reading(asked);
+      const { name } = draft.header;
+      return {
+        draft,
+        heading: form.heading(name),
+        says: form.says,
+        fields: form.fields(draft),
+        operation: typed => form.operation(draft, typed),
+        action: wholeLink(name, op),
+        back: { word: `Work on ${name}`, href: workLink(name) },
+      };
+    };
   const showForm = async (asked: Answering, about: Asking, more: Partial<OperationRequest> = {}) => {
     const page = draftOperationPage({ ...about, csrf: csrfField(asked.request), ...more });
     await show(asked, 'draft-operation', page, page.heading, more.trouble ? 400 : 200);
   };
 
   /** The form comes first, then what it would do, and only from there it is done. */
-  const step = async (asked: Answering) => {
+  const step = async (asked: Answering, asking: (asked: Answering) => Promise<Asking>) => {
     const { request, response } = asked;
     const person = requirePerson(request);
     const about = await asking(asked);
@@ -128,10 +136,13 @@ export function draftRoutes({ get, post, show }: Routes, desk: DraftDesk): void 
     const stays = about.item !== undefined && (await desk.read(name)).places.get(about.item.id) !== undefined;
     response.redirect(303, stays ? workItemLink(name, about.item!.id, done) : workLink(name, done));
   };
-  for (const path of ['/desk/:draft/item/:id/:op', '/desk/:draft/left/:id', '/desk/:draft/days']) {
+  const form = (path: string, asking: (asked: Answering) => Promise<Asking>) => {
     get(path, async asked => showForm(asked, await asking(asked)));
-    post(path, step);
-  }
+    post(path, asked => step(asked, asking));
+  };
+  form('/desk/:draft/item/:id/:op', askingAboutItem);
+  form('/desk/:draft/left/:id/:op', askingAboutOld);
+  for (const [op, whole] of Object.entries(DRAFT_FORMS)) form(`/desk/:draft/${op}`, askingAboutWhole(op, whole));
 }
 
 interface Asking extends Omit<OperationRequest, 'csrf'> {
@@ -150,6 +161,12 @@ function askingFor(draft: DeskDraft, item: Item, form: OperationForm): Omit<Aski
     fields: form.fields(draft, item),
     operation: typed => form.operation(draft, item, typed),
   };
+}
+
+function formNamed(forms: Readonly<Record<string, OperationForm>>, op: string): OperationForm {
+  const form = formIn(forms, op);
+  if (form) return form;
+  throw new CatalogError('UnknownItem', `Nothing called ${op} can be done here; go back to the item.`);
 }
 
 function itemIn({ places, header }: DeskDraft, id: string): Item {

@@ -2,7 +2,18 @@ import type { DeskDraft, LeftItem } from '../commands/draft-desk.ts';
 import type { LoggedStep } from '../commands/draft-log.ts';
 import { capital, counted, dateWords, inWords } from '../model/said-words.ts';
 import { levelName } from '../model/settings.ts';
-import { deskLink, findLink, itemLink, leftLink, restoreLink, undoLink, workItemLink, workLink } from './links.ts';
+import { DRAFT_FORMS, OLD_FORMS } from './draft-forms.ts';
+import {
+  deskLink,
+  findLink,
+  itemLink,
+  leftLink,
+  leftOperationLink,
+  undoLink,
+  wholeLink,
+  workItemLink,
+  workLink,
+} from './links.ts';
 import type { FormField } from './people.ts';
 
 /** What was done to a draft so far, and the way to its items. */
@@ -23,6 +34,10 @@ export interface DraftWorkPage {
   }[];
   readonly leftHref: string;
   readonly leftTold: string;
+  /** What can be done to the draft as a whole. */
+  readonly operations: readonly { readonly word: string; readonly says: string; readonly href: string }[];
+  /** What holds edition-wide. */
+  readonly decisions: readonly { readonly title: string; readonly told: string; readonly reason: string }[];
   readonly steps: readonly StepShown[];
   readonly pages: { readonly before?: string; readonly after?: string; readonly said: string };
   readonly csrf: FormField;
@@ -79,6 +94,18 @@ export function draftWorkPage(draft: DeskDraft, request: WorkRequest): DraftWork
       left.length === 0
         ? ''
         : `${counted(left.length, 'item')} of ${oldName} ${left.length === 1 ? 'has' : 'have'} ended or gone on in others`,
+    operations: Object.entries(DRAFT_FORMS)
+      .filter(([, { fits }]) => fits?.(draft) ?? true)
+      .map(([op, { word, says }]) => ({ word, says, href: wholeLink(name, op) })),
+    decisions: draft.decisions.map(d => ({
+      title: d.title,
+      told: [
+        `${d.authority}${d.date ? `, ${dateWords(d.date)}` : ''}`,
+        `covers: ${d.scope}`,
+        ...(d.governs ? [`governed by: ${d.governs}`] : []),
+      ].join('; '),
+      reason: d.reason,
+    })),
     steps: steps.slice((page - 1) * A_PAGE, page * A_PAGE).map(step => stepShown(name, step)),
     pages: {
       ...(page > 1 ? { before: atPage(page - 1) } : {}),
@@ -115,7 +142,7 @@ export interface DraftLeftPage {
     readonly href: string;
     readonly told: string;
     readonly note: string;
-    readonly restoreHref: string;
+    readonly operations: readonly { readonly word: string; readonly href: string }[];
   }[];
   readonly pages: { readonly before?: string; readonly after?: string; readonly said: string };
 }
@@ -140,7 +167,10 @@ export function draftLeftPage({ header, left, oldName }: DeskDraft, asked: numbe
       href: itemLink(l.item.id, oldName),
       told: toldOf(l),
       note: l.note,
-      restoreHref: restoreLink(name, l.item.id),
+      operations: Object.entries(OLD_FORMS).map(([op, { word }]) => ({
+        word,
+        href: leftOperationLink(name, l.item.id, op),
+      })),
     })),
     pages: {
       ...(page > 1 ? { before: leftLink(name, [['page', String(page - 1)]]) } : {}),

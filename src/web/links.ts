@@ -62,10 +62,13 @@ export const workItemLink = (draft: string, id: ItemId, query: Query = []) =>
   withQuery(path('desk', draft, 'item', id), query);
 export const operationLink = (draft: string, id: ItemId, operation: string) =>
   path('desk', draft, 'item', id, operation);
-export const daysLink = (draft: string) => path('desk', draft, 'days');
-/** Old items that do not stand in a draft, and the form that restores one. */
+/** The form of something that is done to a draft as a whole. */
+export const wholeLink = (draft: string, operation: string) => path('desk', draft, operation);
+export const daysLink = (draft: string) => wholeLink(draft, 'days');
+/** Old items that do not stand in a draft, and the forms of what can be done to one. */
 export const leftLink = (draft: string, query: Query = []) => withQuery(path('desk', draft, 'left'), query);
-export const restoreLink = (draft: string, id: ItemId) => path('desk', draft, 'left', id);
+export const leftOperationLink = (draft: string, id: ItemId, operation: string) =>
+  path('desk', draft, 'left', id, operation);
 
 /** The address of an item as it stands in an edition: by its number where it has one, since people read addresses out. */
 export const placeLink = (edition: string, entry: { readonly number: string; readonly id: ItemId }, shared = false) =>

@@ -16,6 +16,11 @@ export function rename(state: DraftState, { what, name, to }: OperationOf<'renam
         name,
         installationTypes.map(t => t.id),
       );
+    refuseTaken(
+      what,
+      to,
+      installationTypes.filter(t => t.id !== name && t.name !== name).flatMap(t => [t.id, t.name]),
+    );
     const renamed = installationTypes.map(t => (t.id === name || t.name === name ? { ...t, name: to } : t));
     return { ...state, settings: { ...settings, installationTypes: renamed } };
   }
@@ -27,6 +32,11 @@ export function rename(state: DraftState, { what, name, to }: OperationOf<'renam
         name,
         levels.map(l => l.name),
       );
+    refuseTaken(
+      what,
+      to,
+      levels.map(l => l.name).filter(l => l !== name),
+    );
     return { ...state, settings: { ...settings, levels: levels.map(l => (l.name === name ? { ...l, name: to } : l)) } };
   }
   const known = new Set(state.items.flatMap(i => i.terms ?? []));
@@ -35,6 +45,12 @@ export function rename(state: DraftState, { what, name, to }: OperationOf<'renam
     item.terms?.includes(name) ? { ...item, terms: [...new Set(item.terms.map(t => (t === name ? to : t)))] } : item,
   );
   return { ...state, items };
+}
+
+/** Two of one name could not be told apart; of terms that is meant: two words for one thing become one. */
+function refuseTaken(what: string, to: string, taken: readonly string[]): void {
+  if (!taken.includes(to)) return;
+  throw new CatalogError('BadArgument', `There is another ${what} called ${JSON.stringify(to)}; give another name.`);
 }
 
 function unknown(what: string, name: string, known: readonly string[]): never {
