@@ -18,8 +18,8 @@ export function mergeItems(sides: Three<readonly Item[]>, takes: Takes, conflict
     );
     if (item) merged.set(id, item);
   }
-  keepParents(merged, maps, conflicts);
-  breakCircles(merged, maps, conflicts);
+  keepParents(merged, maps, takes, conflicts);
+  breakCircles(merged, maps, takes, conflicts);
   return inOrder(merged, sides, takes, conflicts);
 }
 
@@ -30,12 +30,13 @@ function mergeItem(
   conflicts: Conflict[],
 ): Item | undefined {
   if (ours && theirs) return mergeFields(id, { base: base ?? ours, ours, theirs }, takes, conflicts);
+  const side = takes.get(id);
+  if (side !== undefined) return side === 'ours' ? ours : theirs;
   const there = ours ?? theirs;
   if (!there || !base) return there;
   if (unchanged(base, there)) return undefined;
-  const side = takes.get(id);
-  if (side === undefined) conflicts.push({ about: id, what: 'gone', ours: said(ours), theirs: said(theirs) });
-  return side === undefined ? there : side === 'ours' ? ours : theirs;
+  conflicts.push({ about: id, what: 'gone', ours: said(ours), theirs: said(theirs) });
+  return there;
 }
 
 const said = (item: Item | undefined) => (item ? (item.text ?? item.title) : 'ended');
@@ -68,23 +69,46 @@ function mergeFields(id: ItemId, sides: Three<Item>, takes: Takes, conflicts: Co
   return { id, number, level, parent, ...told } as unknown as Item;
 }
 
-/** What one side put below an item that the other side ended keeps its parent, and the conflict is told. */
-function keepParents(merged: Map<ItemId, Item>, maps: Three<Map<ItemId, Item>>, conflicts: Conflict[]): void {
+/**
+ * What one side put below an item that the other side ended keeps its parent, and the conflict is told. Where the end was
+ * taken it stands where that side has it, or goes with its parent.
+ */
+function keepParents(
+  merged: Map<ItemId, Item>,
+  maps: Three<Map<ItemId, Item>>,
+  takes: Takes,
+  conflicts: Conflict[],
+): void {
   for (let missing = true; missing; ) {
     missing = false;
-    for (const { id, parent } of [...merged.values()]) {
-      if (parent === null || merged.has(parent)) continue;
-      const kept = maps.ours.get(parent) ?? maps.theirs.get(parent);
-      if (!kept) continue;
-      merged.set(parent, kept);
-      conflicts.push({ about: parent, what: 'gone', ours: maps.ours.has(parent) ? `holds ${id}` : 'ended' });
+    for (const item of [...merged.values()]) {
+      const { id, parent } = item;
+      if (parent === null || merged.has(parent) || !merged.has(id)) continue;
       missing = true;
+      const side = takes.get(parent);
+      const elsewhere = side && maps[side].get(id);
+      if (side && elsewhere && (elsewhere.parent === null || merged.has(elsewhere.parent))) {
+        merged.set(id, { ...item, parent: elsewhere.parent });
+        continue;
+      }
+      // Taken itself, it needs its parent whatever was taken for that one.
+      if (side && takes.get(id) === undefined) {
+        merged.delete(id);
+        continue;
+      }
+      merged.set(parent, (maps.ours.get(parent) ?? maps.theirs.get(parent))!);
+      conflicts.push({ about: parent, what: 'gone', ours: maps.ours.has(parent) ? `holds ${id}` : 'ended' });
     }
   }
 }
 
-/** One moved A below B, the other B below A: both stay where ours has them. */
-function breakCircles(merged: Map<ItemId, Item>, maps: Three<Map<ItemId, Item>>, conflicts: Conflict[]): void {
+/** One moved A below B, the other B below A: both stay where ours has them, or the side that was taken. */
+function breakCircles(
+  merged: Map<ItemId, Item>,
+  maps: Three<Map<ItemId, Item>>,
+  takes: Takes,
+  conflicts: Conflict[],
+): void {
   for (const { id } of [...merged.values()]) {
     const seen = new Set<ItemId>([id]);
     for (let at = merged.get(id)?.parent ?? null; at !== null; at = merged.get(at)?.parent ?? null) {
@@ -92,11 +116,12 @@ function breakCircles(merged: Map<ItemId, Item>, maps: Three<Map<ItemId, Item>>,
         seen.add(at);
         continue;
       }
+      const side = [...seen].map(inCircle => takes.get(inCircle)).find(taken => taken !== undefined);
       for (const inCircle of seen) {
-        const ours = maps.ours.get(inCircle);
-        if (ours) merged.set(inCircle, { ...merged.get(inCircle)!, parent: ours.parent });
+        const there = maps[side ?? 'ours'].get(inCircle);
+        if (there) merged.set(inCircle, { ...merged.get(inCircle)!, parent: there.parent });
       }
-      conflicts.push({ about: at, what: 'place' });
+      if (side === undefined) conflicts.push({ about: at, what: 'place' });
       break;
     }
   }

@@ -21,6 +21,12 @@ export function mergeRecords(
     ),
   );
   const here = new Set(merged.items.map(i => i.id));
+  // Whoever decided that an item ends decided that nothing goes on in it, or points to it.
+  const ended = (id: ItemId | undefined) => id !== undefined && !here.has(id) && takes.has(id);
+  const settled = carried.map(({ pointsTo, ...record }): LineageRecord => {
+    const heirs = record.heirs.filter(h => !ended(h.to));
+    return { ...record, heirs, ...(pointsTo === undefined || ended(pointsTo) ? {} : { pointsTo }) };
+  });
   const arrivals = threeWayList(
     spread(sides, s => s.lineage.filter(r => r.from === null)),
     r => r.heirs[0]!.to,
@@ -28,7 +34,7 @@ export function mergeRecords(
     takes,
     conflicts,
   );
-  return [...carried, ...arrivals.filter(r => here.has(r.heirs[0]!.to))].reduce(withRecord, merged);
+  return [...settled, ...arrivals.filter(r => here.has(r.heirs[0]!.to))].reduce(withRecord, merged);
 }
 
 function mergeRecord(from: ItemId, sides: Three<LineageRecord>, takes: Takes, conflicts: Conflict[]): LineageRecord {
