@@ -3,9 +3,10 @@ import { type FindOptions, findCitations } from '../citing/find-citations.ts';
 import type { Joint } from '../crosswalk/joint.ts';
 import type { Citation, Outcome } from '../model/citation.ts';
 import type { Edit, FixedStretch, Passage } from '../model/document.ts';
-import { columnReader, type Doubt } from './column-editions.ts';
-import { resolveRange } from './ranges.ts';
-import { type MarksOf, resolveCitation } from './resolve.ts';
+import { carryCitation, doubtOf } from './carry-citation.ts';
+import { columnReader } from './column-editions.ts';
+import type { MarksOf } from './resolve.ts';
+import type { DecideText } from './text-decisions.ts';
 
 /** A citation of a document, what happens to it, and the edits that do it. */
 export interface CarriedCitation {
@@ -16,6 +17,8 @@ export interface CarriedCitation {
   /** Where it stands, in words: "line 12", "table 2, row 3". */
   readonly place: string;
   readonly edits: readonly Edit[];
+  /** What people are asked about its case, before anybody decides; absent where nobody is, or of each place by itself. */
+  readonly undecided?: Outcome;
   /** What would be written were the place not fixed, and why it is; there are no edits then. */
   readonly byHand?: { readonly text: string; readonly why: string };
 }
@@ -33,6 +36,7 @@ export function carryPassages(
   passages: readonly Passage[],
   options: FindOptions,
   fixed: readonly FixedStretch[] = [],
+  decide: DecideText = (_, outcome) => outcome,
 ): readonly CarriedCitation[] {
   const book = citedBook(joint.from, joint.old);
   const editions = [...options.editions, joint.to.header.name];
@@ -41,76 +45,18 @@ export function carryPassages(
   return passages.flatMap((passage, at) =>
     found[at]!.map(read => {
       const { citation, doubt } = byColumn(passage, read);
-      const { outcome, edits } = carryOne(joint, marks, citation, doubt ?? doubtOf(citation));
+      const answer = carryCitation(joint, marks, citation, doubt ?? doubtOf(citation), decide);
+      const { edits } = answer;
       const place = passage.place ?? `line ${citation.line}`;
       const held = fixed.find(f => edits.some(e => e.start < f.end && e.end > f.start));
       const changes = held ? { edits: [], byHand: { text: textOf(edits), why: held.why } } : { edits };
-      return { citation, outcome, context: contextOf(passage, citation), place, ...changes };
+      return { citation, ...answer, context: contextOf(passage, citation), place, ...changes };
     }),
   );
 }
 
 function textOf(edits: readonly Edit[]): string {
   return edits.map(e => e.text).join(' to ');
-}
-
-function doubtOf({ certain, short, why }: Citation): Doubt | undefined {
-  if (!certain) {
-    return {
-      why: `Perhaps it is no citation: ${why}.`,
-      toDo: 'Say whether the text means this item, and change the number by hand if it does.',
-    };
-  }
-  return short ? { why: 'It is written short.', toDo: 'Write the numbers out by hand.' } : undefined;
-}
-
-/** A citation that is in doubt, or whose digits are not its whole number, is never rewritten: a person has to. */
-function carryOne(
-  joint: Joint,
-  marks: MarksOf,
-  citation: Citation,
-  doubt: Doubt | undefined,
-): { outcome: Outcome; edits: readonly Edit[] } {
-  if (citation.evidence === 'said' && citation.edition === joint.to.header.name) {
-    const already = carriedBefore(joint, citation);
-    if (already) return { outcome: already, edits: [] };
-  }
-  const answer = answerOne(joint, marks, citation);
-  const { outcome } = answer;
-  if (!doubt || !['kept', 'carried'].includes(outcome.kind)) return answer;
-  const { why, toDo } = doubt;
-  return { outcome: { ...outcome, kind: 'choose', cause: 'reading', why: `${why} ${outcome.why}`, toDo }, edits: [] };
-}
-
-function answerOne(joint: Joint, marks: MarksOf, citation: Citation): { outcome: Outcome; edits: readonly Edit[] } {
-  const { number, edition, title, through, start, end } = citation;
-  const cited = { number, edition, ...(title === undefined ? {} : { title }) };
-  if (!through) {
-    const outcome = resolveCitation(joint, marks, cited);
-    const to = outcome.heirs[0]?.number;
-    return { outcome, edits: outcome.kind === 'carried' && to ? [{ start, end, text: to }] : [] };
-  }
-  const { outcome, first, last } = resolveRange(joint, marks, cited, through.number);
-  if (outcome.kind !== 'carried' || first === undefined || last === undefined) return { outcome, edits: [] };
-  // "3.2.1-4" keeps its short form: both ends stand under one parent, so the last segment says it all.
-  const short = through.end - through.start < through.number.length;
-  const text = short ? (last.split('.').at(-1) ?? last) : last;
-  return {
-    outcome,
-    edits: [
-      { start, end, text: first },
-      { start: through.start, end: through.end, text },
-    ],
-  };
-}
-
-/** A number that is said to be of the newer edition stays, if that prints it. */
-function carriedBefore(joint: Joint, { number, through }: Citation): Outcome | undefined {
-  const [first, last] = [number, through?.number ?? number].map(n => joint.new.withNumber(n));
-  if (!first?.length || !last?.length) return undefined;
-  const heirs = first.map(({ id, number: own, title }) => ({ id, number: own, title }));
-  const why = `${through ? `${number} to ${through.number}` : number} is said to be of ${joint.to.header.name} already.`;
-  return { kind: 'kept', cause: 'other-edition', heirs, why };
 }
 
 function contextOf(passage: Passage, citation: Citation): string {

@@ -1,5 +1,6 @@
-import type { Cause, Citation, OutcomeKind } from '../model/citation.ts';
+import type { Cause, OutcomeKind } from '../model/citation.ts';
 import type { Remark } from '../model/document.ts';
+import { citedNumber } from './carry-citation.ts';
 import type { CarriedCitation } from './passages.ts';
 
 /** One citation that a person has to look at. */
@@ -30,7 +31,7 @@ export function reviewOf(
       file,
       line: citation.line,
       place,
-      number: numberOf(citation),
+      number: citedNumber(citation),
       edition: citation.edition,
       text: context,
       outcome: outcome.kind,
@@ -50,7 +51,7 @@ export function remarksOf(citations: readonly CarriedCitation[]): readonly Remar
     return {
       start: citation.start,
       end: (citation.through ?? citation).end,
-      paragraphs: [`${numberOf(citation)}, ${outcome.kind}: ${outcome.why}`, `To do: ${toDoOf(one)}`, ...heirs],
+      paragraphs: [`${citedNumber(citation)}, ${outcome.kind}: ${outcome.why}`, `To do: ${toDoOf(one)}`, ...heirs],
     };
   });
 }
@@ -61,12 +62,8 @@ function openOf(citations: readonly CarriedCitation[], record: string | undefine
   );
 }
 
-function numberOf({ number, through }: Citation): string {
-  return through ? `${number} to ${through.number}` : number;
-}
-
 function toDoOf({ citation, outcome, byHand }: CarriedCitation): string {
-  if (byHand) return `Write ${byHand.text} for ${numberOf(citation)} by hand: it stands ${byHand.why}.`;
+  if (byHand) return `Write ${byHand.text} for ${citedNumber(citation)} by hand: it stands ${byHand.why}.`;
   return outcome.toDo ?? 'Look at it.';
 }
 

@@ -1,10 +1,12 @@
 import { type Command, InvalidArgumentError } from 'commander';
+import { agencyDecisions } from '../commands/agency-rules.ts';
 import { carryDocs, type DocsReport } from '../commands/carry-docs.ts';
 import { readEditionTexts } from '../commands/edition-texts.ts';
 import { readCrosswalk } from '../commands/read-crosswalk.ts';
 import { OUTCOMES } from '../model/citation.ts';
 import { listEditions } from '../store/names.ts';
 import { portsOf, readingCatalog } from './context.ts';
+import { keepAnswered } from './keep-answered.ts';
 import { count, printJson, printLines, reportFindings } from './print.ts';
 
 interface CarryDocsOptions {
@@ -12,6 +14,10 @@ interface CarryDocsOptions {
   readonly to: string;
   readonly out: string;
   readonly date?: string;
+  readonly decisions?: string;
+  readonly decisionsOut?: string;
+  readonly agency?: string;
+  readonly keepDecisions?: boolean;
   readonly json?: boolean;
 }
 
@@ -24,6 +30,10 @@ export function addCarryDocs(carry: Command): void {
     .requiredOption('--to <edition>', 'the edition to carry them to')
     .requiredOption('--out <dir>', 'folder for the carried copies, review.md and review.json')
     .option('--date <when>', 'date of the changes in Word, such as 2024-03-01; without it they bear none', changeDate)
+    .option('--decisions-out <file>', 'write the questions, each once, the largest first: csv or xlsx')
+    .option('--decisions <file>', 'apply such a file with answers: carry, stay or drop')
+    .option('--agency <name>', 'apply decisions that the catalog keeps for an agency')
+    .option('--keep-decisions', 'keep these answers in the catalog, for later runs with the same --agency')
     .option('--json', 'report as JSON')
     .addHelpText(
       'after',
@@ -31,24 +41,36 @@ export function addCarryDocs(carry: Command): void {
 Below the citations the list sets out stale content: values beside a number, quotations, retold sentences and answers of
 a quiz that tell what the newer edition no longer asks, with the new text beside. In Word, numbers that are certain are tracked changes by Fishplate, and what a person has to decide is a comment there.
 
+What has to be decided is asked once for all places that cite the same number: fill in answer, heir (numbers with | between
+them: all are written), because and by, and run again on the originals. An answer is for all texts; with the name of one
+in place of "text" under state it is for that one. Each place keeps the answer as a comment, or in review.md.
+
 Examples:
   fishplate carry docs lesson.md quiz.md --from 2018 --to 2024 --out carried
-  fishplate carry docs lesson.docx slides.pptx --from 2018 --to 2024 --out carried --date 2024-03-01`,
+  fishplate carry docs lesson.docx slides.pptx --from 2018 --to 2024 --out carried --date 2024-03-01
+  fishplate carry docs *.docx *.pptx --from 2018 --to 2024 --out carried --decisions-out ask.xlsx
+  fishplate carry docs *.docx *.pptx --from 2018 --to 2024 --out carried --decisions ask.xlsx`,
     )
     .action(async (inputs: string[], options: CarryDocsOptions, command: Command) => {
       const catalog = await readingCatalog(command);
       const { joint, marks } = await readCrosswalk(catalog, options.from, options.to);
+      const way = { from: joint.from.header.name, to: joint.to.header.name };
+      const { kept, findings } = await agencyDecisions(catalog, options, way);
       const editions = (await listEditions(catalog)).map(h => h.name);
       const report = await carryDocs(portsOf(command), joint, marks, {
         inputs,
         outDir: options.out,
         editions,
         texts: await readEditionTexts(catalog, joint),
+        ...(kept ? { kept } : {}),
         ...(options.date === undefined ? {} : { date: options.date }),
+        ...(options.decisions === undefined ? {} : { decisions: options.decisions }),
+        ...(options.decisionsOut === undefined ? {} : { decisionsOut: options.decisionsOut }),
       });
       if (options.json) printJson(report);
       else printLines(docsLines(report, options.out));
-      reportFindings(report.findings);
+      await keepAnswered(command, options, report.answered);
+      reportFindings([...findings, ...report.findings]);
     });
 }
 
@@ -61,6 +83,7 @@ function changeDate(written: string): string {
 
 /** What happened to documents, a line each. */
 export function docsLines(report: DocsReport, outDir: string): string[] {
+  const asked = report.questions.filter(q => q.lines > 1).slice(0, 3);
   return [
     ...report.documents.map(d => {
       if (d.leftAlone) return `${d.input}: carried already and untouched since; left alone.`;
@@ -72,6 +95,12 @@ export function docsLines(report: DocsReport, outDir: string): string[] {
     }),
     ...(report.review.length > 0
       ? [`${count(report.review.length, 'citation')} for a person to look at, in ${outDir}: review.md and review.json.`]
+      : []),
+    ...(report.decided.length > 0 ? [`${count(report.decided.length, 'citation')} settled by decisions.`] : []),
+    ...(asked.length > 0
+      ? [
+          `${count(report.questions.length, 'case')} to decide; the largest: ${asked.map(q => `${q.number} (${count(q.lines, 'place')})`).join(', ')}.`,
+        ]
       : []),
   ];
 }

@@ -33,16 +33,43 @@ export async function agencyRules(
   named: NamedAgency,
   way: { readonly from: string; readonly to: string },
 ): Promise<AgencyRules> {
-  const { agency, decisions, keepDecisions: keep = false } = named;
-  if (keep && (agency === undefined || decisions === undefined)) {
-    throw new CatalogError(
-      'BadArgument',
-      '--keep-decisions keeps the answers of --decisions for the agency of --agency; name both.',
-    );
-  }
+  const { agency, keepDecisions: keep = false } = named;
+  refuseToKeepNothing(named);
   const { answers, findings } =
     agency === undefined ? { answers: [], findings: [] } : await keptDecisions(catalog, agency, way);
   const known = answers.length > 0;
   const policy = await policyOf(ports, catalog, { ...named, mayLack: keep || known });
   return { ...(policy ? { policy } : {}), ...(known ? { kept: answers } : {}), findings };
+}
+
+/**
+ * The decisions that the catalog keeps for the texts of an agency. A policy says nothing of texts, so that an agency
+ * without any decision may be a misspelt one.
+ *
+ * @throws CatalogError BadArgument: decisions are to be kept and there are none or it is not said for whom, or none are kept
+ */
+export async function agencyDecisions(
+  catalog: Catalog,
+  named: Omit<NamedAgency, 'policy'>,
+  way: { readonly from: string; readonly to: string },
+): Promise<Pick<AgencyRules, 'kept' | 'findings'>> {
+  const { agency, keepDecisions: keep = false } = named;
+  refuseToKeepNothing(named);
+  if (agency === undefined) return { findings: [] };
+  const { answers, findings } = await keptDecisions(catalog, agency, way);
+  if (answers.length > 0) return { kept: answers, findings };
+  if (keep) return { findings };
+  throw new CatalogError(
+    'BadArgument',
+    `The catalog keeps no decisions of ${agency} from ${way.from} to ${way.to}; check the name, or leave --agency out.`,
+    { agency },
+  );
+}
+
+function refuseToKeepNothing({ agency, decisions, keepDecisions }: Omit<NamedAgency, 'policy'>): void {
+  if (!keepDecisions || (agency !== undefined && decisions !== undefined)) return;
+  throw new CatalogError(
+    'BadArgument',
+    '--keep-decisions keeps the answers of --decisions for the agency of --agency; name both.',
+  );
 }

@@ -1,13 +1,17 @@
 import { join } from 'node:path';
+import type { DecidedEntry } from '../carryover/decided-review.ts';
 import type { EditionTexts } from '../carryover/old-sayings.ts';
+import type { Question } from '../carryover/questions.ts';
 import type { MarksOf } from '../carryover/resolve.ts';
 import type { ReviewEntry } from '../carryover/review.ts';
 import { staleFinder } from '../carryover/stale-content.ts';
 import { type StaleEntry, staleSearch } from '../carryover/stale-review.ts';
+import { OF_TEXTS, textQuestions } from '../carryover/text-decisions.ts';
 import type { Joint } from '../crosswalk/joint.ts';
 import type { OutcomeKind } from '../model/citation.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Finding } from '../model/finding.ts';
+import type { JobAnswer } from '../model/job-answer.ts';
 import {
   type CarriedDocument,
   carryDocument,
@@ -19,13 +23,17 @@ import {
 import { markOf, refuseEditedOutput } from './carry-mark.ts';
 import { writeTogether } from './commit-all.ts';
 import { type PlacedDocument, placeDocuments } from './document-set.ts';
-import type { Ports } from './ports.ts';
+import type { Files, Ports } from './ports.ts';
+import { type GivenDecisions, readDecisions } from './read-decisions.ts';
+import { questionTable } from './tables-beside.ts';
 
-export interface CarryDocsOptions extends Omit<DocumentOptions, 'searchStale'> {
+export interface CarryDocsOptions extends Omit<DocumentOptions, 'searchStale' | 'decisions'>, GivenDecisions {
   readonly inputs: readonly string[];
   readonly outDir: string;
   /** The texts of both editions; without them stale content is not looked for. */
   readonly texts?: EditionTexts;
+  /** Where the questionnaire goes: csv, or a workbook where it ends in .xlsx. */
+  readonly decisionsOut?: string;
 }
 
 export interface DocumentReport {
@@ -48,8 +56,14 @@ export interface DocsReport {
   readonly to: string;
   readonly documents: readonly DocumentReport[];
   readonly review: readonly ReviewEntry[];
+  /** What decisions settled. */
+  readonly decided: readonly DecidedEntry[];
   readonly stale: readonly StaleEntry[];
+  /** Each once, those with the most places first, answered ones among them. */
+  readonly questions: readonly Question[];
   readonly findings: readonly Finding[];
+  /** Answers of the questionnaire that were of use, to be kept for later runs. */
+  readonly answered: readonly Omit<JobAnswer, 'date'>[];
 }
 
 /**
@@ -66,11 +80,17 @@ export async function carryDocs(
   options: CarryDocsOptions,
 ): Promise<DocsReport> {
   const { files, progress } = ports;
-  const { texts, ...documents } = options;
+  const { texts, decisions: given, kept, decisionsOut, ...documents } = options;
+  const { decisions } = await readDecisions(
+    files,
+    { ...(given ? { decisions: given } : {}), ...(kept ? { kept } : {}) },
+    OF_TEXTS,
+  );
   const searchStale = texts && staleSearch(joint, texts, staleFinder(joint, texts, options.editions));
-  const how = { ...documents, ...(searchStale ? { searchStale } : {}) };
+  const how = { ...documents, ...(searchStale ? { searchStale } : {}), ...(decisions ? { decisions } : {}) };
   const [from, to] = [joint.from.header.name, joint.to.header.name];
   const places = await placeDocuments(files, options.inputs, options.outDir);
+  if (decisionsOut !== undefined) await refuseOverInput(files, decisionsOut, options.inputs);
   const carried: { readonly place: PlacedDocument; readonly done: CarriedDocument }[] = [];
   const leftAlone: PlacedDocument[] = [];
   for (const [at, place] of places.entries()) {
@@ -90,19 +110,34 @@ export async function carryDocs(
 
   const {
     review,
+    decided,
     stale,
     files: outputs,
   } = documentOutputs(
     joint,
     carried.map(c => c.done),
   );
-  await writeTogether(
-    files,
-    outputs.map(([name, content]) => [join(options.outDir, name), content] as const),
+  const questions = textQuestions(
+    joint,
+    carried.map(c => c.done).filter(d => d.record === undefined),
   );
+  const asked =
+    decisionsOut === undefined ? [] : [[decisionsOut, questionTable(decisionsOut, questions, decisions)] as const];
+  const copies = outputs.map(([name, content]) => [join(options.outDir, name), content] as const);
+  await writeTogether(files, [...copies, ...asked]);
   const reports = [...carried.map(reportOf), ...leftAlone.map(p => ({ ...untouched(p), leftAlone: true }))];
-  const findings = [...review.map(findingOf), ...stale.map(staleFinding)];
-  return { from, to, documents: reports, review, stale, findings };
+  const findings = [...review.map(findingOf), ...stale.map(staleFinding), ...(decisions?.findings() ?? [])];
+  const answered = decisions?.toKeep({ from, to }) ?? [];
+  return { from, to, documents: reports, review, decided, stale, questions, findings, answered };
+}
+
+async function refuseOverInput(files: Files, out: string, inputs: readonly string[]): Promise<void> {
+  for (const input of inputs) {
+    if (!(await files.same(out, input))) continue;
+    throw new CatalogError('OutputIsInput', `${out} is one of the documents; give --decisions-out another name.`, {
+      out,
+    });
+  }
 }
 
 function edited(path: string, to: string): CatalogError {

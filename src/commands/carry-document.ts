@@ -1,8 +1,11 @@
+import { type DecidedEntry, decidedIn, decidedRemarks, writeDecided } from '../carryover/decided-review.ts';
+import type { Decisions } from '../carryover/decisions.ts';
 import { type CarriedCitation, carryPassages } from '../carryover/passages.ts';
 import type { MarksOf } from '../carryover/resolve.ts';
 import { type ReviewEntry, remarksOf, reviewOf, writeReview } from '../carryover/review.ts';
 import { sidecarName, writeSidecar } from '../carryover/sidecar.ts';
 import { type StaleEntry, type StaleSearch, writeStale } from '../carryover/stale-review.ts';
+import { textDecider } from '../carryover/text-decisions.ts';
 import { statedEdition } from '../citing/stated-edition.ts';
 import type { Joint } from '../crosswalk/joint.ts';
 import { changeDocument } from '../documents/change-document.ts';
@@ -40,6 +43,8 @@ export interface DocumentOptions {
   readonly date?: string;
   /** Looks for stale content; it needs the texts of both editions, which not everybody has at hand. */
   readonly searchStale?: StaleSearch;
+  /** What people decided about cases. */
+  readonly decisions?: Decisions;
 }
 
 /** One document with its citations answered, and its carried copy. Touches no file. */
@@ -47,7 +52,7 @@ export async function carryDocument(
   joint: Joint,
   marks: MarksOf,
   { path, name, bytes, marked }: GivenDocument,
-  { editions = [], date, searchStale }: DocumentOptions,
+  { editions = [], date, searchStale, decisions }: DocumentOptions,
 ): Promise<CarriedDocument> {
   const { passages, record, fixed, edition } = await readDocument(path, bytes);
   const known = [joint.from.header.name, joint.to.header.name, ...editions];
@@ -58,6 +63,8 @@ export async function carryDocument(
     passages,
     { editions, ...(fileEdition === undefined ? {} : { fileEdition }) },
     fixed,
+    // What a signed record says is not decided anew.
+    decisions && record === undefined ? textDecider(joint, decisions, name) : undefined,
   );
   // A record tells what was asked when it was signed, and a text of another edition what that one asks.
   const follows = fileEdition === undefined || fileEdition === joint.from.header.name;
@@ -69,7 +76,7 @@ export async function carryDocument(
   );
   const changes = {
     edits: citations.flatMap(c => c.edits),
-    remarks: [...remarksOf(citations), ...(stale?.remarks ?? [])],
+    remarks: [...remarksOf(citations), ...decidedRemarks(citations), ...(stale?.remarks ?? [])],
   };
   const stamp = { author: 'Fishplate', ...(date === undefined ? {} : { date }) };
   // A signed record is copied as it is; of what is only read there is no copy.
@@ -85,20 +92,23 @@ export function documentOutputs(
   carried: readonly CarriedDocument[],
 ): {
   readonly review: readonly ReviewEntry[];
+  readonly decided: readonly DecidedEntry[];
   readonly stale: readonly StaleEntry[];
   readonly files: readonly (readonly [string, string | Uint8Array])[];
 } {
   const [from, to] = [joint.from.header.name, joint.to.header.name];
   const review = carried.flatMap(c => reviewOf(c.name, c.citations, c.record));
+  const decided = carried.flatMap(c => decidedIn(c.name, c.citations));
   const stale = carried.flatMap(c => c.stale ?? []);
   const looked = carried.some(c => c.stale);
-  const list = { from, to, citations: review, ...(looked ? { stale } : {}) };
+  const list = { from, to, citations: review, ...(decided.length ? { decided } : {}), ...(looked ? { stale } : {}) };
   return {
     review,
+    decided,
     stale,
     files: [
       ...carried.flatMap(one => copyOf(one, from, to)),
-      ['review.md', writeReview(from, to, review) + (looked ? writeStale(to, stale) : '')],
+      ['review.md', writeReview(from, to, review) + writeDecided(decided) + (looked ? writeStale(to, stale) : '')],
       ['review.json', `${JSON.stringify(list, null, 2)}\n`],
     ],
   };

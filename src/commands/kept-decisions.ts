@@ -36,6 +36,6 @@ export async function keepDecisions(
     files.set(path, writeJobAnswer(answer));
   }
   if (files.size === 0) return 0;
-  await writeBeside(catalog, files, person(ports), `Decisions about the jobs of ${agency}: ${files.size} kept`);
+  await writeBeside(catalog, files, person(ports), `Decisions of ${agency}: ${files.size} kept`);
   return files.size;
 }

@@ -1,4 +1,4 @@
-import { Decisions } from '../carryover/decisions.ts';
+import { type AnswerWords, Decisions } from '../carryover/decisions.ts';
 import type { JobAnswer } from '../model/job-answer.ts';
 import { readTable } from '../tables/read-table.ts';
 import type { Files } from './ports.ts';
@@ -10,12 +10,13 @@ export interface GivenDecisions {
   readonly kept?: readonly JobAnswer[];
 }
 
-/** What people decided about the cases of a run, and the questionnaire's bytes; empty where nobody decided anything. */
+/** What people decided about the cases of a run of jobs, or of texts, and the questionnaire's bytes; empty where nobody decided anything. */
 export async function readDecisions(
   files: Pick<Files, 'read'>,
   { decisions: path, kept }: GivenDecisions,
+  words?: AnswerWords,
 ): Promise<{ readonly decisions?: Decisions; readonly bytes?: Uint8Array }> {
-  if (path === undefined) return kept ? { decisions: new Decisions(undefined, kept) } : {};
+  if (path === undefined) return kept ? { decisions: new Decisions(undefined, kept, words) } : {};
   const bytes = await files.read(path);
-  return { decisions: new Decisions(readTable(path, bytes), kept), bytes };
+  return { decisions: new Decisions(readTable(path, bytes), kept, words), bytes };
 }

@@ -22,11 +22,19 @@ export function tablesBeside(
   const { questions, decisions, prices } = found;
   const tables: (readonly [string, Uint8Array])[] = [];
   if (decisionsOut !== undefined) {
-    const rows = questionRows(questions, decisions);
-    tables.push([decisionsOut, tableBytes(decisionsOut, 'Decisions', QUESTION_COLUMNS, rows)]);
+    tables.push([decisionsOut, questionTable(decisionsOut, questions, decisions)]);
   }
   if (pricesOut !== undefined) {
     tables.push([pricesOut, tableBytes(pricesOut, 'Price changes', prices.columns, prices.rows())]);
   }
   return tables;
+}
+
+/** The questionnaire of a run, with the answers that still hold. */
+export function questionTable(
+  path: string,
+  questions: readonly Question[],
+  decisions: Decisions | undefined,
+): Uint8Array {
+  return tableBytes(path, 'Decisions', QUESTION_COLUMNS, questionRows(questions, decisions));
 }
