@@ -25,6 +25,8 @@ describe('pairs of other trades', () => {
     ['third', 'odd, unseen', r => number(r) % 2 === 1],
     ['fourth', 'eight trades', r => number(r) <= 80],
     ['fourth', 'eight others, unseen', r => number(r) > 80],
+    ['fifth', 'ten trades', r => number(r) <= 100],
+    ['fifth', 'ten others, unseen', r => number(r) > 100],
   ])('of the %s set, %s, are judged as labelled', (set, name, which) => {
     const pairs = rows(set).filter(which);
     const [duty, lost] = [measurePairs(pairs), losses(pairs)];
