@@ -1,3 +1,4 @@
+import { sameTitle } from '../citing/titles.ts';
 import type { Joint } from '../crosswalk/joint.ts';
 import type { Citation, Outcome } from '../model/citation.ts';
 import { citedNumber } from './carry-citation.ts';
@@ -25,7 +26,7 @@ export type DecideText = (citation: Citation, outcome: Outcome) => Outcome;
 export function textDecider(joint: Joint, decisions: Decisions, document: string): DecideText {
   return (citation, outcome) => {
     if (!isQuestion(outcome)) return outcome;
-    const [own, all] = [document, IN_TEXTS].map(state => caseOf(citation, state));
+    const [own, all] = [document, IN_TEXTS].map(state => caseOf(joint, citation, state));
     return decisions.apply(joint, decisions.known(own!) ? own! : all!, outcome);
   };
 }
@@ -45,7 +46,7 @@ export function textQuestions(
   for (const { name, citations } of documents) {
     for (const { citation, undecided, place } of citations) {
       if (!undecided) continue;
-      const [found, mark] = [caseOf(citation, IN_TEXTS), askedOn(joint, undecided)];
+      const [found, mark] = [caseOf(joint, citation, IN_TEXTS), askedOn(joint, undecided)];
       const key = JSON.stringify([found.number, found.edition, found.title ?? null, mark]);
       const known = asked.get(key) ?? {
         question: { ...found, outcome: undecided, askedOn: mark, lines: 0 },
@@ -64,6 +65,10 @@ export function textQuestions(
   );
 }
 
-function caseOf(citation: Citation, state: string): CaseKey {
-  return { number: citedNumber(citation), type: undefined, state, edition: citation.edition, title: citation.title };
+/** "3.2.1" and "3.2.1 Overflow capacity" are one case where the number bears this title anyway. */
+function caseOf(joint: Joint, citation: Citation, state: string): CaseKey {
+  const { edition, title } = citation;
+  const bearers = joint.old.withNumber(citation.number);
+  const isOwn = title !== undefined && bearers.length === 1 && sameTitle(bearers[0]!.title, title);
+  return { number: citedNumber(citation), type: undefined, state, edition, title: isOwn ? undefined : title };
 }

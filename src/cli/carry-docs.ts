@@ -83,7 +83,7 @@ function changeDate(written: string): string {
 
 /** What happened to documents, a line each. */
 export function docsLines(report: DocsReport, outDir: string): string[] {
-  const asked = report.questions.filter(q => q.lines > 1).slice(0, 3);
+  const asked = report.decided.length > 0 ? [] : report.questions.filter(q => q.lines > 1).slice(0, 3);
   return [
     ...report.documents.map(d => {
       if (d.leftAlone) return `${d.input}: carried already and untouched since; left alone.`;

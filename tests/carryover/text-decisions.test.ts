@@ -70,6 +70,15 @@ describe('what has to be decided in documents', () => {
     expect(report.questions.map(q => q.lines)).toEqual([4, 2, 1, 1]);
   });
 
+  it('is another question where the title beside a number is not its own', async () => {
+    const { carry, asked } = setUp({ '/in/a.md': 'See 3.4.5, 3.4.5 Cover and lock, 3.4.5 Ladder.\n' });
+    await carry({ decisionsOut: 'ask.csv' });
+    expect(asked().map(r => [r.number, r.title_beside, r.lines])).toEqual([
+      ['3.4.5', '', '2'],
+      ['3.4.5', 'Ladder', '1'],
+    ]);
+  });
+
   it('is answered for all of them: in Word a tracked change with the decision beside it', async () => {
     const { answer, part, text, held } = setUp(await lessons());
     const before = held.get('/in/r.txt');
