@@ -5,7 +5,9 @@ import type { Citation, Outcome } from '../model/citation.ts';
 import type { Edit, FixedStretch, Passage } from '../model/document.ts';
 import { carryCitation, doubtOf } from './carry-citation.ts';
 import { columnReader } from './column-editions.ts';
+import { rowsOf } from './passage-rows.ts';
 import type { MarksOf } from './resolve.ts';
+import { withSaidEdition } from './said-edition.ts';
 import type { DecideText } from './text-decisions.ts';
 
 /** A citation of a document, what happens to it, and the edits that do it. */
@@ -42,21 +44,25 @@ export function carryPassages(
   const editions = [...options.editions, joint.to.header.name];
   const found = findCitations(book, passages, { ...options, editions });
   const byColumn = columnReader([joint.from.header.name, ...editions]);
-  return passages.flatMap((passage, at) =>
-    found[at]!.map(read => {
-      const { citation, doubt } = byColumn(passage, read);
+  const rows = rowsOf(passages);
+  return passages.flatMap((passage, at) => {
+    const read = found[at]!.map(citation => byColumn(passage, citation));
+    const row = rows(passage);
+    return read.map(({ citation, doubt }, n) => {
       const answer = carryCitation(joint, marks, citation, doubt ?? doubtOf(citation), decide);
-      const { edits } = answer;
+      const neighbours = [read[n - 1], read[n + 1]].flatMap(r => r?.citation ?? []);
+      const { name, ...said } = withSaidEdition(joint, citation, answer, { passage, neighbours, row, editions });
+      const edits = name ? [...said.edits, name] : said.edits;
       const place = passage.place ?? `line ${citation.line}`;
       const held = fixed.find(f => edits.some(e => e.start < f.end && e.end > f.start));
-      const changes = held ? { edits: [], byHand: { text: textOf(edits), why: held.why } } : { edits };
-      return { citation, ...answer, context: contextOf(passage, citation), place, ...changes };
-    }),
-  );
+      const changes = held ? { edits: [], byHand: { text: textOf(said.edits, name), why: held.why } } : { edits };
+      return { citation, ...said, context: contextOf(passage, citation), place, ...changes };
+    });
+  });
 }
 
-function textOf(edits: readonly Edit[]): string {
-  return edits.map(e => e.text).join(' to ');
+function textOf(numbers: readonly Edit[], edition: Edit | undefined): string {
+  return `${numbers.map(e => e.text).join(' to ')}${edition ? ` of ${edition.text}` : ''}`;
 }
 
 function contextOf(passage: Passage, citation: Citation): string {

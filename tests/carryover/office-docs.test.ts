@@ -74,9 +74,9 @@ describe('carrying Word documents', () => {
   });
 
   it('takes the edition from the document property, and refuses to guess across editions', async () => {
-    const body = paragraph(run('3.1.1 and 3.1.1 (2018)'));
+    const body = paragraph(run('3.1.1. See 3.1.1 (2018)'));
     const { report, parts } = await carry({ '/in/a.docx': docxOf(body, {}, customProperty('edition', '2014')) });
-    expect(textsOf(parts('/out/a.docx')[DOC]!, 'accepted')).toEqual(['3.1.1 and 3.1.2 (2018)']);
+    expect(textsOf(parts('/out/a.docx')[DOC]!, 'accepted')).toEqual(['3.1.1. See 3.1.2 (2024)']);
     expect(report.review).toMatchObject([{ number: '3.1.1', cause: 'other-edition' }]);
   });
 
