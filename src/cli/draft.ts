@@ -7,7 +7,7 @@ import { mergeDraft } from '../commands/merge-draft.ts';
 import { mergeOneFile } from '../commands/merge-driver.ts';
 import { openDraft } from '../commands/open-draft.ts';
 import { readCrosswalk } from '../commands/read-crosswalk.ts';
-import { readDraft } from '../commands/read-draft.ts';
+import { nameOfBranch, readDraft } from '../commands/read-draft.ts';
 import { showDraftItem } from '../commands/show-draft-item.ts';
 import { undoOperation } from '../commands/undo-operation.ts';
 import { crosswalkStatistics } from '../crosswalk/statistics.ts';
@@ -120,7 +120,7 @@ function addHistory(draft: Command): void {
           `The draft ${header.name} replaces no edition, so nothing has become of anything.`,
         );
       }
-      const name = branch.ref.replace(/^refs\/heads\/(draft\/)?/, '');
+      const name = nameOfBranch(branch.ref);
       const { joint, marks, findings } = await readCrosswalk(catalog, header.replaces, name);
       const statistics = crosswalkStatistics(joint);
       if (options.out !== undefined) {

@@ -1,4 +1,5 @@
 import { CatalogError } from '../model/errors.ts';
+import { refuseTaken } from '../store/free-name.ts';
 import type { Catalog } from '../store/open.ts';
 import { branchDraft } from '../store/write-draft.ts';
 import { readDraft } from './read-draft.ts';
@@ -12,5 +13,7 @@ export async function branchOf(catalog: Catalog, name: string, draft: string | u
     );
   }
   const { branch } = await readDraft(catalog, draft);
+  // An edition of that name would be meant wherever the branch is named.
+  await refuseTaken(catalog, name);
   await branchDraft(catalog, name, branch.tip);
 }

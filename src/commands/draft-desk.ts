@@ -8,6 +8,7 @@ import type { Settings } from '../model/settings.ts';
 import { locate } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
 import { nearestNames } from '../text/nearest.ts';
+import { type BranchesDesk, branchesDesk } from './branches-desk.ts';
 import { type LoggedStep, stepsUpTo } from './draft-log.ts';
 import { type OperationsReport, operateOnDraft, prepareOperations, type WrittenOperation } from './draft-operations.ts';
 import { type Foreseen, foresee } from './foresee-operation.ts';
@@ -15,12 +16,14 @@ import { inTurn } from './in-turn.ts';
 import { named } from './named-item.ts';
 import type { Person } from './people.ts';
 import type { Ports } from './ports.ts';
-import { type ReadDraft, readDraft } from './read-draft.ts';
+import { nameOfBranch, type ReadDraft, readDraft } from './read-draft.ts';
 import { remember } from './remember.ts';
 import { undoOperation } from './undo-operation.ts';
 
-/** A draft as a desk shows it, at one commit. */
+/** A draft, or a branch of one, as a desk shows it, at one commit. */
 export interface DeskDraft {
+  /** What it is called in addresses: the draft's name, or the branch's. */
+  readonly name: string;
   readonly header: EditionHeader;
   readonly tip: string;
   readonly settings: Settings;
@@ -61,6 +64,7 @@ export interface DraftDesk {
   do(draft: string, operation: WrittenOperation, seen: string, by: Person): Promise<OperationsReport>;
   /** Takes a step back; gives what was undone. Throws BadArgument where later work rests on it. */
   undo(draft: string, commit: string, by: Person): Promise<string>;
+  readonly branches: BranchesDesk;
 }
 
 export interface Foresight extends Foreseen {
@@ -108,6 +112,7 @@ export function draftDesk(ports: Ports, reading: Catalog, writing: () => Promise
       turn(async () => operateOnDraft(signed(by), await writing(), { draft, operations: [operation], seen })),
     undo: (draft, commit, by) =>
       turn(async () => (await undoOperation(signed(by), await writing(), { draft, commit })).undone),
+    branches: branchesDesk(ports, reading, writing, turn),
   };
 }
 
@@ -126,6 +131,7 @@ function shownAtDesk({ header, branch, state }: ReadDraft, steps: readonly Logge
       return { item, heirs, reason: meanings.get(reason) ?? reason, note };
     });
   return {
+    name: nameOfBranch(branch.ref),
     header,
     tip: branch.tip,
     settings,

@@ -29,10 +29,15 @@ export async function logDraft(catalog: Catalog, draft: string | undefined): Pro
   return stepsUpTo(catalog, branch.tip);
 }
 
-export async function stepsUpTo(catalog: Catalog, tip: string): Promise<readonly LoggedStep[]> {
+/** @param known commits at which the log ends */
+export async function stepsUpTo(
+  catalog: Catalog,
+  tip: string,
+  known?: ReadonlySet<string>,
+): Promise<readonly LoggedStep[]> {
   const undone = new Set<string>();
   const steps: LoggedStep[] = [];
-  for (const { oid, message, author } of await draftLog(catalog, tip)) {
+  for (const { oid, message, author } of await draftLog(catalog, tip, known)) {
     const trailer = (name: string) =>
       message
         .split('\n')

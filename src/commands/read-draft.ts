@@ -28,6 +28,9 @@ export async function readDraft(catalog: Catalog, name: string | undefined): Pro
   return { header, branch: { ref: at.ref, tip: at.commit }, state };
 }
 
+/** What a draft, or a branch of one, is called wherever it is named: `2030`, `roofs`. */
+export const nameOfBranch = (ref: string) => ref.replace(/^refs\/heads\/(draft\/)?/, '');
+
 /** The draft inside one commit: a branch's tip, or any step before it. */
 export async function readDraftAt(
   catalog: Catalog,

@@ -12,10 +12,17 @@ export interface DraftCommit {
   readonly author: Person;
 }
 
-/** The commits of a draft by their first parents, newest first, down to the one that began it. */
-export async function draftLog({ repo }: Catalog, tip: string): Promise<DraftCommit[]> {
+/**
+ * The commits of a draft by their first parents, newest first, down to the one that began it, or the first that is among
+ * the known.
+ */
+export async function draftLog(
+  { repo }: Catalog,
+  tip: string,
+  known: ReadonlySet<string> = new Set(),
+): Promise<DraftCommit[]> {
   const commits: DraftCommit[] = [];
-  for (let oid: string | undefined = tip; oid !== undefined; ) {
+  for (let oid: string | undefined = tip; oid !== undefined && !known.has(oid); ) {
     const { commit }: git.ReadCommitResult = await soundObject(oid, git.readCommit({ ...repo.git, oid }));
     if ((await fileAt(repo, commit.tree, DRAFT_PATH)) === null) break;
     const { name, email, timestamp } = commit.author;
@@ -24,6 +31,20 @@ export async function draftLog({ repo }: Catalog, tip: string): Promise<DraftCom
     oid = commit.parent[0];
   }
   return commits;
+}
+
+/** Every commit of a draft that led to this one, those of branches that were merged included. */
+export async function draftCommits({ repo }: Catalog, tip: string): Promise<ReadonlySet<string>> {
+  const seen = new Set<string>();
+  const work = [tip];
+  for (let oid = work.pop(); oid !== undefined; oid = work.pop()) {
+    if (seen.has(oid)) continue;
+    const { commit }: git.ReadCommitResult = await soundObject(oid, git.readCommit({ ...repo.git, oid }));
+    if ((await fileAt(repo, commit.tree, DRAFT_PATH)) === null) continue;
+    seen.add(oid);
+    work.push(...commit.parent);
+  }
+  return seen;
 }
 
 /** The commit from which two branches of a draft went apart; undefined where they have none in common. */

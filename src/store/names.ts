@@ -59,6 +59,22 @@ export async function listDrafts({ repo }: { readonly repo: Repository }): Promi
   return branches.filter(b => b.startsWith('draft/')).map(b => b.slice('draft/'.length));
 }
 
+/** Somebody's own branches of a draft, by name, each with the commit where it stands. */
+export async function listDraftBranches(
+  catalog: Catalog,
+  draft: string,
+): Promise<{ readonly name: string; readonly tip: string }[]> {
+  const { repo } = catalog;
+  const found: { name: string; tip: string }[] = [];
+  for (const name of (await git.listBranches(repo.git)).sort()) {
+    if (name.startsWith('draft/') || name === 'main' || branchRef(name) === null) continue;
+    // A name that an edition or a draft has as well means that one, wherever it is named; what cannot be read is no branch of ours.
+    const at = await locate(catalog, name).catch(() => undefined);
+    if (at?.ref === `refs/heads/${name}` && at.name === draft) found.push({ name, tip: at.commit });
+  }
+  return found;
+}
+
 /**
  * Finds `2024` (the newest erratum of that edition), `2024.0` (as published), a draft by its name, or somebody's own
  * branch of a draft by the name of the branch.

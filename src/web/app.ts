@@ -13,6 +13,7 @@ import { carryRoutes } from './carry-routes.ts';
 import { commentRoutes } from './comments-routes.ts';
 import { type Briefings, crosswalkRoutes } from './crosswalk-routes.ts';
 import { deskRoutes } from './desk-routes.ts';
+import { branchesRoutes } from './draft-branches-routes.ts';
 import { draftRoutes } from './draft-routes.ts';
 import { type ErrorPage, errorPage, noSuchPage } from './error-page.ts';
 import { guards } from './guard.ts';
@@ -126,6 +127,7 @@ export function viewerApp(parts: ViewerParts): Express {
     commentRoutes(routes, desk.comments);
     intakeRoutes(routes, desk.intake);
     draftRoutes(routes, desk.work);
+    branchesRoutes(routes, desk.work);
     deskRoutes(routes, desk.release, desk.comments);
   }
 

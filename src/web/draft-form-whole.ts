@@ -102,9 +102,9 @@ export const renumber: DraftForm = {
   heading: name => `Renumber ${name}`,
   fits: ({ settings }) => !numberedByPlace(settings),
   fields: () => [WHY],
-  operation: ({ header, settings }, typed) => {
+  operation: ({ name, settings }, typed) => {
     if (!numberedByPlace(settings)) return { op: 'renumber', ...whySaid(typed) };
-    throw refuse(`${header.name} is numbered by place already, without gaps; nothing is to be renumbered.`);
+    throw refuse(`${name} is numbered by place already, without gaps; nothing is to be renumbered.`);
   },
 };
 

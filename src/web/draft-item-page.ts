@@ -41,8 +41,7 @@ export interface DraftItemPage {
 const MOST_SOURCES = 6;
 
 export function draftItemPage(draft: DeskDraft, item: Item, csrf: FormField, done: boolean): DraftItemPage {
-  const { header, places, old, oldName, settings } = draft;
-  const name = header.name;
+  const { name, places, old, oldName, settings } = draft;
   const sources = draft.sources(item.id);
   const types = (of: typeof places, id: string) => of.types(id).map(type => typeName(settings, type));
   const [newest] = draft.steps;
@@ -75,7 +74,7 @@ export function draftItemPage(draft: DeskDraft, item: Item, csrf: FormField, don
     text: item.text ?? '',
     caution: item.caution ?? '',
     facts: factsOf(item, types(places, item.id)),
-    commentsHref: `${commentsLink(name, [
+    commentsHref: `${commentsLink(draft.header.name, [
       ['state', 'all'],
       ['item', item.id],
     ])}#list`,

@@ -5,8 +5,10 @@ import type { Item } from '../model/item.ts';
 import { type DraftForm, type OperationForm, type Typed, typedIn } from './draft-form.ts';
 import { DRAFT_FORMS, formIn, ITEM_FORMS, OLD_FORMS } from './draft-forms.ts';
 import { draftItemPage } from './draft-item-page.ts';
+import { draftLeftPage } from './draft-left-page.ts';
 import { draftOperationPage, type OperationRequest } from './draft-operation-page.ts';
-import { draftLeftPage, draftWorkPage, type WorkRequest } from './draft-work-page.ts';
+import { inPageWords, isRefusal } from './draft-refusal.ts';
+import { draftWorkPage, type WorkRequest } from './draft-work-page.ts';
 import { leftLink, leftOperationLink, operationLink, wholeLink, workItemLink, workLink } from './links.ts';
 import { csrfField, requirePerson } from './people.ts';
 import { firstValue, pageOf } from './query-values.ts';
@@ -23,16 +25,16 @@ export function draftRoutes({ get, post, show }: Routes, desk: DraftDesk): void 
     const { query } = asked.request;
     const done = firstValue(query, 'done') === 'yes';
     const request = { page: pageOf(query), csrf: csrfField(asked.request), done, ...more };
-    const title = `Work on ${draft.header.name}`;
+    const title = `Work on ${draft.name}`;
     await show(asked, 'draft-work', draftWorkPage(draft, request), title, more.trouble ? 400 : 200);
   };
   get('/desk/:draft/work', asked => showWork(asked));
 
   get('/desk/:draft/find', async asked => {
-    const { header } = await reading(asked);
+    const { name } = await reading(asked);
     const sought = firstValue(asked.request.query, 'item', 200) ?? '';
     try {
-      asked.response.redirect(303, workItemLink(header.name, await desk.find(header.name, sought)));
+      asked.response.redirect(303, workItemLink(name, await desk.find(name, sought)));
     } catch (error) {
       if (!isRefusal(error)) throw error;
       await showWork(asked, { sought, trouble: sought === '' ? 'Type the number of an item.' : inPageWords(error) });
@@ -56,17 +58,12 @@ export function draftRoutes({ get, post, show }: Routes, desk: DraftDesk): void 
     const item = itemIn(draft, (asked.request.params as { id: string }).id);
     const done = firstValue(asked.request.query, 'done') === 'yes';
     const page = draftItemPage(draft, item, csrfField(asked.request), done);
-    await show(asked, 'draft-item', page, `${item.number} ${item.title} (draft ${draft.header.name})`);
+    await show(asked, 'draft-item', page, `${item.number} ${item.title} (draft ${draft.name})`);
   });
 
   get('/desk/:draft/left', async asked => {
     const draft = await reading(asked);
-    await show(
-      asked,
-      'draft-left',
-      draftLeftPage(draft, pageOf(asked.request.query)),
-      `Gone from ${draft.header.name}`,
-    );
+    await show(asked, 'draft-left', draftLeftPage(draft, pageOf(asked.request.query)), `Gone from ${draft.name}`);
   });
 
   const askingAboutItem = async (asked: Answering): Promise<Asking> => {
@@ -74,8 +71,8 @@ export function draftRoutes({ get, post, show }: Routes, desk: DraftDesk): void 
     const { id, op } = asked.request.params as { id: string; op: string };
     const item = itemIn(draft, id);
     const form = formNamed(ITEM_FORMS, op);
-    const back = { word: `Back to ${nameOf(item)}`, href: workItemLink(draft.header.name, id) };
-    return { ...askingFor(draft, item, form), action: operationLink(draft.header.name, id, op), back };
+    const back = { word: `Back to ${nameOf(item)}`, href: workItemLink(draft.name, id) };
+    return { ...askingFor(draft, item, form), action: operationLink(draft.name, id, op), back };
   };
   const askingAboutOld = async (asked: Answering): Promise<Asking> => {
     const draft = await reading(asked);
@@ -83,14 +80,14 @@ export function draftRoutes({ get, post, show }: Routes, desk: DraftDesk): void 
     const item = draft.old.get(id);
     if (!item) throw new CatalogError('UnknownItem', `${draft.oldName} has no item ${id}; choose one of the list.`);
     const form = formNamed(OLD_FORMS, op);
-    const back = { word: `What has gone from ${draft.header.name}`, href: leftLink(draft.header.name) };
-    return { ...askingFor(draft, item, form), action: leftOperationLink(draft.header.name, id, op), back };
+    const back = { word: `What has gone from ${draft.name}`, href: leftLink(draft.name) };
+    return { ...askingFor(draft, item, form), action: leftOperationLink(draft.name, id, op), back };
   };
   const askingAboutWhole =
     (op: string, form: DraftForm) =>
     async (asked: Answering): Promise<Asking> => {
       const draft = await reading(asked);
-      const { name } = draft.header;
+      const { name } = draft;
       return {
         draft,
         heading: form.heading(name),
@@ -111,7 +108,7 @@ export function draftRoutes({ get, post, show }: Routes, desk: DraftDesk): void 
     const { request, response } = asked;
     const person = requirePerson(request);
     const about = await asking(asked);
-    const name = about.draft.header.name;
+    const { name } = about.draft;
     const typed = typedIn(about.fields, request.body as Record<string, unknown>);
     const chosen = firstValue(request.body, 'step', 10);
     if (chosen === 'change') return showForm(asked, about, { typed });
@@ -169,22 +166,13 @@ function formNamed(forms: Readonly<Record<string, OperationForm>>, op: string): 
   throw new CatalogError('UnknownItem', `Nothing called ${op} can be done here; go back to the item.`);
 }
 
-function itemIn({ places, header }: DeskDraft, id: string): Item {
+function itemIn({ places, name }: DeskDraft, id: string): Item {
   const item = places.get(id);
   if (item) return item;
   throw new CatalogError(
     'UnknownItem',
-    `The draft ${header.name} has no item ${id} any more; look among what has gone from it, or open another.`,
+    `The draft ${name} has no item ${id} any more; look among what has gone from it, or open another.`,
   );
 }
 
 const nameOf = ({ number, title, id }: Item) => number || title || id;
-
-function isRefusal(error: unknown): error is CatalogError {
-  return error instanceof CatalogError && ['BadArgument', 'UnknownItem', 'UnknownNumber'].includes(error.code);
-}
-
-/** A refusal without what only somebody at a command line can do next. */
-function inPageWords({ message }: CatalogError): string {
-  return message.replace(/[;,] [^;,]*\bwith: fishplate [^.]*\.?$/, '.').replace(/; (?:add|give) --.*$/, '.');
-}

@@ -1,14 +1,14 @@
-import type { DeskDraft, LeftItem } from '../commands/draft-desk.ts';
+import type { DeskDraft } from '../commands/draft-desk.ts';
 import type { LoggedStep } from '../commands/draft-log.ts';
-import { capital, counted, dateWords, inWords } from '../model/said-words.ts';
+import { capital, counted, dateWords } from '../model/said-words.ts';
 import { levelName } from '../model/settings.ts';
-import { DRAFT_FORMS, OLD_FORMS } from './draft-forms.ts';
+import { DRAFT_FORMS } from './draft-forms.ts';
 import {
+  branchesLink,
   deskLink,
   findLink,
-  itemLink,
   leftLink,
-  leftOperationLink,
+  mergeLink,
   undoLink,
   wholeLink,
   workItemLink,
@@ -20,7 +20,8 @@ import type { FormField } from './people.ts';
 export interface DraftWorkPage {
   readonly draft: string;
   readonly sentence: string;
-  readonly deskHref: string;
+  /** Where else to go from here. */
+  readonly ways: readonly { readonly word: string; readonly href: string }[];
   readonly findAction: string;
   /** What somebody looked for and did not find; empty at first. */
   readonly sought: string;
@@ -64,21 +65,17 @@ export interface WorkRequest {
 const A_PAGE = 25;
 
 export function draftWorkPage(draft: DeskDraft, request: WorkRequest): DraftWorkPage {
-  const { header, places, settings, left, oldName } = draft;
-  const name = header.name;
+  const { name, header, places, settings, left, oldName } = draft;
+  const { name: of } = header;
   // What opened the draft is no step of work on it.
   const steps = draft.steps.filter(s => s.kind !== 'other');
-  const undone = steps.filter(s => s.undone).length;
   const pages = Math.max(1, Math.ceil(steps.length / A_PAGE));
   const page = Math.min(request.page, pages);
   const atPage = (n: number) => `${workLink(name, [['page', String(n)]])}#steps`;
   return {
     draft: name,
-    sentence:
-      steps.length === 0
-        ? `Nothing was done to ${name} yet: it says what ${oldName || 'it began with'} says.`
-        : `${counted(steps.length, 'step')} ${steps.length === 1 ? 'was' : 'were'} done on ${name}${undone > 0 ? `, ${undone} of them taken back since` : ''}.`,
-    deskHref: deskLink(name),
+    sentence: `${name === of ? '' : branchWords(name, of)}${doneWords(name, oldName, steps)}`,
+    ways: name === of ? draftWays(name) : branchWays(name, of),
     findAction: findLink(name),
     sought: request.sought ?? '',
     trouble: request.trouble ?? '',
@@ -116,6 +113,27 @@ export function draftWorkPage(draft: DeskDraft, request: WorkRequest): DraftWork
   };
 }
 
+const branchWords = (name: string, of: string) =>
+  `${name} is a branch of the draft ${of}: what is done here does not stand there until it is merged. `;
+
+function doneWords(name: string, oldName: string, steps: readonly LoggedStep[]): string {
+  if (steps.length === 0) return `Nothing was done to ${name} yet: it says what ${oldName || 'it began with'} says.`;
+  const undone = steps.filter(s => s.undone).length;
+  const were = steps.length === 1 ? 'was' : 'were';
+  return `${counted(steps.length, 'step')} ${were} done on ${name}${undone > 0 ? `, ${undone} of them taken back since` : ''}.`;
+}
+
+const draftWays = (name: string) => [
+  { word: `What stops ${name}`, href: deskLink(name) },
+  { word: `Branches of ${name}`, href: branchesLink(name) },
+];
+
+const branchWays = (name: string, of: string) => [
+  { word: `Merge it into ${of}`, href: mergeLink(of, name) },
+  { word: `Take in what was done on ${of} since`, href: mergeLink(name, of) },
+  { word: `Work on ${of}`, href: workLink(of) },
+];
+
 export function stepShown(draft: string, step: LoggedStep): StepShown {
   return {
     did: step.did,
@@ -129,58 +147,4 @@ export function stepShown(draft: string, step: LoggedStep): StepShown {
 /** The newest step, as it is told to whoever has just done it. */
 export function lastDone([newest]: readonly LoggedStep[]): string {
   return newest && newest.kind !== 'other' ? `Done: ${newest.did}.` : '';
-}
-
-/** Old items that do not stand in the draft under their own id. */
-export interface DraftLeftPage {
-  readonly draft: string;
-  readonly sentence: string;
-  readonly workHref: string;
-  readonly items: readonly {
-    readonly number: string;
-    readonly title: string;
-    readonly href: string;
-    readonly told: string;
-    readonly note: string;
-    readonly operations: readonly { readonly word: string; readonly href: string }[];
-  }[];
-  readonly pages: { readonly before?: string; readonly after?: string; readonly said: string };
-}
-
-const LEFT_A_PAGE = 50;
-
-export function draftLeftPage({ header, left, oldName }: DeskDraft, asked: number): DraftLeftPage {
-  const name = header.name;
-  const pages = Math.max(1, Math.ceil(left.length / LEFT_A_PAGE));
-  const page = Math.min(asked, pages);
-  const ended = left.filter(l => l.heirs.length === 0).length;
-  return {
-    draft: name,
-    sentence:
-      left.length === 0
-        ? `Every item of ${oldName} stands in ${name}.`
-        : `${counted(ended, 'item')} of ${oldName} ended, ${left.length - ended} went on in others.`,
-    workHref: workLink(name),
-    items: left.slice((page - 1) * LEFT_A_PAGE, page * LEFT_A_PAGE).map(l => ({
-      number: l.item.number,
-      title: l.item.title,
-      href: itemLink(l.item.id, oldName),
-      told: toldOf(l),
-      note: l.note,
-      operations: Object.entries(OLD_FORMS).map(([op, { word }]) => ({
-        word,
-        href: leftOperationLink(name, l.item.id, op),
-      })),
-    })),
-    pages: {
-      ...(page > 1 ? { before: leftLink(name, [['page', String(page - 1)]]) } : {}),
-      ...(page < pages ? { after: leftLink(name, [['page', String(page + 1)]]) } : {}),
-      said: pages > 1 ? `Page ${page} of ${pages}` : '',
-    },
-  };
-}
-
-function toldOf({ heirs, reason }: LeftItem): string {
-  if (heirs.length === 0) return `Ended: ${reason || 'no reason is on record'}.`;
-  return `Goes on in ${inWords(heirs.map(h => h.number || h.title))}.`;
 }

@@ -65,6 +65,9 @@ export const operationLink = (draft: string, id: ItemId, operation: string) =>
 /** The form of something that is done to a draft as a whole. */
 export const wholeLink = (draft: string, operation: string) => path('desk', draft, operation);
 export const daysLink = (draft: string) => wholeLink(draft, 'days');
+/** Somebody's own branches of a draft, and what merging one would do. */
+export const branchesLink = (draft: string, query: Query = []) => withQuery(path('desk', draft, 'branches'), query);
+export const mergeLink = (into: string, branch: string) => path('desk', into, 'branches', branch);
 /** Old items that do not stand in a draft, and the forms of what can be done to one. */
 export const leftLink = (draft: string, query: Query = []) => withQuery(path('desk', draft, 'left'), query);
 export const leftOperationLink = (draft: string, id: ItemId, operation: string) =>
