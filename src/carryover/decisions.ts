@@ -160,6 +160,14 @@ export class Decisions {
     };
   }
 
+  /** The answer to a question that is about no item, unless it is asked anew by now. */
+  answerTo(found: CaseKey, asked: string): Decision | undefined {
+    const decision = this.#byCase.get(keyOf(found));
+    if (decision?.askedOn !== asked) return undefined;
+    this.#used.set(keyOf(found), 'used');
+    return decision;
+  }
+
   /** Answers that could not be used, and those whose case no line of the table has. */
   findings(): readonly Finding[] {
     // What the catalog keeps is about all tables of an agency, and need not occur in each.

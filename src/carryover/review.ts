@@ -57,9 +57,12 @@ export function remarksOf(citations: readonly CarriedCitation[]): readonly Remar
 }
 
 function openOf(citations: readonly CarriedCitation[], record: string | undefined): readonly CarriedCitation[] {
-  return citations.filter(
-    c => record !== undefined || c.byHand || (c.outcome.kind !== 'kept' && c.outcome.kind !== 'carried'),
-  );
+  return citations.filter(c => record !== undefined || isOpen(c));
+}
+
+/** Whether a citation is left to a person. */
+export function isOpen({ byHand, outcome: { kind } }: CarriedCitation): boolean {
+  return byHand !== undefined || (kind !== 'kept' && kind !== 'carried');
 }
 
 function toDoOf({ citation, outcome, byHand }: CarriedCitation): string {

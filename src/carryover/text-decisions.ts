@@ -7,7 +7,7 @@ import type { CarriedCitation } from './passages.ts';
 import { askedOn, type CaseKey, isQuestion, largestFirst, type Question } from './questions.ts';
 
 /** What stands under `state` for places in texts. No line of a job has this state, so answers for the two never mix. */
-const IN_TEXTS = 'text';
+export const IN_TEXTS = 'text';
 
 /** What answers mean for places in texts. */
 export const OF_TEXTS: AnswerWords = {

@@ -1,7 +1,8 @@
 import { join } from 'node:path';
+import { type MarkEntry, markQuestion } from '../carryover/carry-marks.ts';
 import type { DecidedEntry } from '../carryover/decided-review.ts';
 import type { EditionTexts } from '../carryover/old-sayings.ts';
-import type { Question } from '../carryover/questions.ts';
+import { largestFirst, type Question } from '../carryover/questions.ts';
 import type { MarksOf } from '../carryover/resolve.ts';
 import type { ReviewEntry } from '../carryover/review.ts';
 import { staleFinder } from '../carryover/stale-content.ts';
@@ -58,6 +59,8 @@ export interface DocsReport {
   readonly review: readonly ReviewEntry[];
   /** What decisions settled. */
   readonly decided: readonly DecidedEntry[];
+  /** Where documents say that they follow the older edition, and nobody has decided that they do not. */
+  readonly marks: readonly MarkEntry[];
   readonly stale: readonly StaleEntry[];
   /** Each once, those with the most places first, answered ones among them. */
   readonly questions: readonly Question[];
@@ -111,24 +114,32 @@ export async function carryDocs(
   const {
     review,
     decided,
+    marks: marksLeft,
     stale,
     files: outputs,
   } = documentOutputs(
     joint,
     carried.map(c => c.done),
   );
-  const questions = textQuestions(
-    joint,
-    carried.map(c => c.done).filter(d => d.record === undefined),
+  const open = carried.map(c => c.done).filter(d => d.record === undefined);
+  const aboutMarks = markQuestion(
+    { from, to },
+    open.map(d => ({ name: d.name, places: d.marks.places })),
   );
+  const questions = largestFirst([...aboutMarks, ...textQuestions(joint, open)]);
   const asked =
     decisionsOut === undefined ? [] : [[decisionsOut, questionTable(decisionsOut, questions, decisions)] as const];
   const copies = outputs.map(([name, content]) => [join(options.outDir, name), content] as const);
   await writeTogether(files, [...copies, ...asked]);
   const reports = [...carried.map(reportOf), ...leftAlone.map(p => ({ ...untouched(p), leftAlone: true }))];
-  const findings = [...review.map(findingOf), ...stale.map(staleFinding), ...(decisions?.findings() ?? [])];
+  const findings = [
+    ...review.map(findingOf),
+    ...marksLeft.map(markFinding),
+    ...stale.map(staleFinding),
+    ...(decisions?.findings() ?? []),
+  ];
   const answered = decisions?.toKeep({ from, to }) ?? [];
-  return { from, to, documents: reports, review, decided, stale, questions, findings, answered };
+  return { from, to, documents: reports, review, decided, marks: marksLeft, stale, questions, findings, answered };
 }
 
 async function refuseOverInput(files: Files, out: string, inputs: readonly string[]): Promise<void> {
@@ -170,6 +181,17 @@ function findingOf(entry: ReviewEntry): Finding {
     rule: `citation-${entry.outcome}`,
     severity: entry.outcome === 'kept' || entry.outcome === 'carried' ? 'note' : 'warning',
     subject: entry.number,
+    message: `${isLine ? '' : `${entry.place}: `}${entry.why} ${entry.toDo}`,
+    place: { file: entry.file, ...(isLine ? { line: entry.line } : {}) },
+  };
+}
+
+function markFinding(entry: MarkEntry): Finding {
+  const isLine = entry.place === `line ${entry.line}`;
+  return {
+    rule: 'edition-mark',
+    severity: 'warning',
+    subject: entry.file,
     message: `${isLine ? '' : `${entry.place}: `}${entry.why} ${entry.toDo}`,
     place: { file: entry.file, ...(isLine ? { line: entry.line } : {}) },
   };

@@ -1,3 +1,4 @@
+import { type CarriedMarks, carryMarks, type MarkEntry, writeMarks } from '../carryover/carry-marks.ts';
 import { type DecidedEntry, decidedIn, decidedRemarks, writeDecided } from '../carryover/decided-review.ts';
 import type { Decisions } from '../carryover/decisions.ts';
 import { type CarriedCitation, carryPassages } from '../carryover/passages.ts';
@@ -9,6 +10,7 @@ import { textDecider } from '../carryover/text-decisions.ts';
 import { statedEdition } from '../citing/stated-edition.ts';
 import type { Joint } from '../crosswalk/joint.ts';
 import { changeDocument } from '../documents/change-document.ts';
+import { kindOfDocument } from '../documents/kinds.ts';
 import { readDocument } from '../documents/read-document.ts';
 import { OUTCOMES, type OutcomeKind } from '../model/citation.ts';
 import { hashOf } from './carry-mark.ts';
@@ -31,6 +33,8 @@ export interface CarriedDocument {
   /** The carried copy; absent where the document is only read. */
   readonly out: Uint8Array | undefined;
   readonly citations: readonly CarriedCitation[];
+  /** Where it says that it follows the older edition, and what was done about it. */
+  readonly marks: CarriedMarks;
   /** Absent where nobody looked for it. */
   readonly stale?: readonly StaleEntry[];
   readonly record: string | undefined;
@@ -54,7 +58,7 @@ export async function carryDocument(
   { path, name, bytes, marked }: GivenDocument,
   { editions = [], date, searchStale, decisions }: DocumentOptions,
 ): Promise<CarriedDocument> {
-  const { passages, record, fixed, edition } = await readDocument(path, bytes);
+  const { passages, record, fixed = [], edition, editionAt } = await readDocument(path, bytes);
   const known = [joint.from.header.name, joint.to.header.name, ...editions];
   const fileEdition = edition ?? marked ?? statedEdition(passages, known);
   const citations = carryPassages(
@@ -74,14 +78,47 @@ export async function carryDocument(
     passages,
     citations.map(c => c.citation),
   );
+  const mark =
+    edition === undefined ? undefined : { place: markPlace(path), edition, ...(editionAt && { at: editionAt }) };
+  const marksOfText =
+    record === undefined && follows
+      ? carryMarks(
+          { from: joint.from.header.name, to: joint.to.header.name },
+          {
+            name,
+            passages,
+            citations,
+            stale: stale?.entries.length ?? 0,
+            isFixed: at => fixed.some(f => f.start < at.end && f.end > at.start),
+            ...(mark ? { mark } : {}),
+          },
+          decisions,
+        )
+      : NO_MARKS;
   const changes = {
-    edits: citations.flatMap(c => c.edits),
-    remarks: [...remarksOf(citations), ...decidedRemarks(citations), ...(stale?.remarks ?? [])],
+    edits: [...citations.flatMap(c => c.edits), ...marksOfText.edits],
+    remarks: [...remarksOf(citations), ...decidedRemarks(citations), ...marksOfText.remarks, ...(stale?.remarks ?? [])],
   };
   const stamp = { author: 'Fishplate', ...(date === undefined ? {} : { date }) };
   // A signed record is copied as it is; of what is only read there is no copy.
   const out = record === undefined ? await changeDocument(path, bytes, changes, stamp) : bytes;
-  return { name, input: hashOf(bytes), out, citations, record, ...(stale ? { stale: stale.entries } : {}) };
+  return {
+    name,
+    input: hashOf(bytes),
+    out,
+    citations,
+    record,
+    marks: marksOfText,
+    ...(stale ? { stale: stale.entries } : {}),
+  };
+}
+
+const NO_MARKS: CarriedMarks = { places: 0, entries: [], edits: [], remarks: [] };
+
+/** Where a file of this kind has its own mark. */
+function markPlace(path: string): string {
+  const kind = kindOfDocument(path);
+  return kind === 'markdown' ? 'front matter' : kind === 'html' ? 'meta element' : 'document property';
 }
 
 const NOTHING_STALE: StaleSearch = () => ({ entries: [], remarks: [] });
@@ -93,32 +130,43 @@ export function documentOutputs(
 ): {
   readonly review: readonly ReviewEntry[];
   readonly decided: readonly DecidedEntry[];
+  readonly marks: readonly MarkEntry[];
   readonly stale: readonly StaleEntry[];
   readonly files: readonly (readonly [string, string | Uint8Array])[];
 } {
   const [from, to] = [joint.from.header.name, joint.to.header.name];
   const review = carried.flatMap(c => reviewOf(c.name, c.citations, c.record));
   const decided = carried.flatMap(c => decidedIn(c.name, c.citations));
+  const marks = carried.flatMap(c => c.marks.entries);
   const stale = carried.flatMap(c => c.stale ?? []);
   const looked = carried.some(c => c.stale);
-  const list = { from, to, citations: review, ...(decided.length ? { decided } : {}), ...(looked ? { stale } : {}) };
+  const more = { ...(decided.length ? { decided } : {}), ...(marks.length ? { marks } : {}) };
+  const list = { from, to, citations: review, ...more, ...(looked ? { stale } : {}) };
   return {
     review,
     decided,
+    marks,
     stale,
     files: [
       ...carried.flatMap(one => copyOf(one, from, to)),
-      ['review.md', writeReview(from, to, review) + writeDecided(decided) + (looked ? writeStale(to, stale) : '')],
+      [
+        'review.md',
+        writeReview(from, to, review) +
+          writeDecided(decided) +
+          writeMarks(marks) +
+          (looked ? writeStale(to, stale) : ''),
+      ],
       ['review.json', `${JSON.stringify(list, null, 2)}\n`],
     ],
   };
 }
 
 /** The carried copy and its sidecar. */
-function copyOf({ name, input, out, citations }: CarriedDocument, from: string, to: string) {
+function copyOf({ name, input, out, citations, marks }: CarriedDocument, from: string, to: string) {
   if (out === undefined) return [];
   const counts = { citations: citations.length, ...outcomesOf(citations) };
-  const sidecar = { tool: 'fishplate' as const, from, to, input, output: hashOf(out), counts };
+  const left = marks.entries.length ? { marks: marks.entries.map(({ place, text }) => ({ place, text })) } : {};
+  const sidecar = { tool: 'fishplate' as const, from, to, input, output: hashOf(out), counts, ...left };
   return [[name, out] as const, [sidecarName(name), writeSidecar(sidecar)] as const];
 }
 

@@ -39,8 +39,20 @@ export function readMarkdown(text: string): Reading {
     line += lineEnds(section);
   }
   const edition = fieldOf(front?.[1], 'edition');
+  const editionAt = edition === undefined ? undefined : valueAt(text, front![1]!, edition);
   const record = fieldOf(front?.[1], 'record') === 'signed' ? 'record: signed' : recordLine(text.slice(bodyAt));
-  return { passages, ...(edition === undefined ? {} : { edition }), ...(record === undefined ? {} : { record }) };
+  return {
+    passages,
+    ...(editionAt ? { edition: edition!, editionAt } : {}),
+    ...(record === undefined ? {} : { record }),
+  };
+}
+
+/** Where the front matter says the edition. */
+function valueAt(text: string, front: string, edition: string): { start: number; end: number } {
+  const field = /^edition[ \t]*:/m.exec(front)!;
+  const start = text.indexOf(edition, text.indexOf(front) + field.index + field[0].length);
+  return { start, end: start + edition.length };
 }
 
 function fieldOf(front: string | undefined, name: string): string | undefined {

@@ -6,6 +6,8 @@ export interface Reading {
   readonly passages: readonly Passage[];
   /** The edition that the file says its numbers belong to. */
   readonly edition?: string;
+  /** Where the file says so, in files whose mark can be edited as their text is. */
+  readonly editionAt?: { readonly start: number; readonly end: number };
   /** The line by which the file says that it is a signed or dated record. */
   readonly record?: string;
   readonly fixed?: readonly FixedStretch[];
