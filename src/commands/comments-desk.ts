@@ -5,6 +5,7 @@ import type { EditionHeader } from '../model/edition.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Item, ItemId } from '../model/item.ts';
 import { counted } from '../model/said-words.ts';
+import { writeZip } from '../office/write-zip.ts';
 import { TOLD } from '../release/comments.ts';
 import { listEditions, locate, mainCommit } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
@@ -13,6 +14,7 @@ import { readBeside } from '../store/read-beside.ts';
 import { answerComment } from './comments-answer.ts';
 import { openForm } from './comments-files.ts';
 import { type ListedComments, listComments } from './comments-list.ts';
+import { type PackReport, packDraft } from './comments-pack.ts';
 import { type ReadFormsReport, readForms } from './comments-read.ts';
 import { replyToComments } from './comments-reply.ts';
 import { commentCoded, readComments } from './comments-store.ts';
@@ -40,6 +42,8 @@ export interface TypedAnswer {
 export interface DeskComments extends ListedComments {
   readonly header: EditionHeader;
   readonly items: ReadonlyMap<ItemId, Item>;
+  /** The commit of the draft or edition as it stands. */
+  readonly commit: string;
 }
 
 /** The committee's comments, for the people who work them off while a viewer runs. */
@@ -53,6 +57,8 @@ export interface CommentsDesk {
   read(edition: string, form: Upload, how: ReadHow, by: Person): Promise<ReadFormsReport>;
   /** The same form with codes and answers under its observations. */
   fill(edition: string, form: Upload, commenter: string): Promise<WriteFormReport & { readonly bytes: Uint8Array }>;
+  /** The draft for its reviewers, documents and workbooks in one zip; the round is put on record unless it was before. */
+  pack(edition: string, each: boolean, by: Person): Promise<PackReport & { readonly bytes: Uint8Array }>;
   /** One commenter's comments with their answers, as a document or a table. */
   reply(edition: string, commenter: string, format: 'docx' | 'csv'): Promise<Uint8Array>;
 }
@@ -69,9 +75,9 @@ export function commentsDesk(ports: Ports, reading: Catalog, writing: () => Prom
   const quiet = { ...ports, progress: () => {} };
   const signed = (by: Person) => ({ ...quiet, author: { name: by.name, email: by.address } });
   const lists = remember(MOST, async (key: string): Promise<DeskComments> => {
-    const [edition] = JSON.parse(key) as [string];
+    const [edition, commit] = JSON.parse(key) as [string, string];
     const [listed, { header, items }] = [await listComments(reading, { edition }), await readEdition(reading, edition)];
-    return { ...listed, header, items: new Map(items.map(i => [i.id, i])) };
+    return { ...listed, header, items: new Map(items.map(i => [i.id, i])), commit };
   });
   const commented = remember(1, async () => {
     const names: string[] = [];
@@ -107,6 +113,13 @@ export function commentsDesk(ports: Ports, reading: Catalog, writing: () => Prom
       const report = await writeForm({ ...quiet, files }, reading, request);
       return { ...report, bytes: held.get(out)! };
     },
+    pack: (edition, each, by) =>
+      turn(async () => {
+        const { files, held } = heldFiles([]);
+        const request = { draft: edition, out: '.', each };
+        const report = await packDraft({ ...signed(by), files }, await writing(), request);
+        return { ...report, bytes: writeZip(new Map(report.files.map(name => [name, held.get(name)!]))) };
+      }),
     reply: async (edition, by, format) => {
       const { files, held } = heldFiles([]);
       const { files: made } = await replyToComments({ ...quiet, files }, reading, { edition, by, format, out: '.' });

@@ -13,6 +13,7 @@ import { readComments } from './comments-store.ts';
 import { writeTogether } from './commit-all.ts';
 import { type Ports, person } from './ports.ts';
 import { readStep } from './read-crosswalk.ts';
+import { refuseBranch } from './read-draft.ts';
 
 export interface PackRequest {
   readonly draft: string;
@@ -39,6 +40,7 @@ export interface PackReport {
  */
 export async function packDraft(ports: Ports, catalog: Catalog, request: PackRequest): Promise<PackReport> {
   const at = await locate(catalog, request.draft);
+  refuseBranch(at);
   const edition = await readEdition(catalog, at.name);
   const { replaces } = edition.header;
   if (replaces === null) {

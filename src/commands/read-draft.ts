@@ -31,6 +31,16 @@ export async function readDraft(catalog: Catalog, name: string | undefined): Pro
 /** What a draft, or a branch of one, is called wherever it is named: `2030`, `roofs`. */
 export const nameOfBranch = (ref: string) => ref.replace(/^refs\/heads\/(draft\/)?/, '');
 
+/** Refuses somebody's own branch of a draft where only the draft itself will do. */
+export function refuseBranch({ name, ref }: Located): void {
+  if (ref === undefined || nameOfBranch(ref) === name) return;
+  const branch = nameOfBranch(ref);
+  throw new CatalogError(
+    'BadArgument',
+    `${branch} is a branch of the draft ${name}; merge it first, with: fishplate draft merge ${branch}`,
+  );
+}
+
 /** The draft inside one commit: a branch's tip, or any step before it. */
 export async function readDraftAt(
   catalog: Catalog,

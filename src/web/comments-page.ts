@@ -13,7 +13,16 @@ import {
   stateOf,
   TYPE_WORDS,
 } from './comments-filter.ts';
-import { commentFormsLink, commentLink, commentsLink, deskLink, itemLink, replyLink, workItemLink } from './links.ts';
+import {
+  commentFormsLink,
+  commentLink,
+  commentsLink,
+  deskLink,
+  itemLink,
+  packLink,
+  replyLink,
+  workItemLink,
+} from './links.ts';
 import type { FormField } from './people.ts';
 
 /** The committee's comments as a list to work off. */
@@ -40,6 +49,8 @@ export interface CommentsPage {
     readonly docx: string;
     readonly csv: string;
   }[];
+  /** The draft for its reviewers; absent where nothing older can be laid beside it. */
+  readonly pack?: { readonly action: string; readonly told: string; readonly trouble: string };
   readonly forms: {
     readonly action: string;
     readonly trouble: string;
@@ -84,6 +95,7 @@ export interface CommentsPageRequest {
   readonly refused?: TypedAnswer & { readonly code: string; readonly trouble: string };
   readonly read?: ReadFormsReport;
   readonly formTrouble?: string;
+  readonly packTrouble?: string;
 }
 
 const A_PAGE = 20;
@@ -128,12 +140,27 @@ export function commentsPage(listed: DeskComments, request: CommentsPageRequest)
       const told = `${own.filter(r => r.answer).length} of ${own.length} answered`;
       return { by: nameIn(by), told, docx: replyLink(edition, by, 'docx'), csv: replyLink(edition, by, 'csv') };
     }),
+    ...(listed.header.replaces === null
+      ? {}
+      : {
+          pack: { action: packLink(edition), told: packWords(listed), trouble: request.packTrouble ?? '' },
+        }),
     forms: {
       action: commentFormsLink(edition),
       trouble: request.formTrouble ?? '',
       told: request.read ? readWords(request.read) : [],
     },
   };
+}
+
+/** What downloading the draft for its reviewers will put on record. */
+function packWords({ edition, circulations, commit }: DeskComments): string {
+  const last = circulations.at(-1);
+  if (last?.commit === commit) {
+    return `${edition} was sent out as it stands in round ${last.round}, on ${dateWords(last.date)}: the same files come again, and nothing is put on record.`;
+  }
+  const before = last ? ` (it has changed since round ${last.round}, of ${dateWords(last.date)})` : '';
+  return `Downloading them puts round ${(last?.round ?? 0) + 1} on record${before}: what each line and clause of ${edition} means today, so that comments are found again when numbers move.`;
 }
 
 function aboutItem({ edition, items }: DeskComments, filter: CommentsFilter): Pick<CommentsPage, 'about'> {

@@ -2,6 +2,7 @@ import type { CommentsDesk, TypedAnswer } from '../commands/comments-desk.ts';
 import { CatalogError } from '../model/errors.ts';
 import { type CommentsFilter, commentsQuery } from './comments-filter.ts';
 import { type CommentsPageRequest, commentsPage } from './comments-page.ts';
+import { inPageWords, isRefusal } from './draft-refusal.ts';
 import { commentsLink } from './links.ts';
 import { csrfField, requirePerson } from './people.ts';
 import { fileName, firstValue, pageOf } from './query-values.ts';
@@ -15,7 +16,7 @@ export function commentRoutes({ get, post, show }: Routes, desk: CommentsDesk): 
     const listed = await desk.list(editionIn(asked));
     const { query } = asked.request;
     const request = { filter: filterOf(asked), page: pageOf(query), csrf: csrfField(asked.request), ...more };
-    const status = more.refused || more.formTrouble ? 400 : 200;
+    const status = more.refused || more.formTrouble || more.packTrouble ? 400 : 200;
     await show(asked, 'comments', commentsPage(listed, request), `Comments on ${listed.edition}`, status);
   };
   get('/desk/:draft/comments', asked => showList(asked));
@@ -64,6 +65,23 @@ export function commentRoutes({ get, post, show }: Routes, desk: CommentsDesk): 
     } catch (error) {
       if (!(error instanceof CatalogError && ['BadFile', 'BadTable', 'BadArgument'].includes(error.code))) throw error;
       return showList(asked, { formTrouble: error.message });
+    }
+  });
+
+  post('/desk/:draft/comments/pack', async asked => {
+    const { request, response } = asked;
+    const person = requirePerson(request);
+    const edition = editionIn(asked);
+    const each = firstValue(request.body, 'each', 5) === 'yes';
+    try {
+      const { bytes, round } = await desk.pack(edition, each, person);
+      response
+        .attachment(`${fileName(edition, 'round', String(round))}.zip`)
+        .setHeader('Cache-Control', 'no-store')
+        .send(Buffer.from(bytes));
+    } catch (error) {
+      if (!isRefusal(error)) throw error;
+      return showList(asked, { packTrouble: inPageWords(error) });
     }
   });
 

@@ -46,6 +46,8 @@ export const commentsLink = (edition: string, query: Query = []) => withQuery(pa
 export const commentLink = (edition: string, code: string, query: Query = []) =>
   withQuery(path('desk', edition, 'comments', 'answer', code), query);
 export const commentFormsLink = (edition: string) => path('desk', edition, 'comments', 'forms');
+/** Where the draft is packed for its reviewers. */
+export const packLink = (edition: string) => path('desk', edition, 'comments', 'pack');
 export const replyLink = (edition: string, by: string, format: string) =>
   withQuery(path('desk', edition, 'comments', 'reply', format), [['by', by]]);
 

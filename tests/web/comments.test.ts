@@ -1,7 +1,7 @@
 import { readFileSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname } from 'node:path';
-import { zipSync } from 'fflate';
+import { unzipSync, zipSync } from 'fflate';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { answerComment } from '../../src/commands/comments-answer.ts';
@@ -200,6 +200,33 @@ describe.skipIf(chromiumPath === undefined)('in a browser without scripts', () =
       'The file is larger than 2 MB. Leave out its pictures, or split it.',
     );
     expect(viewer.reported).toEqual([]);
+  });
+
+  test('the draft is downloaded for its reviewers as one zip, and what its lines mean is put on record once', async () => {
+    await page.goto('/desk/2030/comments');
+    const section = page.getByRole('region', { name: 'For the reviewers' });
+    expect(await section.textContent()).toContain('Downloading them puts round 1 on record');
+    const download = async () => {
+      const [file] = await Promise.all([
+        page.waitForEvent('download'),
+        section.getByRole('button', { name: 'Download them (zip)' }).click(),
+      ]);
+      return { name: file.suggestedFilename(), parts: unzipSync(readFileSync(await file.path())) };
+    };
+    const first = await download();
+    expect([first.name, Object.keys(first.parts)]).toEqual(['2030-round-1.zip', ['2030.docx', '2030.xlsx']]);
+    const rounds = async () =>
+      (await readComments(await openCatalog(dir), '2030')).circulations.map(c => [c.round, c.date]);
+    expect(await rounds()).toEqual([[1, '2024-08-01']]);
+
+    await page.reload();
+    expect(await section.textContent()).toContain('2030 was sent out as it stands in round 1, on 1 August 2024');
+    await page.getByLabel('for each part as well').check();
+    const { parts } = await download();
+    expect(Object.keys(parts).slice(0, 4)).toEqual(['2030.docx', '2030.xlsx', '2030-part-1.docx', '2030-part-1.xlsx']);
+    const same = (name: string) => Buffer.compare(parts[name]!, first.parts[name]!) === 0;
+    expect([same('2030.docx'), same('2030.xlsx')]).toEqual([true, true]);
+    expect(await rounds()).toEqual([[1, '2024-08-01']]);
   });
 
   test('is without accessibility violations on phone and desk, with and without trouble', async () => {
