@@ -27,3 +27,6 @@ document.addEventListener('keydown', event => {
     target.focus();
   } else target.click();
 });
+
+// A page that waits for a matching looks again by itself; without this script the reader does.
+if (document.querySelector('[data-wait]')) setTimeout(() => location.reload(), 2000);

@@ -1,8 +1,13 @@
 import type { Command } from 'commander';
-import { openMatchReview, type ReviewRequest } from '../commands/match-review.ts';
+import { holdReview } from '../commands/held-review.ts';
+import { type DeskReview, matchDesk } from '../commands/match-desk.ts';
+import type { ToldReview } from '../commands/open-told-review.ts';
 import { newToken, onePerson, type PeopleSource, peopleOf } from '../commands/people.ts';
+import type { Ports } from '../commands/ports.ts';
+import { readReviewFile } from '../commands/review-answers.ts';
 import { CatalogError } from '../model/errors.ts';
-import { portsOf, readingCatalog } from './context.ts';
+import { catalogFolder, portsOf, readingCatalog, writingCatalog } from './context.ts';
+import { matchCommand } from './match-command.ts';
 import { count, printFindings, printLines } from './print.ts';
 
 export interface ReviewOptions {
@@ -16,68 +21,67 @@ export async function serveReview(
   command: Command,
   tables: readonly string[],
   inCatalog: boolean,
-  options: ReviewOptions,
+  { answers, columns, port }: ReviewOptions,
 ): Promise<void> {
   const ports = portsOf(command);
-  const file = options.answers?.at(-1);
-  if (file === undefined) {
+  if (answers === undefined) {
     throw new CatalogError('BadArgument', 'Say where the answers go: --review --answers answers.csv');
   }
-  for (const table of tables) {
-    if (await ports.files.same(table, file)) {
-      throw new CatalogError('OutputIsInput', `${file} is an input; name another file with --answers.`);
-    }
-  }
-  const earlier = options.answers!.slice(0, -1);
-  const { editions, people } = inCatalog ? await ofCatalog(command, tables) : await ofTables(command, tables, options);
-  const review = await openMatchReview(ports, { ...editions, earlier, file });
-  printFindings(review.findings);
+  const told: ToldReview = {
+    tables,
+    answers,
+    ...(inCatalog ? { catalog: await catalogFolder(command) } : {}),
+    ...(columns ? { columns } : {}),
+  };
+  await checkReview(ports, told);
+  const at = deskReview(ports, '1', told);
+  printFindings(await at.opened);
   const token = newToken(ports);
   const me = onePerson({ name: ports.author.name, address: ports.author.email }, token);
+  const others = inCatalog ? peopleOf(await readingCatalog(command)) : undefined;
   const [{ matchReviewApp }, { listen }] = await Promise.all([
     import('../web/match-review-app.ts'),
     import('../web/listen.ts'),
   ]);
-  const viewer = await listen({ port: options.port, host: '127.0.0.1' }, address =>
+  const viewer = await listen({ port, host: '127.0.0.1' }, address =>
     matchReviewApp({
-      review,
-      people: eitherOf(me, people),
+      desk: matchDesk(ports, [at], inCatalog ? () => writingCatalog(command) : undefined),
+      people: eitherOf(me, others),
       address,
       now: ports.now,
       report: line => process.stderr.write(`${line}\n`),
-      command: commandFor(
-        tables,
-        inCatalog ? command.optsWithGlobals<{ catalog: string }>().catalog : undefined,
-        options,
-      ),
     }),
   );
-  const { left, answered } = await review.progress();
+  const { left, answered } = await at.review.progress();
   printLines([
     `${count(left, 'link')} to look at${answered > 0 ? `, ${answered} answered already` : ''}. Open ${viewer.address} and sign in as ${ports.author.name} with this token:`,
     `  ${token}`,
-    `Each answer goes to ${file} at once; the same command goes on where you left. Stop with Ctrl+C.`,
+    `Each answer goes to ${at.review.file} at once; the same command goes on where you left. Stop with Ctrl+C.`,
   ]);
   await new Promise<void>(resolve => {
     for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => resolve());
   });
   await viewer.close();
+  await at.close();
 }
 
-type Editions = Pick<ReviewRequest, 'from' | 'to' | 'known'>;
-
-async function ofTables(command: Command, tables: readonly string[], { columns }: ReviewOptions) {
-  const { readBareEditions } = await import('../commands/match-tables.ts');
-  const request = { from: tables.slice(0, -1), to: tables.slice(-1), ...(columns ? { columns } : {}) };
-  const editions: Editions = { ...(await readBareEditions(portsOf(command), request)), known: [] };
-  return { editions, people: undefined };
+/** Refuses at once what can be seen at once; the tables themselves are read while a server listens already. */
+export async function checkReview({ files }: Ports, { tables, catalog, answers }: ToldReview): Promise<void> {
+  const file = answers.at(-1)!;
+  for (const table of catalog === undefined ? tables : []) {
+    if (!(await files.exists(table))) {
+      throw new CatalogError('NoSuchFile', `There is no file ${table}; check the name.`);
+    }
+    if (!(await files.same(table, file))) continue;
+    throw new CatalogError('OutputIsInput', `${file} is an input; name another file with --answers.`);
+  }
+  // Throws where answers would go into a table of another kind.
+  await readReviewFile(files, file);
 }
 
-async function ofCatalog(command: Command, names: readonly string[]) {
-  const { readForMatching } = await import('../commands/match-editions.ts');
-  const catalog = await readingCatalog(command);
-  const editions: Editions = await readForMatching(catalog, names[0]!, names[1]!);
-  return { editions, people: peopleOf(catalog) };
+/** Begins to hold a review. */
+export function deskReview(ports: Ports, key: string, told: ToldReview): DeskReview {
+  return { ...holdReview(ports, told), key, command: matchCommand(told) };
 }
 
 /** The person at the machine, and whoever has a token of the catalog. */
@@ -87,18 +91,4 @@ function eitherOf(me: PeopleSource, others: PeopleSource | undefined): PeopleSou
     find: async token => (await me.find(token)) ?? others.find(token),
     holds: async key => (await me.holds(key)) || others.holds(key),
   };
-}
-
-/** What to run with the answers: a table of the crosswalk, or lineage of the catalog. */
-function commandFor(
-  tables: readonly string[],
-  catalog: string | undefined,
-  { answers, columns }: ReviewOptions,
-): string {
-  const told = columns ? ['--columns', [...columns].map(([role, header]) => `${role}=${header}`).join(',')] : [];
-  const words = ['fishplate', 'match', ...tables, ...told, '--answers', ...answers!];
-  const goal = catalog === undefined ? ['--out', 'crosswalk.csv'] : ['--catalog', catalog, '--record'];
-  return [...words, ...goal]
-    .map(word => (/^[\w./=,:@%+-]+$/.test(word) ? word : `'${word.replaceAll("'", "'\\''")}'`))
-    .join(' ');
 }

@@ -1,7 +1,8 @@
-import { type Command, InvalidArgumentError } from 'commander';
+import type { Command } from 'commander';
 import type { MatchReport } from '../commands/match-tables.ts';
 import { CatalogError } from '../model/errors.ts';
 import { portsOf, readingCatalog, writingCatalog } from './context.ts';
+import { toldColumns } from './match-columns.ts';
 import { portNumber } from './port-number.ts';
 import { count, printJson, printLines, reportFindings } from './print.ts';
 
@@ -183,16 +184,3 @@ function explained({ matching, from, to }: MatchReport, i: number): string[] {
 }
 
 const signed = (value: number) => `${value < 0 ? '−' : '+'}${Math.abs(value).toFixed(2)}`;
-
-const ROLES = ['number', 'level', 'parent', 'title', 'text', 'id', 'purpose', 'outcome', 'applies_to'];
-
-function toldColumns(list: string): ReadonlyMap<string, string> {
-  const told = new Map<string, string>();
-  for (const pair of list.split(',')) {
-    const at = pair.indexOf('=');
-    const role = pair.slice(0, Math.max(at, 0)).trim();
-    if (!ROLES.includes(role)) throw new InvalidArgumentError(`Write ROLE=HEADER with one of: ${ROLES.join(', ')}.`);
-    told.set(role, pair.slice(at + 1).trim());
-  }
-  return told;
-}

@@ -14,6 +14,7 @@ import { searchThread } from '../commands/search-thread.ts';
 import { portsOf, readingCatalog, writingCatalog } from './context.ts';
 import { portNumber } from './port-number.ts';
 import { printLines } from './print.ts';
+import { heldMatches, matchOptions } from './serve-matches.ts';
 
 interface ServeOptions {
   readonly port: number;
@@ -24,14 +25,16 @@ interface ServeOptions {
 }
 
 export function addServe(program: Command): void {
-  program
-    .command('serve')
+  const serve = program.command('serve');
+  serve
     .description('Show the catalog in a browser: look up, editions, items, crosswalks, losses')
     .option('--port <port>', 'where to listen; 0 takes any free port', portNumber, 4180)
     .option('--host <address>', 'the address to listen on; anything but loopback lets others in', '127.0.0.1')
     .option('--address <address>', 'where others reach it, through a proxy that speaks https and passes Host on')
     .option('--lessons <file...>', 'lessons, read once: the page of an item says which of them cite it')
-    .option('--lessons-edition <edition>', 'what a lesson means that does not say its edition (default: the newest)')
+    .option('--lessons-edition <edition>', 'what a lesson means that does not say its edition (default: the newest)');
+  const matches = matchOptions(serve);
+  serve
     .addHelpText(
       'after',
       `
@@ -40,6 +43,7 @@ Examples:
   fishplate serve --port 0 --catalog works.git
   fishplate serve --address https://catalog.example
   fishplate serve --lessons course/*.md course/*.docx --lessons-edition 2018
+  fishplate serve --match 2018.csv 2024.csv --answers answers.csv
 
 Phones keep pages for use without a network only where they reach the viewer over https.
 
@@ -48,16 +52,16 @@ Everybody reads; people with a token settle losses, leave notes, answer comments
     .action(async (options: ServeOptions, command: Command) => {
       const catalog = await readingCatalog(command);
       const report = (line: string) => process.stderr.write(`${line}\n`);
-      const words = searchThread(catalog.dir, { progress: portsOf(command).progress, report });
+      const ports = portsOf(command);
+      const held = await heldMatches(ports, catalog, matches, { writing: () => writingCatalog(command), report });
+      const words = searchThread(catalog.dir, { progress: ports.progress, report });
       const published = publishedCatalog(catalog, words?.find);
       // What cannot be read is said here, and not on every page.
       const { headers } = await published();
       const { lessons: files, lessonsEdition: meant = headers.at(-1)?.name } = options;
-      const lessons =
-        files && meant !== undefined ? await lessonsCiting(portsOf(command), catalog, files, meant) : undefined;
+      const lessons = files && meant !== undefined ? await lessonsCiting(ports, catalog, files, meant) : undefined;
       // Express and the templates are loaded here, so that no other command waits for them.
       const [{ viewerApp }, { listen }] = await Promise.all([import('../web/app.ts'), import('../web/listen.ts')]);
-      const ports = portsOf(command);
       const desk = {
         people: peopleOf(catalog),
         losses: lossesDesk(ports, catalog, () => writingCatalog(command)),
@@ -66,6 +70,7 @@ Everybody reads; people with a token settle losses, leave notes, answer comments
         comments: commentsDesk(ports, catalog, () => writingCatalog(command)),
         intake: intakeDesk(catalog),
         work: draftDesk(ports, catalog, () => writingCatalog(command)),
+        ...(held ? { matches: held } : {}),
       };
       const carry = servedCarry(catalog);
       const viewer = await listen(options, address =>
@@ -93,5 +98,6 @@ Everybody reads; people with a token settle losses, leave notes, answer comments
       });
       await viewer.close();
       await words?.close();
+      for (const review of held?.reviews ?? []) await review.close();
     });
 }

@@ -48,7 +48,7 @@ export async function readBareEdition(
     );
   }
   const at = new Map(rows.map((row, position) => [row, position]));
-  const name = files.map(f => basename(f).replace(/\.[^.]+$/, '')).join('+');
+  const name = nameOfTables(files);
   const settings = deriveSettings(rows, undefined, {}, name);
   const items = rows.map((row, position): Item => {
     const parent = row.parent === null ? null : String(at.get(row.parent)!);
@@ -77,6 +77,10 @@ export async function readBareEdition(
     ],
   };
 }
+
+/** What an edition is called that exists as tables only. */
+export const nameOfTables = (files: readonly string[]): string =>
+  files.map(f => basename(f).replace(/\.[^.]+$/, '')).join('+');
 
 /** Headers that the user names outright win over those that are found by name; a table need not have all of them. */
 function renamed(table: Table, told: ReadonlyMap<string, string>): Table {

@@ -1,10 +1,25 @@
 import { randomBytes } from 'node:crypto';
-import { createReadStream, createWriteStream } from 'node:fs';
-import { access, lstat, mkdir, open, readFile, realpath, rename, rm, stat, unlink } from 'node:fs/promises';
+import { constants, createReadStream, createWriteStream } from 'node:fs';
+import {
+  access,
+  copyFile,
+  link,
+  lstat,
+  mkdir,
+  open,
+  readFile,
+  realpath,
+  rename,
+  rm,
+  stat,
+  unlink,
+  writeFile,
+} from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 import { Readable } from 'node:stream';
 import { CatalogError } from '../model/errors.ts';
 import { makeFolders } from '../store/durable-fs.ts';
+import { whileLocked } from '../store/lock.ts';
 import type { Files, PendingFile } from './ports.ts';
 
 /** Larger chunks than node's own 64 KB: a table of a million lines is then read in a few hundred steps. */
@@ -40,7 +55,22 @@ export const realFiles: Files = {
       await syncFolder(dirname(path));
     }),
   same: async (a, b) => (await trueName(a)) === (await trueName(b)),
+  alone: async (path, work) => {
+    // By the name without links, so that two names of one file have one lock.
+    const full = await realpath(path).catch(() => resolve(path));
+    const fs = { readFile, unlink, link: linkOrCopy };
+    const write = (at: string, text: string) => saying('write', path, () => writeFile(at, text));
+    return whileLocked(fs, { lock: `${full}.lock`, scratch: dirname(full), what: path, write }, work);
+  },
 };
+
+/** Not every disk knows hard links; a copy that must be the first stands in, and is whole a moment later. */
+async function linkOrCopy(from: string, to: string): Promise<void> {
+  await link(from, to).catch((error: NodeJS.ErrnoException) => {
+    if (error.code === 'EEXIST' || error.code === 'ENOENT') throw error;
+    return copyFile(from, to, constants.COPYFILE_EXCL);
+  });
+}
 
 async function* chunksOf(path: string): AsyncGenerator<Buffer> {
   try {

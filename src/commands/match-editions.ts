@@ -34,53 +34,101 @@ export async function readForMatching(
   return { from, to, known: declared(from, to, records) };
 }
 
+/** A record of lineage that a matching gives, before anybody has written it. */
+export interface MatchedRecord {
+  readonly record: Omit<LineageRecord, 'by' | 'date'>;
+  /** Who answered, where somebody did. */
+  readonly by: string | undefined;
+  /** Numbers and titles, for people. */
+  readonly old: { readonly number: string; readonly title: string };
+  readonly heirs: readonly { readonly number: string; readonly title: string }[];
+}
+
 /**
- * Writes the links of the band accept as lineage of the newer edition, as an erratum under the name of whoever runs it:
- * for old items that have neither an heir nor a record, and for no others. A withdrawal is written only where a person
- * answered it; that nothing was found proves none.
+ * The links of the band accept as lineage of the newer edition: for old items that have neither an heir nor a record,
+ * and for no others. A withdrawal is among them only where a person answered it; that nothing was found proves none.
+ *
+ * @throws CatalogError BadArgument where the newer edition does not replace the older one
  */
-export async function recordMatches(
-  ports: Ports,
+export async function matchedLineage(
   catalog: Catalog,
-  report: MatchReport,
+  { from, to, matching, answers }: Pick<MatchReport, 'from' | 'to' | 'matching' | 'answers'>,
   toName: string,
-): Promise<ErratumReport> {
+): Promise<readonly MatchedRecord[]> {
   const step = await readStepTo(catalog, toName);
-  if (step.older.header.name !== report.from.index.header.name) {
+  if (step.older.header.name !== from.index.header.name) {
     throw new CatalogError(
       'BadArgument',
       `Lineage is kept for one step only; match ${step.older.header.name} with ${step.name}, which replaces it.`,
     );
   }
   const known = new Set((await readLineage(catalog, toName)).map(r => r.from));
-  const newer = new Set(report.to.ids);
-  const { name, date } = person(ports);
-  const records: LineageRecord[] = [];
-  report.from.ids.forEach((id, at) => {
+  const newer = new Set(to.ids);
+  const leaving = new Map<number, (typeof matching.links)[number][]>();
+  for (const link of matching.links) {
+    if (link.from === null || link.band !== 'accept') continue;
+    const before = leaving.get(link.from);
+    if (before) before.push(link);
+    else leaving.set(link.from, [link]);
+  }
+  const records: MatchedRecord[] = [];
+  from.ids.forEach((id, at) => {
     if (known.has(id) || newer.has(id)) return;
-    const links = report.matching.links.filter(l => l.from === at && l.band === 'accept');
-    const heirs = links.flatMap(l => (l.to === null ? [] : [report.to.ids[l.to]!]));
+    const links = leaving.get(at) ?? [];
+    const heirs = links.flatMap(l => (l.to === null ? [] : [l.to]));
     const told = links.find(l => l.answered !== undefined);
     const gone = heirs.length === 0 && told !== undefined;
     if (heirs.length === 0 && !gone) return;
     const least = Math.min(...links.map(l => l.confidence));
     records.push({
-      from: id,
-      heirs: heirs.map(to => ({ to, fromExtent: 'unknown', toExtent: 'unknown' })),
-      ...(gone ? { reason: told.answered || 'withdrawn' } : {}),
-      ...(gone ? {} : { note: told?.answered || `Found by matching, ${Math.floor(least * 100)} % sure.` }),
-      by: answerers(report.answers, at) ?? name,
-      date: date.toISOString().slice(0, 10),
-      basis: told ? 'confirmed' : 'inferred',
+      record: {
+        from: id,
+        heirs: heirs.map(j => ({ to: to.ids[j]!, fromExtent: 'unknown', toExtent: 'unknown' })),
+        ...(gone ? { reason: told.answered || 'withdrawn' } : {}),
+        ...(gone ? {} : { note: told?.answered || `Found by matching, ${Math.floor(least * 100)} % sure.` }),
+        basis: told ? 'confirmed' : 'inferred',
+      },
+      by: answerers(answers, at),
+      old: named(from, at),
+      heirs: heirs.map(j => named(to, j)),
     });
   });
-  if (records.length === 0) {
+  return records;
+}
+
+const named = ({ rows }: BareEdition, at: number) => ({ number: rows[at]!.number, title: rows[at]!.title });
+
+/** Writes what matching found as an erratum, under the name of whoever runs it where nobody answered. */
+export async function recordLineage(
+  ports: Ports,
+  catalog: Catalog,
+  found: readonly MatchedRecord[],
+  toName: string,
+): Promise<ErratumReport> {
+  const step = await readStepTo(catalog, toName);
+  // A record that somebody has written meanwhile stands; an erratum would take its place.
+  const known = new Set((await readLineage(catalog, toName)).map(r => r.from));
+  const missing = found.filter(({ record }) => !known.has(record.from));
+  if (missing.length === 0) {
     throw new CatalogError(
       'BadArgument',
       `Nothing is to be recorded: every item of ${step.older.header.name} has its heirs or its record, or no link that can be accepted; answer the others with --answers.`,
     );
   }
+  const { name, date } = person(ports);
+  const day = date.toISOString().slice(0, 10);
+  const records = missing.map(({ record, by }): LineageRecord => ({ ...record, by: by ?? name, date: day }));
   return writeErratum(ports, catalog, step, records, [], `Lineage of ${records.length} items, found by matching`);
+}
+
+/** `matchedLineage` and `recordLineage` in one. */
+export async function recordMatches(
+  ports: Ports,
+  catalog: Catalog,
+  report: MatchReport,
+  toName: string,
+): Promise<ErratumReport> {
+  return recordLineage(ports, catalog, await matchedLineage(catalog, report, toName), toName);
 }
 
 /** Whose answers an old row's links rest on, where the answers say so: they decided, whoever writes it down. */

@@ -1,3 +1,4 @@
+import { writeMatchCsv } from '../exports/match-csv.ts';
 import type { Answer } from '../matching/answers.ts';
 import { LEARNED } from '../matching/learned.ts';
 import { matchRows } from '../matching/match-rows.ts';
@@ -6,7 +7,10 @@ import { CatalogError } from '../model/errors.ts';
 import type { Finding } from '../model/finding.ts';
 import { nearestNames } from '../text/nearest.ts';
 import type { BareEdition } from './bare-edition.ts';
+import { hashOf } from './carry-mark.ts';
 import { inTurn } from './in-turn.ts';
+import type { MatchedRecord } from './match-editions.ts';
+import { type MatchReport, reportOf } from './match-tables.ts';
 import type { Ports } from './ports.ts';
 import { answersIn, readAnswers } from './read-answers.ts';
 import {
@@ -30,6 +34,8 @@ export interface ReviewRequest {
   readonly earlier: readonly string[];
   /** The csv that every answer goes to. */
   readonly file: string;
+  /** What of a matching can become lineage; absent where the tables are no editions of a catalog. */
+  readonly lineage?: (report: MatchReport) => Promise<readonly MatchedRecord[]>;
 }
 
 export interface Progress {
@@ -49,31 +55,65 @@ export interface AskedQuestion extends ShownQuestion {
   readonly hanging: number;
   /** The rows of the answers file that answer it; none while it is open. */
   readonly answered: readonly ReviewRow[];
+  /** Tells an answer from the next one to the same question; empty while it is open. */
+  readonly seen: string;
   /** Neighbours in the order of asking, answered or not. */
   readonly previous?: string;
   readonly next?: string;
 }
 
-/** A review of the links of two editions that a person has to look at. Every answer is on the disk before it returns. */
-export interface MatchReview {
+/** A review of the links of two editions that a person has to look at. */
+export interface MatchReview extends ReviewCalls {
   readonly names: { readonly from: string; readonly to: string };
   readonly file: string;
   readonly findings: readonly Finding[];
+}
+
+/** What a review can be asked. Every answer is on the disk before it returns. */
+export interface ReviewCalls {
   progress(): Promise<Progress>;
-  /** The most valuable question that is open; of those behind another one, if that is named and any is left there. */
-  nextOpen(after?: string): Promise<string | undefined>;
+  /**
+   * The most valuable question that is open; of those behind another one, if that is named and any is left there. What
+   * was handed to somebody else a moment ago comes last.
+   */
+  nextOpen(after?: string, by?: string): Promise<string | undefined>;
   question(code: string): Promise<AskedQuestion | undefined>;
-  /** The rows of the answer that was given last. */
-  last(): Promise<readonly ReviewRow[]>;
-  /** Throws BadArgument where the answer does not fit the question. */
-  answer(code: string, given: Given, because: string, by: string): Promise<void>;
-  /** Takes the last answer back and gives the code of its question. */
-  undo(): Promise<string | undefined>;
+  /** The rows of the answer that this person gave last. */
+  last(by: string): Promise<readonly ReviewRow[]>;
+  /**
+   * Throws BadArgument where the answer does not fit the question, and Changed where somebody else has answered it.
+   *
+   * @param seen of the question as it was shown; absent takes the place of whatever stands there
+   */
+  answer(code: string, given: Given, because: string, by: string, seen?: string): Promise<void>;
+  /** Takes the last answer of a person back, or the one to a question, and gives the code of the question. */
+  undo(by: string, code?: string): Promise<string | undefined>;
   /** Matches anew with all answers as fixed points. */
   rematch(): Promise<void>;
   /** The rows of a side that print a number. Throws UnknownNumber with the nearest ones. */
-  rowsWithNumber(side: 'old' | 'new', number: string): readonly number[];
+  rowsWithNumber(side: 'old' | 'new', number: string): Promise<readonly number[]>;
+  /** The crosswalk with all answers, as `match` writes it. Matches anew where an answer is not known yet. */
+  crosswalk(): Promise<string>;
+  /** What can become lineage, with all answers; empty where the tables are no editions of a catalog. */
+  lineage(): Promise<readonly MatchedRecord[]>;
 }
+
+/** What a review offers, by name: a thread is asked for it in these words. */
+export const REVIEW_METHODS = [
+  'progress',
+  'nextOpen',
+  'question',
+  'last',
+  'answer',
+  'undo',
+  'rematch',
+  'rowsWithNumber',
+  'crosswalk',
+  'lineage',
+] as const satisfies readonly (keyof ReviewCalls)[];
+
+/** For so long a question is not handed to a second person while others are open. */
+const HANDED_MS = 5 * 60 * 1000;
 
 /** One matching, and what is asked of it. */
 interface Round {
@@ -81,7 +121,8 @@ interface Round {
   readonly links: ReturnType<typeof linksByRow>;
   readonly asked: readonly (Question & { readonly code: string })[];
   readonly places: ReadonlyMap<string, number>;
-  /** The answers that it knew. */
+  readonly answers: readonly Answer[];
+  /** The questions whose answers it knew. */
   readonly knew: ReadonlySet<string>;
   readonly seconds: number;
 }
@@ -100,7 +141,16 @@ export async function openMatchReview(ports: Ports, request: ReviewRequest): Pro
   let round = match(begun);
   // Questions that the last matching took for settled and whose answers were taken back since.
   const reopened = new Map<string, Ends>();
+  const handed = new Map<string, { readonly by: string; readonly at: number }>();
   const turn = inTurn();
+  /** Reads and writes the file as one step: another process may serve it as well. */
+  const changing = <T>(work: () => Promise<T>) =>
+    turn(() => (ports.files.alone ? ports.files.alone(file, work) : work()));
+  const now = () => ports.now().getTime();
+  const withOther = (code: string, by: string | undefined) => {
+    const held = handed.get(code);
+    return held !== undefined && held.by !== by && held.at + HANDED_MS > now();
+  };
 
   return {
     names: { from: from.index.header.name, to: to.index.header.name },
@@ -118,12 +168,16 @@ export async function openMatchReview(ports: Ports, request: ReviewRequest): Pro
         matchingSeconds: round.seconds,
       };
     },
-    nextOpen: async after => {
+    nextOpen: async (after, by) => {
       const open = openOf((await read()).answers);
       const back = [...reopened.keys()].find(code => code !== after);
       if (back !== undefined) return back;
       const at = after === undefined ? -1 : (round.places.get(after) ?? -1);
-      return (open.find(({ code }) => round.places.get(code)! > at) ?? open[0])?.code;
+      const free = open.filter(({ code }) => !withOther(code, by));
+      const next = [free, open].flatMap(list => list.find(({ code }) => round.places.get(code)! > at) ?? list[0] ?? []);
+      const code = next[0]?.code;
+      if (code !== undefined && by !== undefined) handed.set(code, { by, at: now() });
+      return code;
     },
     question: async code => {
       const answered = (await read()).rows.filter(r => r.asked === code);
@@ -139,21 +193,26 @@ export async function openMatchReview(ports: Ports, request: ReviewRequest): Pro
         confidence: link?.confidence ?? shown.sum?.confidence ?? 0,
         hanging,
         answered,
+        seen: seenOf(answered),
         ...(previous === undefined ? {} : { previous }),
         ...(next === undefined ? {} : { next }),
       };
     },
-    last: async () => {
+    last: async by => {
       const { rows } = await read();
-      return rows.filter(r => r.asked === rows.at(-1)!.asked);
+      const code = rows.findLast(r => r.by === by)?.asked;
+      return code === undefined ? [] : rows.filter(r => r.asked === code);
     },
-    answer: (code, given, because, by) =>
-      turn(async () => {
+    answer: (code, given, because, by, seen) =>
+      changing(async () => {
         const { rows } = await read();
-        const ends = endsOf(
-          code,
-          rows.filter(r => r.asked === code),
-        );
+        const before = rows.filter(r => r.asked === code);
+        const other = before.find(r => r.by !== by);
+        if (seen !== undefined && other && seenOf(before) !== seen) {
+          const sentence = `${other.by.replace(/\s*<.*/, '')} has answered this since your page was made; look at that answer, and give yours again if it is to take its place.`;
+          throw new CatalogError('Changed', sentence, { code });
+        }
+        const ends = endsOf(code, before);
         if (!ends) {
           throw new CatalogError('BadArgument', `There is no question ${code}; go to the next one that is open.`);
         }
@@ -162,10 +221,11 @@ export async function openMatchReview(ports: Ports, request: ReviewRequest): Pro
         await writeReviewFile(ports.files, file, [...rows.filter(r => r.asked !== code), ...lines]);
         reopened.delete(code);
       }),
-    undo: () =>
-      turn(async () => {
+    undo: (by, asked) =>
+      changing(async () => {
         const { rows } = await read();
-        const code = rows.at(-1)?.asked;
+        // What somebody else answered last is not one's own to take back.
+        const code = rows.findLast(r => r.by === by && (asked === undefined || r.asked === asked))?.asked;
         if (code === undefined) return undefined;
         const taken = rows.filter(r => r.asked === code);
         const ends = endsOf(code, taken);
@@ -179,11 +239,11 @@ export async function openMatchReview(ports: Ports, request: ReviewRequest): Pro
       }),
     rematch: () =>
       turn(async () => {
-        round = match(await read());
-        // What was taken back is in doubt again and asked, or the matcher is sure of it without the answer.
-        reopened.clear();
+        begin(await read());
       }),
-    rowsWithNumber: (side, number) => {
+    crosswalk: () => turn(async () => writeMatchCsv((await report()).lines)),
+    lineage: () => turn(async () => request.lineage?.(await report()) ?? []),
+    rowsWithNumber: async (side, number) => {
       const rows = both[side === 'old' ? 'from' : 'to'];
       const found = rows.flatMap((row, at) => (row.number === number ? [at] : []));
       if (found.length > 0) return found;
@@ -196,6 +256,20 @@ export async function openMatchReview(ports: Ports, request: ReviewRequest): Pro
     },
   };
 
+  function begin(state: Awaited<ReturnType<typeof read>>): void {
+    round = match(state);
+    // What was taken back is in doubt again and asked, or the matcher is sure of it without the answer.
+    reopened.clear();
+  }
+
+  /** The matching with every answer that stands in the file now. */
+  async function report(): Promise<MatchReport> {
+    const state = await read();
+    if (JSON.stringify(state.answers) !== JSON.stringify(round.answers)) begin(state);
+    const answers = [...request.known, ...state.answers];
+    return reportOf(from, to, round.matching, { answers, answered: state.answers.length, findings: state.findings });
+  }
+
   function match({ rows, answers }: { rows: readonly ReviewRow[]; answers: readonly Answer[] }): Round {
     ports.progress(`Matching ${from.rows.length} with ${to.rows.length} rows`);
     const started = performance.now();
@@ -206,6 +280,7 @@ export async function openMatchReview(ports: Ports, request: ReviewRequest): Pro
       links: linksByRow(matching.links),
       asked,
       places: new Map(asked.map(({ code }, at) => [code, at])),
+      answers,
       knew: new Set(rows.map(r => r.asked)),
       seconds: (performance.now() - started) / 1000,
     };
@@ -222,3 +297,5 @@ export async function openMatchReview(ports: Ports, request: ReviewRequest): Pro
     return at === undefined ? (reopened.get(code) ?? askedIn(both, code, answered)) : round.asked[at]!.link;
   }
 }
+
+const seenOf = (rows: readonly ReviewRow[]) => (rows.length === 0 ? '' : hashOf(JSON.stringify(rows)).slice(0, 16));

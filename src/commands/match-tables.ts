@@ -73,6 +73,16 @@ export async function matchBareEditions(
   const answers = [...known, ...read.answers];
   ports.progress(`Matching ${from.rows.length} with ${to.rows.length} rows`);
   const matching = matchRows(from.rows, to.rows, LEARNED, answers);
+  return reportOf(from, to, matching, { answers, answered: read.answers.length, findings: read.findings });
+}
+
+/** A matching with its lines. */
+export function reportOf(
+  from: BareEdition,
+  to: BareEdition,
+  matching: Matching,
+  { answers, answered, findings }: Pick<MatchReport, 'answers' | 'answered' | 'findings'>,
+): MatchReport {
   const lines = matchLines(from, to, matching, answers);
   const bands = { accept: 0, look: 0 };
   for (const { band } of matching.links) bands[band]++;
@@ -82,9 +92,9 @@ export async function matchBareEditions(
     lines,
     matching,
     bands,
-    answered: read.answers.length,
+    answered,
     answers,
-    findings: [...from.findings, ...to.findings, ...read.findings],
+    findings: [...from.findings, ...to.findings, ...findings],
   };
 }
 

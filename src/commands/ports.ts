@@ -32,6 +32,11 @@ export interface Files {
   remove(path: string): Promise<void>;
   /** Whether both names lead to the same file, links followed. */
   same(a: string, b: string): Promise<boolean>;
+  /**
+   * Does work on a file while nobody else who asks likewise does any, in whatever process; throws Busy where somebody
+   * goes on for seconds. Absent: nobody else reaches these files.
+   */
+  alone?<T>(path: string, work: () => Promise<T>): Promise<T>;
 }
 
 export interface Author {

@@ -121,7 +121,7 @@ async function sweepScratch(fs: RawFs, dir: string): Promise<void> {
   const folder = scratchFolder(dir);
   const names = await fs.readdir(folder).catch(() => []);
   for (const name of names.map(String)) {
-    const pid = Number(/^(?:lock-)?(\d+)-/.exec(name)?.[1] ?? Number.NaN);
+    const pid = Number(/^\.?(?:lock-)?(\d+)-/.exec(name)?.[1] ?? Number.NaN);
     if (pid === process.pid || (Number.isInteger(pid) && isRunning(pid))) continue;
     await fs.unlink(join(folder, name)).catch(() => {});
   }

@@ -1,7 +1,7 @@
-import { hostname } from 'node:os';
 import { dirname, join } from 'node:path';
 import { CatalogError } from '../model/errors.ts';
 import { makeFolders, type RawFs, scratchFolder, writeDurably } from './durable-fs.ts';
+import { isAbandoned, whileLocked } from './lock.ts';
 import { parsePackedRefs, withoutRef } from './packed-refs.ts';
 
 /** What a ref points to now: its loose file, else packed-refs; null where it does not exist. */
@@ -67,13 +67,9 @@ export async function moveRef(
 /** Does work under a lock file beside a file of the repository, as git locks its refs. */
 export async function underLock(fs: RawFs, gitdir: string, ref: string, work: () => Promise<void>): Promise<void> {
   const lock = join(gitdir, `${ref}.lock`);
-  await takeLock(fs, gitdir, lock, ref);
-  try {
-    await work();
-  } finally {
-    await fs.unlink(lock).catch(() => {});
-    held.delete(lock);
-  }
+  await makeFolders(fs, dirname(lock));
+  const write = (path: string, owner: string) => writeDurably(fs, gitdir, path, owner);
+  await whileLocked(fs, { lock, scratch: scratchFolder(gitdir), what: ref, write }, work);
 }
 
 async function deleteRef(fs: RawFs, gitdir: string, ref: string): Promise<void> {
@@ -89,48 +85,6 @@ async function deleteRef(fs: RawFs, gitdir: string, ref: string): Promise<void> 
   });
 }
 
-/** Locks that this process holds now; one with our name that is not among them was left by an operation that died. */
-const held = new Set<string>();
-
-const RETRIES = 40;
-const PAUSE_MS = 50;
-
-/**
- * The lock file appears with its owner inside in one step (a hard link), so that a lock left by a killed process can
- * be told from one that is held. Creating it first and filling it afterwards leaves an empty lock nobody dares remove.
- */
-async function takeLock(fs: RawFs, gitdir: string, lock: string, ref: string): Promise<void> {
-  const owner = `fishplate ${process.pid} ${hostname()}\n`;
-  const mine = join(scratchFolder(gitdir), `lock-${process.pid}-${Math.random().toString(36).slice(2)}`);
-  await makeFolders(fs, dirname(lock));
-  await writeDurably(fs, gitdir, mine, owner);
-  try {
-    for (let attempt = 0; ; attempt++) {
-      try {
-        await fs.link(mine, lock);
-        held.add(lock);
-        return;
-      } catch (error) {
-        if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
-      }
-      if (await isAbandoned(fs, lock)) {
-        await fs.unlink(lock).catch(() => {});
-        continue;
-      }
-      if (attempt >= RETRIES) {
-        throw new CatalogError(
-          'Busy',
-          `Another program is writing to ${ref} (${lock} exists); try again, or remove that file if no program is running.`,
-          { ref, lock },
-        );
-      }
-      await new Promise(done => setTimeout(done, PAUSE_MS));
-    }
-  } finally {
-    await fs.unlink(mine).catch(() => {});
-  }
-}
-
 /**
  * Removes the locks that killed processes of ours left on any ref. One on a ref that no writer of ours needs just now
  * would otherwise keep native git from pushing to it for ever.
@@ -140,18 +94,6 @@ export async function sweepLocks(fs: RawFs, gitdir: string): Promise<void> {
   for (const name of names.map(String)) {
     const lock = join(gitdir, 'refs', name);
     if (name.endsWith('.lock') && (await isAbandoned(fs, lock))) await fs.unlink(lock).catch(() => {});
-  }
-}
-
-async function isAbandoned(fs: RawFs, lock: string): Promise<boolean> {
-  const [, pid, host] = /^fishplate (\d+) (.+)\n$/.exec((await readOrNull(fs, lock)) ?? '') ?? [];
-  if (pid === undefined || host !== hostname()) return false;
-  if (Number(pid) === process.pid) return !held.has(lock);
-  try {
-    process.kill(Number(pid), 0);
-    return false;
-  } catch (error) {
-    return (error as NodeJS.ErrnoException).code === 'ESRCH';
   }
 }
 

@@ -13,6 +13,18 @@ export interface DeskPage {
   }[];
   /** Published editions with comments. */
   readonly commented: readonly { readonly name: string; readonly href: string }[];
+  /** Reviews of matched links. */
+  readonly reviews: readonly ReviewOnDesk[];
+}
+
+export interface ReviewOnDesk {
+  readonly from: string;
+  readonly to: string;
+  readonly href: string;
+  /** How far it is. */
+  readonly said: string;
+  /** Absent while it is being matched. */
+  readonly csvHref?: string;
 }
 
 /** What stands between a draft and its publication. */
@@ -42,7 +54,11 @@ export interface ReleasePage {
 
 const SHOWN = 8;
 
-export function deskPage(drafts: readonly string[], commented: readonly string[]): DeskPage {
+export function deskPage(
+  drafts: readonly string[],
+  commented: readonly string[],
+  reviews: readonly ReviewOnDesk[],
+): DeskPage {
   return {
     drafts: drafts.map(name => ({
       name,
@@ -55,6 +71,7 @@ export function deskPage(drafts: readonly string[], commented: readonly string[]
       ],
     })),
     commented: commented.map(name => ({ name, href: commentsLink(name) })),
+    reviews,
   };
 }
 

@@ -1,18 +1,31 @@
 import type { CommentsDesk } from '../commands/comments-desk.ts';
+import type { MatchDesk } from '../commands/match-desk.ts';
 import type { ReleaseDesk } from '../commands/release-desk.ts';
 import { CatalogError } from '../model/errors.ts';
 import { deskPage, releasePage } from './desk-page.ts';
 import { reviewLink } from './links.ts';
+import { reviewsOnDesk } from './match-review-page.ts';
 import { csrfField, requirePerson } from './people.ts';
 import { firstValue, pageOf } from './query-values.ts';
 import { type ReviewFilter, type ReviewPageRequest, reviewPage, reviewQuery } from './review-page.ts';
 import type { Answering, Routes } from './routes.ts';
 
+interface AtDesk {
+  readonly release: ReleaseDesk;
+  readonly comments: CommentsDesk;
+  readonly matches?: MatchDesk;
+}
+
 /** The desk of people with a name: a draft is not published, so nobody else reads any of it here. */
-export function deskRoutes({ get, post, show }: Routes, desk: ReleaseDesk, comments: CommentsDesk): void {
+export function deskRoutes({ get, post, show }: Routes, { release: desk, comments, matches }: AtDesk): void {
   get('/desk', async asked => {
     requirePerson(asked.request);
-    await show(asked, 'desk', deskPage(await desk.drafts(), await comments.commented()), 'Desk');
+    await show(
+      asked,
+      'desk',
+      deskPage(await desk.drafts(), await comments.commented(), await reviewsOnDesk(matches)),
+      'Desk',
+    );
   });
 
   get('/desk/:draft', async asked => {

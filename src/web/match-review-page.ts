@@ -1,8 +1,11 @@
 import type { FieldText } from '../commands/compare-items.ts';
-import type { AskedQuestion, MatchReview, Progress } from '../commands/match-review.ts';
+import type { DeskReview, MatchDesk } from '../commands/match-desk.ts';
+import type { AskedQuestion, Progress } from '../commands/match-review.ts';
 import type { ReviewRow } from '../commands/review-answers.ts';
 import type { ReviewSide } from '../commands/review-question.ts';
 import { capital, counted } from '../model/said-words.ts';
+import type { ReviewOnDesk } from './desk-page.ts';
+import { matchLink, questionLink } from './match-links.ts';
 import type { FormField } from './people.ts';
 
 /** The page that asks about one link, or says that nothing is left to ask. */
@@ -14,13 +17,22 @@ export interface MatchReviewPage {
   readonly progress: string;
   readonly done: number;
   readonly of: number;
+  readonly left: number;
+  readonly onHref: string;
   /** Offer to match anew: how many answers it does not know yet, and how long it will take. */
-  readonly rematch?: { readonly sentence: string; readonly pressing: boolean };
-  /** What was answered last, for taking it back. */
-  readonly last?: string;
+  readonly rematch?: { readonly sentence: string; readonly pressing: boolean; readonly action: string };
+  /** What this person answered last, for taking it back. */
+  readonly last?: { readonly said: string; readonly asked: string; readonly action: string };
   readonly question?: ShownLink;
+  /** The file that all answers go to. */
+  readonly file: string;
+  readonly csvHref: string;
+  /** Where links become lineage; absent where the tables are no editions of a catalog. */
+  readonly recordHref?: string;
   /** The command that uses the answers. */
   readonly command: string;
+  /** What was recorded just now; empty where nothing was. */
+  readonly recorded: string;
 }
 
 export interface ShownLink {
@@ -49,6 +61,7 @@ export interface ShownLink {
   readonly trouble: string;
   readonly because: string;
   readonly number: string;
+  readonly seen: string;
 }
 
 interface Reason {
@@ -84,34 +97,64 @@ export interface Tried {
 const PRESSING = 10;
 const SMALLEST_PART = 0.1;
 
-export const questionLink = (code: string) => `/q/${encodeURIComponent(code)}`;
+export interface AskedPage {
+  /** The question; absent for the page behind the last one. */
+  readonly code: string | undefined;
+  readonly tried: Tried | undefined;
+  readonly recorded: string;
+  /** Who looks at it, as it is written under answers. */
+  readonly by: string;
+  readonly csrf: FormField;
+}
 
 export async function matchReviewPage(
-  review: MatchReview,
-  code: string | undefined,
-  csrf: FormField,
-  command: string,
-  tried?: Tried,
+  at: DeskReview,
+  { code, tried, recorded, by, csrf }: AskedPage,
 ): Promise<{ readonly page: MatchReviewPage; readonly title: string } | undefined> {
+  const { review, key } = at;
   const question = code === undefined ? undefined : await review.question(code);
   if (code !== undefined && !question) return undefined;
-  const [progress, last] = [await review.progress(), await review.last()];
+  const [progress, last] = [await review.progress(), await review.last(by)];
   const { from, to } = review.names;
   const rematch = rematchOf(progress);
-  const shown = question && showLink(review, question, tried);
-  const page = {
+  const shown = question && showLink(at, question, tried);
+  const page: MatchReviewPage = {
     from,
     to,
     csrf,
     progress: progressSentence(progress),
     done: progress.answered,
     of: progress.answered + progress.left,
-    ...(rematch ? { rematch } : {}),
-    ...(last.length > 0 ? { last: answerSentence(last) } : {}),
+    left: progress.left,
+    onHref: matchLink(key),
+    ...(rematch ? { rematch: { ...rematch, action: matchLink(key, 'rematch') } } : {}),
+    ...(last[0] ? { last: { said: answerSentence(last), asked: last[0].asked, action: matchLink(key, 'undo') } } : {}),
     ...(shown ? { question: shown } : {}),
-    command,
+    // Nobody at a browser needs the path of the server.
+    file: review.file.replace(/^.*[/\\]/, ''),
+    csvHref: matchLink(key, 'crosswalk.csv'),
+    ...(at.told.catalog === undefined ? {} : { recordHref: matchLink(key, 'record') }),
+    command: at.command,
+    recorded,
   };
-  return { page, title: shown?.heading ?? 'Nothing is left to look at' };
+  return {
+    page,
+    title: shown?.heading ?? (progress.left > 0 ? 'What is left to look at' : 'Nothing is left to look at'),
+  };
+}
+
+/** How far each review is, for the desk. */
+export async function reviewsOnDesk(desk: MatchDesk | undefined): Promise<ReviewOnDesk[]> {
+  return Promise.all(
+    (desk?.reviews ?? []).map(async (at): Promise<ReviewOnDesk> => {
+      const { key, review } = at;
+      const state = at.state();
+      const about = { ...review.names, href: matchLink(key) };
+      if (state === 'matching') return { ...about, said: 'The two are being matched; it can be opened in a moment.' };
+      if (state !== 'open') return { ...about, said: state.failed };
+      return { ...about, said: progressSentence(await review.progress()), csvHref: matchLink(key, 'crosswalk.csv') };
+    }),
+  );
 }
 
 function progressSentence({ answered, left, likelyWrong }: Progress): string {
@@ -132,7 +175,7 @@ function rematchOf({ sinceMatching, matchingSeconds, left }: Progress) {
   };
 }
 
-function showLink({ names }: MatchReview, q: AskedQuestion, tried: Tried | undefined): ShownLink {
+function showLink({ review: { names }, key }: DeskReview, q: AskedQuestion, tried: Tried | undefined): ShownLink {
   const { old, new: next, kind, sum, others } = q;
   const name = (side: ReviewSide | undefined) =>
     side ? side.number || `“${side.title || side.text.slice(0, 40)}”` : '';
@@ -150,7 +193,7 @@ function showLink({ names }: MatchReview, q: AskedQuestion, tried: Tried | undef
     chosen: tried?.row === o.row,
   }));
   return {
-    action: questionLink(q.code),
+    action: questionLink(key, q.code),
     heading,
     kind,
     ...(old ? { old } : {}),
@@ -184,11 +227,12 @@ function showLink({ names }: MatchReview, q: AskedQuestion, tried: Tried | undef
       also: kind === 'pair',
     },
     answered: q.answered.length > 0 ? answerSentence(q.answered) : '',
-    ...(q.previous === undefined ? {} : { previous: questionLink(q.previous) }),
-    ...(q.next === undefined ? {} : { next: questionLink(q.next) }),
+    ...(q.previous === undefined ? {} : { previous: questionLink(key, q.previous) }),
+    ...(q.next === undefined ? {} : { next: questionLink(key, q.next) }),
     trouble: tried?.trouble ?? '',
     because: tried?.because ?? q.answered[0]?.because ?? '',
     number: tried?.number ?? '',
+    seen: q.seen,
   };
 }
 

@@ -17,6 +17,7 @@ import type { HomePage } from './home-page.ts';
 import type { IntakePage } from './intake-page.ts';
 import type { ItemPage } from './item-page.ts';
 import type { LossesPage } from './losses-page.ts';
+import type { MatchRecordPage, MatchWaitPage } from './match-record-page.ts';
 import type { MatchReviewPage } from './match-review-page.ts';
 import type { NumberPage } from './number-page.ts';
 import type { LookupPage } from './offline-routes.ts';
@@ -48,6 +49,8 @@ export interface Pages {
   readonly 'draft-operation': DraftOperationPage;
   readonly losses: LossesPage;
   readonly 'match-review': MatchReviewPage;
+  readonly 'match-record': MatchRecordPage;
+  readonly 'match-wait': MatchWaitPage;
   readonly 'match-review-error': ErrorPage;
   readonly 'sign-in': SignInPage;
   readonly error: ErrorPage;

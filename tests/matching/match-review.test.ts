@@ -1,5 +1,6 @@
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { hostname, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { type MatchReview, openMatchReview } from '../../src/commands/match-review.ts';
@@ -119,7 +120,7 @@ describe('a review of matched links', () => {
     await review.answer(q.code, { kind: 'also', row }, '', BY);
     expect((await review.question(q.code))!.answered).toHaveLength(2);
     expect((await matched()).links).toHaveLength(2);
-    expect(await review.undo()).toBe(q.code);
+    expect(await review.undo(BY)).toBe(q.code);
     expect((await matched()).links).toEqual([]);
     expect((await review.progress()).answered).toBe(0);
   });
@@ -131,7 +132,7 @@ describe('a review of matched links', () => {
     expect((await matched()).links).toEqual([`2.1>${q.new!.number || q.new!.title}`]);
     const again = await open();
     expect((await again.question(q.code))!.answered).toHaveLength(1);
-    expect(await again.undo()).toBe(q.code);
+    expect(await again.undo(BY)).toBe(q.code);
     expect(await again.nextOpen()).toBe(q.code);
   });
 
@@ -152,6 +153,36 @@ describe('a review of matched links', () => {
     expect((await review.progress()).answered).toBe(2);
   });
 
+  it('keeps every answer of two servers that hold one file, and outlives a lock whose owner is gone', async () => {
+    const [one, two] = [await open(), await open()];
+    const codes = (await questions(one)).map(q => q.code);
+    // Two reads before either writes would lose an answer without the lock.
+    await Promise.all(
+      codes.map((code, n) => (n % 2 === 0 ? one : two).answer(code, { kind: 'yes' }, `by ${n % 2}`, BY)),
+    );
+    expect((await one.progress()).answered).toBe(codes.length);
+    const { pid } = spawnSync(process.execPath, ['-e', '']);
+    writeFileSync(`${file}.lock`, `fishplate ${pid}.0 ${hostname()}\n`);
+    await two.answer(codes[0]!, { kind: 'yes' }, 'again', BY);
+    expect((await one.question(codes[0]!))!.answered[0]!.because).toBe('again');
+    expect(readdirSync(dir).sort()).toEqual(['answers.csv', 'new.csv', 'old.csv']);
+  });
+
+  it('hands no question to two people at once while others are open, and each takes back their own', async () => {
+    const review = await open();
+    const other = 'B. Other <b@example.org>';
+    const [mine, theirs] = [await review.nextOpen(undefined, BY), await review.nextOpen(undefined, other)];
+    expect(mine).not.toBe(theirs);
+    const { seen } = (await review.question(mine!))!;
+    await review.answer(mine!, { kind: 'yes' }, '', BY, seen);
+    await review.answer(theirs!, { kind: 'yes' }, '', other);
+    await expect(review.answer(mine!, { kind: 'yes' }, '', other, seen)).rejects.toThrow('A. Reviewer has answered');
+    expect((await review.last(BY)).map(r => r.asked)).toEqual([mine]);
+    expect(await review.undo(BY, theirs)).toBeUndefined();
+    expect(await review.undo(BY)).toBe(mine);
+    expect((await review.progress()).answered).toBe(1);
+  });
+
   it('matches anew with the answers as fixed points, and asks no answered question again', async () => {
     const review = await open();
     const q = (await questions(review)).find(x => x.kind === 'pair')!;
@@ -160,7 +191,7 @@ describe('a review of matched links', () => {
     await review.rematch();
     expect((await review.progress()).sinceMatching).toBe(0);
     expect((await questions(review)).map(x => x.code)).not.toContain(q.code);
-    expect(await review.undo()).toBe(q.code);
+    expect(await review.undo(BY)).toBe(q.code);
     expect([await review.nextOpen(), (await review.progress()).sinceMatching]).toEqual([q.code, 1]);
   });
 
@@ -199,7 +230,9 @@ describe('a review of matched links', () => {
 
   it('names the nearest numbers for one that is not there', async () => {
     const review = await open();
-    expect(review.rowsWithNumber('new', '1.2')).toEqual([2]);
-    expect(() => review.rowsWithNumber('new', '1.3')).toThrow('The new edition has no number 1.3; the nearest are');
+    expect(await review.rowsWithNumber('new', '1.2')).toEqual([2]);
+    await expect(review.rowsWithNumber('new', '1.3')).rejects.toThrow(
+      'The new edition has no number 1.3; the nearest are',
+    );
   });
 });

@@ -61,7 +61,7 @@ describe.skipIf(chromiumPath === undefined)('at the desk', () => {
 
   test('one sees what stops a draft, answers the question that matters most, by keyboard alone, and it stands under the name', async () => {
     await page.goto('/');
-    await page.getByRole('link', { name: 'Drafts' }).click();
+    await page.getByRole('link', { name: 'Desk' }).click();
     await sound('desk');
     await page.getByRole('link', { name: '2030', exact: true }).click();
     await expect(page.locator('.lead').textContent()).resolves.toMatch(/^\d+ findings stop the publication of 2030\.$/);

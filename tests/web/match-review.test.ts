@@ -5,8 +5,8 @@ import { join } from 'node:path';
 import { parse } from 'csv-parse/sync';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { openMatchReview } from '../../src/commands/match-review.ts';
-import { readBareEditions } from '../../src/commands/match-tables.ts';
+import { holdReview } from '../../src/commands/held-review.ts';
+import { matchDesk } from '../../src/commands/match-desk.ts';
 import { onePerson } from '../../src/commands/people.ts';
 import { FEATURES } from '../../src/matching/features.ts';
 import { listen, type Viewer } from '../../src/web/listen.ts';
@@ -59,23 +59,17 @@ afterEach(async () => {
 
 async function serve(): Promise<Served> {
   const ports = testPorts();
-  const tables = { from: [join(dir, 'old.csv')], to: [join(dir, 'new.csv')] };
-  const review = await openMatchReview(ports, {
-    ...(await readBareEditions(ports, tables)),
-    known: [],
-    earlier: [],
-    file,
-  });
+  const held = holdReview(ports, { tables: [join(dir, 'old.csv'), join(dir, 'new.csv')], answers: [file] });
+  await held.opened;
   const reported: string[] = [];
   const people = onePerson({ name: 'A. Reviewer', address: 'a@example.org' }, TOKEN);
   const served = await listen({ port: 0, host: '127.0.0.1' }, address =>
     matchReviewApp({
-      review,
+      desk: matchDesk(ports, [{ ...held, key: '1', command: 'fishplate match' }]),
       people,
       address,
       now: ports.now,
       report: l => reported.push(l),
-      command: 'fishplate match',
     }),
   );
   return { ...served, reported };
@@ -90,14 +84,24 @@ test('every kind of evidence has words for people', () => {
 });
 
 test('without the token nothing of either text is shown, and nothing is written', async () => {
-  for (const path of ['', 'done', 'q/p000000000000', 'sign-in']) {
+  for (const path of [
+    '',
+    'desk/match/1/done',
+    'desk/match/1/q/p000000000000',
+    'desk/match/1/crosswalk.csv',
+    'sign-in',
+  ]) {
     const got = await fetch(`${viewer.address}${path}`);
     expect(got.url).toContain('/sign-in');
     expect(await got.text()).not.toMatch(/Gutter|Overflow|Conduct/);
   }
   const { host } = new URL(viewer.address);
   const post = (headers: Record<string, string>) =>
-    fetch(`${viewer.address}undo`, { method: 'POST', headers, body: new URLSearchParams({ answer: 'yes' }) });
+    fetch(`${viewer.address}desk/match/1/undo`, {
+      method: 'POST',
+      headers,
+      body: new URLSearchParams({ answer: 'yes' }),
+    });
   expect((await post({ origin: 'http://127.0.0.1:1' })).status).toBe(403);
   expect((await post({ origin: `http://${host}` })).status).toBe(403);
 });
@@ -221,7 +225,10 @@ describe.skipIf(chromiumPath === undefined)('in a browser', () => {
     expect(rows().find(r => r.from_number === '3')!.because).toBe('yes and now');
     const given = rows();
     await key('u');
-    expect([rows(), page.url()]).toEqual([given.slice(0, -1), `${viewer.address}q/${given.at(-1)!.asked}`]);
+    expect([rows(), page.url()]).toEqual([
+      given.slice(0, -1),
+      `${viewer.address}desk/match/1/q/${given.at(-1)!.asked}`,
+    ]);
   });
 
   test('keys can be turned off, and stay off', async () => {
@@ -287,9 +294,9 @@ describe.skipIf(chromiumPath === undefined)('in a browser', () => {
     await page.goto('/');
     while ((await page.locator('.review').count()) > 0) await go(page, () => page.keyboard.press('y'));
     await look('done');
-    await page.goto(`/q/${rows()[0]!.asked}`);
+    await page.goto(`/desk/match/1/q/${rows()[0]!.asked}`);
     await look('answered');
-    await page.goto('/q/p0');
+    await page.goto('/desk/match/1/q/p0');
     await look('missing');
     await page.goto('/sign-in');
     await look('signed-in');

@@ -6,6 +6,7 @@ import { commentsDesk } from '../../src/commands/comments-desk.ts';
 import { draftDesk } from '../../src/commands/draft-desk.ts';
 import { intakeDesk } from '../../src/commands/intake-desk.ts';
 import { lossesDesk } from '../../src/commands/losses-desk.ts';
+import type { MatchDesk } from '../../src/commands/match-desk.ts';
 import { notesDesk } from '../../src/commands/notes-desk.ts';
 import { issueToken, type Person, peopleOf } from '../../src/commands/people.ts';
 import { publishedCatalog } from '../../src/commands/published-catalog.ts';
@@ -19,12 +20,13 @@ interface ServeForTest {
   readonly writes?: boolean;
   readonly offline?: ViewerParts['offline'];
   readonly lessons?: ViewerParts['lessons'];
+  readonly matches?: MatchDesk;
 }
 
 /** Serves a catalog on a free port of loopback, with a clock that stands still. */
 export async function serveForTest(
   dir: string,
-  { writes = false, offline, lessons }: ServeForTest = {},
+  { writes = false, offline, lessons, matches }: ServeForTest = {},
 ): Promise<Viewer & { readonly reported: string[]; readonly again: () => Promise<Viewer> }> {
   const reported: string[] = [];
   const catalog = await openCatalog(dir);
@@ -38,6 +40,7 @@ export async function serveForTest(
     comments: commentsDesk({ ...testPorts(), now }, catalog, () => openForWriting(dir)),
     intake: intakeDesk(catalog),
     work: draftDesk({ ...testPorts(), now }, catalog, () => openForWriting(dir)),
+    ...(matches ? { matches } : {}),
   };
   let app: RequestListener = () => {};
   const viewer = await listen({ port: 0, host: '127.0.0.1' }, address => {
