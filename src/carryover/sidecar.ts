@@ -13,6 +13,8 @@ export interface Sidecar {
   readonly counts: Readonly<Record<string, number>>;
   /** What stood under the output's name before, and where it is kept, so that `carry undo` can bring it back. */
   readonly before?: { readonly kept: string; readonly hash: string };
+  /** sha256 of an output of an earlier run that this one replaces: killed between the two, it stands there still. */
+  readonly replaces?: string;
   /** Places at which the output still says that it follows the older edition: nobody has decided that it does not. */
   readonly marks?: readonly { readonly place: string; readonly text: string }[];
   /** Further files of the same run beside the output: name to sha256. */
@@ -24,8 +26,8 @@ export function sidecarName(file: string): string {
 }
 
 export function writeSidecar(sidecar: Sidecar): string {
-  const { tool, from, to, input, output, counts, marks, before, also } = sidecar;
-  return `${JSON.stringify({ tool, from, to, input, output, counts, marks, before, also }, null, 2)}\n`;
+  const { tool, from, to, input, output, counts, marks, before, replaces, also } = sidecar;
+  return `${JSON.stringify({ tool, from, to, input, output, counts, marks, before, replaces, also }, null, 2)}\n`;
 }
 
 /** The mark that a file's text holds; undefined where it is not one of ours. */

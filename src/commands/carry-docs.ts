@@ -21,9 +21,11 @@ import {
   outcomesOf,
   rewrittenIn,
 } from './carry-document.ts';
-import { markOf, refuseEditedOutput } from './carry-mark.ts';
+import { hashOf, markOf, refuseEditedOutput } from './carry-mark.ts';
 import { writeTogether } from './commit-all.ts';
+import { citationFinding, markFinding, staleFinding } from './docs-findings.ts';
 import { type PlacedDocument, placeDocuments } from './document-set.ts';
+import { type StoodBefore, stoodBefore } from './kept-before.ts';
 import type { Files, Ports } from './ports.ts';
 import { type GivenDecisions, readDecisions } from './read-decisions.ts';
 import { questionTable } from './tables-beside.ts';
@@ -94,7 +96,7 @@ export async function carryDocs(
   const [from, to] = [joint.from.header.name, joint.to.header.name];
   const places = await placeDocuments(files, options.inputs, options.outDir);
   if (decisionsOut !== undefined) await refuseOverInput(files, decisionsOut, options.inputs);
-  const carried: { readonly place: PlacedDocument; readonly done: CarriedDocument }[] = [];
+  const carried: CarriedFile[] = [];
   const leftAlone: PlacedDocument[] = [];
   for (const [at, place] of places.entries()) {
     if (at > 0 && at % 50 === 0) progress(`${at} of ${places.length} documents read`);
@@ -111,16 +113,13 @@ export async function carryDocs(
     carried.push({ place, done: await carryDocument(joint, marks, given, how) });
   }
 
-  const {
-    review,
-    decided,
-    marks: marksLeft,
-    stale,
-    files: outputs,
-  } = documentOutputs(
+  const before = await stoodBeforeCopies(files, carried);
+  const outputs = documentOutputs(
     joint,
     carried.map(c => c.done),
+    before.records,
   );
+  const { review, decided, stale, marks: marksLeft } = outputs;
   const open = carried.map(c => c.done).filter(d => d.record === undefined);
   const aboutMarks = markQuestion(
     { from, to },
@@ -129,17 +128,40 @@ export async function carryDocs(
   const questions = largestFirst([...aboutMarks, ...textQuestions(joint, open)]);
   const asked =
     decisionsOut === undefined ? [] : [[decisionsOut, questionTable(decisionsOut, questions, decisions)] as const];
-  const copies = outputs.map(([name, content]) => [join(options.outDir, name), content] as const);
-  await writeTogether(files, [...copies, ...asked]);
+  const isCopy = new Set(carried.map(c => c.done.name));
+  const placed = (copies: boolean) =>
+    outputs.files
+      .filter(([name]) => isCopy.has(name) === copies)
+      .map(([name, content]) => [join(options.outDir, name), content] as const);
+  // Copies last: killed before one, what stood there stands there still, and the record beside it tells it.
+  await writeTogether(files, [...asked, ...placed(false), ...before.kept, ...placed(true)]);
   const reports = [...carried.map(reportOf), ...leftAlone.map(p => ({ ...untouched(p), leftAlone: true }))];
   const findings = [
-    ...review.map(findingOf),
+    ...review.map(citationFinding),
     ...marksLeft.map(markFinding),
     ...stale.map(staleFinding),
     ...(decisions?.findings() ?? []),
   ];
   const answered = decisions?.toKeep({ from, to }) ?? [];
   return { from, to, documents: reports, review, decided, marks: marksLeft, stale, questions, findings, answered };
+}
+
+interface CarriedFile {
+  readonly place: PlacedDocument;
+  readonly done: CarriedDocument;
+}
+
+/** What stands under the names of copies, for their records, and copies of what is not ours. */
+async function stoodBeforeCopies(files: Files, carried: readonly CarriedFile[]) {
+  const records = new Map<string, StoodBefore['record']>();
+  const kept: (readonly [string, Uint8Array])[] = [];
+  for (const { place, done } of carried) {
+    if (place.out === undefined || done.out === undefined) continue;
+    const stood = await stoodBefore(files, place.out, hashOf(done.out));
+    records.set(done.name, stood.record);
+    if (stood.copyTo !== undefined) kept.push([stood.copyTo, await files.read(place.out)]);
+  }
+  return { records, kept };
 }
 
 async function refuseOverInput(files: Files, out: string, inputs: readonly string[]): Promise<void> {
@@ -159,7 +181,7 @@ function edited(path: string, to: string): CatalogError {
   );
 }
 
-function reportOf({ place, done }: { place: PlacedDocument; done: CarriedDocument }): DocumentReport {
+function reportOf({ place, done }: CarriedFile): DocumentReport {
   const { citations, record } = done;
   return {
     ...untouched(place),
@@ -173,37 +195,4 @@ function reportOf({ place, done }: { place: PlacedDocument; done: CarriedDocumen
 function untouched({ input, out }: PlacedDocument): DocumentReport {
   const nothing = { leftAlone: false, outcomes: outcomesOf([]), rewritten: 0, stale: 0 };
   return { input, ...(out === undefined ? {} : { out }), ...nothing };
-}
-
-function findingOf(entry: ReviewEntry): Finding {
-  const isLine = entry.place === `line ${entry.line}`;
-  return {
-    rule: `citation-${entry.outcome}`,
-    severity: entry.outcome === 'kept' || entry.outcome === 'carried' ? 'note' : 'warning',
-    subject: entry.number,
-    message: `${isLine ? '' : `${entry.place}: `}${entry.why} ${entry.toDo}`,
-    place: { file: entry.file, ...(isLine ? { line: entry.line } : {}) },
-  };
-}
-
-function markFinding(entry: MarkEntry): Finding {
-  const isLine = entry.place === `line ${entry.line}`;
-  return {
-    rule: 'edition-mark',
-    severity: 'warning',
-    subject: entry.file,
-    message: `${isLine ? '' : `${entry.place}: `}${entry.why} ${entry.toDo}`,
-    place: { file: entry.file, ...(isLine ? { line: entry.line } : {}) },
-  };
-}
-
-function staleFinding(entry: StaleEntry): Finding {
-  const isLine = entry.place === `line ${entry.line}`;
-  return {
-    rule: `stale-${entry.kind}`,
-    severity: 'warning',
-    subject: entry.number,
-    message: `${isLine ? '' : `${entry.place}: `}${entry.why} ${entry.toDo}`,
-    place: { file: entry.file, ...(isLine ? { line: entry.line } : {}) },
-  };
 }

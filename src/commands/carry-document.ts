@@ -14,6 +14,7 @@ import { kindOfDocument } from '../documents/kinds.ts';
 import { readDocument } from '../documents/read-document.ts';
 import { OUTCOMES, type OutcomeKind } from '../model/citation.ts';
 import { hashOf } from './carry-mark.ts';
+import type { StoodBefore } from './kept-before.ts';
 
 /** A document as it was read. */
 export interface GivenDocument {
@@ -123,10 +124,15 @@ function markPlace(path: string): string {
 
 const NOTHING_STALE: StaleSearch = () => ({ entries: [], remarks: [] });
 
-/** All that carrying these documents writes, by path below the folder of the outputs, and the review list itself. */
+/**
+ * All that carrying these documents writes, by path below the folder of the outputs, and the review list itself.
+ *
+ * @param records what stood under the names of the copies before, by name
+ */
 export function documentOutputs(
   joint: Joint,
   carried: readonly CarriedDocument[],
+  records: ReadonlyMap<string, StoodBefore['record']> = new Map(),
 ): {
   readonly review: readonly ReviewEntry[];
   readonly decided: readonly DecidedEntry[];
@@ -148,7 +154,7 @@ export function documentOutputs(
     marks,
     stale,
     files: [
-      ...carried.flatMap(one => copyOf(one, from, to)),
+      ...carried.flatMap(one => copyOf(one, from, to, records.get(one.name))),
       [
         'review.md',
         writeReview(from, to, review) +
@@ -162,11 +168,16 @@ export function documentOutputs(
 }
 
 /** The carried copy and its sidecar. */
-function copyOf({ name, input, out, citations, marks }: CarriedDocument, from: string, to: string) {
+function copyOf(
+  { name, input, out, citations, marks }: CarriedDocument,
+  from: string,
+  to: string,
+  record: StoodBefore['record'] | undefined,
+) {
   if (out === undefined) return [];
   const counts = { citations: citations.length, ...outcomesOf(citations) };
   const left = marks.entries.length ? { marks: marks.entries.map(({ place, text }) => ({ place, text })) } : {};
-  const sidecar = { tool: 'fishplate' as const, from, to, input, output: hashOf(out), counts, ...left };
+  const sidecar = { tool: 'fishplate' as const, from, to, input, output: hashOf(out), counts, ...left, ...record };
   return [[name, out] as const, [sidecarName(name), writeSidecar(sidecar)] as const];
 }
 

@@ -14,11 +14,12 @@ import type { JobAnswer } from '../model/job-answer.ts';
 import { isWorkbook } from '../tables/read-table.ts';
 import { hashOf, markOf, refuseEditedOutput } from './carry-mark.ts';
 import { commitAll } from './commit-pending.ts';
+import { copyInto } from './copy-into.ts';
 import { csvJobs } from './csv-jobs.ts';
 import { jobDays } from './job-days.ts';
 import { firstBytes, hashedWriter, type JobSource } from './job-source.ts';
 import { jsonJobs } from './json-jobs.ts';
-import { keepBefore } from './kept-before.ts';
+import { stoodBefore } from './kept-before.ts';
 import type { Files, PendingFile, Ports } from './ports.ts';
 import { priceChanges } from './price-changes.ts';
 import { type GivenDecisions, readDecisions } from './read-decisions.ts';
@@ -124,7 +125,8 @@ export async function carryJobs(
       also[path] = hashOf(bytes);
     }
     const output = writer.digest();
-    const before = await keepBefore(files, out, output, create);
+    const stood = await stoodBefore(files, out, output);
+    if (stood.copyTo !== undefined) await copyInto(files, out, await create(stood.copyTo));
     const sidecar: Sidecar = {
       tool: 'fishplate',
       from: edition.from,
@@ -132,11 +134,12 @@ export async function carryJobs(
       input: carried.input,
       output,
       counts: { lines: totals.lines, ...totals.outcomes, folded: totals.folded, added: totals.added },
-      ...(before ? { before } : {}),
+      ...stood.record,
       ...(Object.keys(also).length > 0 ? { also } : {}),
     };
     (await create(sidecarName(out))).stream.write(writeSidecar(sidecar));
-    await commitAll(pending);
+    // The output last: killed before it, what stood there stands there still, and the record tells it.
+    await commitAll([...pending].reverse());
     const cited = carrier.editions();
     return {
       ...edition,

@@ -25,13 +25,19 @@ export async function markOf(files: Files, path: string): Promise<FileMark | und
 export async function refuseEditedOutput(files: Files, out: string): Promise<void> {
   if (!(await files.exists(out))) return;
   const mark = await markOf(files, out);
-  if (mark && !mark.untouched) {
+  if (mark && !mark.untouched && !(await standsBefore(files, out, mark.sidecar))) {
     throw new CatalogError(
       'AlreadyCarried',
       `${out} has been edited since it was carried to ${mark.sidecar.to}; choose another output, or move it away first.`,
       { path: out },
     );
   }
+}
+
+/** Whether a run was broken off after its record was written: under the output's name stands what stood there before. */
+async function standsBefore(files: Files, out: string, { before, replaces }: Sidecar): Promise<boolean> {
+  const hash = await hashOfFile(files, out);
+  return hash === before?.hash || hash === replaces;
 }
 
 export function hashOf(bytes: Uint8Array | string): string {

@@ -42,6 +42,19 @@ describe('undoing a run', () => {
     expect(held).toEqual(before);
   });
 
+  it('takes back several runs, or none of them', async () => {
+    const { files, held, before } = await carried();
+    const more = { input: 'in', out: 'other' };
+    await carryJobs({ files, progress: () => {} }, joint, marks, more);
+    const after = new Map(held);
+    held.set('other', Buffer.from('mine'));
+    await expect(undoCarry({ files }, 'out', 'other')).rejects.toThrow(/^other is not what/);
+    expect(held.get('out')).toEqual(after.get('out'));
+    held.set('other', after.get('other')!);
+    await undoCarry({ files }, 'out', 'other');
+    expect(held).toEqual(before);
+  });
+
   it('refuses a file that is no record', async () => {
     const { files } = memoryFiles({ 'x.fishplate.json': '{}' });
     await expect(undoCarry({ files }, 'x')).rejects.toThrow(/no record of a run/);
