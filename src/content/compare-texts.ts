@@ -1,6 +1,7 @@
 import type { Duty, Wording } from '../model/crosswalk.ts';
 import type { Evidence } from '../model/duty-evidence.ts';
 import { type Atom, alignAtoms, atomsOf, type Hunk } from './atoms.ts';
+import { withCompounds } from './compounds.ts';
 import { wordingOfTexts } from './edited.ts';
 import { dutyOfEvidence } from './evidence.ts';
 import { exchangedValues, exchangedWords } from './exchanged.ts';
@@ -30,7 +31,7 @@ export interface Comparison extends DutyVerdict {
 export function compareTexts(from: string, to: string): Comparison {
   const wording = wordingOfTexts(from, to);
   if (wording !== 'substantive') return { wording, duty: 'same', lost: [], evidence: [] };
-  const [a, b] = [readText(from), readText(to)];
+  const [a, b] = withCompounds(readText(from), readText(to));
   return { wording, ...dutyBetween(a, b), lost: retentionOf(a, [b]).lost };
 }
 
@@ -42,7 +43,7 @@ export function compareDuty(from: string, to: string): DutyVerdict {
 const comparedLately = lately(4_000, (pair: string): DutyVerdict => {
   const [from, to] = JSON.parse(pair) as [string, string];
   if (wordingOfTexts(from, to) !== 'substantive') return { duty: 'same', evidence: [] };
-  return dutyBetween(readText(from), readText(to));
+  return dutyBetween(...withCompounds(readText(from), readText(to)));
 });
 
 function dutyBetween(whole: Reading, heir: Reading): DutyVerdict {
@@ -68,7 +69,9 @@ function evidenceBetween(from: Reading, to: Reading): Evidence[] {
           ...words,
         ];
   if (!evidence.some(e => e.direction !== 'same')) {
-    evidence.push(...turnedSegments(from, to), ...exchangedWords(from, to, hunks), ...exchangedValues(from, to));
+    const values = exchangedValues(from, to);
+    // Two things that exchanged their values exchanged names as well.
+    evidence.push(...turnedSegments(from, to), ...(values.length > 0 ? values : exchangedWords(from, to, hunks)));
   }
   // A value written otherwise is evidence too, and no reason to look no further.
   if (!evidence.some(e => e.direction !== 'same')) evidence.push(...leftOut(from, to));

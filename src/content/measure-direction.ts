@@ -9,7 +9,7 @@ const stems = (words: string) => new Set(words.split(/\s+/).map(base));
 
 /** What is the worse, the more there is of it. */
 const WORSE = stems(
-  'tolerance deviation deviate loss lost leak leakage error drop drift difference gap noise sag delay residue backlash play distortion variation shrinkage deflection settlement sway misalignment waste spill emission exposure',
+  'tolerance deviation deviate loss lost leak leakage error drop drift difference gap noise sag delay residue backlash play distortion variation shrinkage deflection settlement sway misalignment waste spill emission exposure accurate accuracy precise precision sensitive sensitivity resolution uncertainty',
 );
 const FALLS = stems('fall slope gradient pitch incline drain');
 const BETWEEN = stems('spacing spaced centre centres center interval intervals pitch');
@@ -41,7 +41,9 @@ export function measureDirection(from: Reading, a: Quantity, to: Reading, b: Qua
     const narrower = y.low >= x.low && y.high <= x.high;
     const wider = y.low <= x.low && y.high >= x.high;
     if (!narrower && !wider) return 'mixed';
-    const turned = reaches(to, b, role) ? binding !== 'permission' : binding === 'ban' && role === 'duty';
+    const turned = reaches(to, b, role)
+      ? binding !== 'permission'
+      : (binding === 'ban' && role === 'duty') || spans(to, b);
     return narrower !== turned ? 'stricter' : 'relaxed';
   }
   const more = moreIsStricter(from, a, role) ?? moreIsStricter(to, b, role);
@@ -64,7 +66,26 @@ function reaches(reading: Reading, q: Quantity, role: Role): boolean {
   if (!q.open) return false;
   if (role === 'scope') return true;
   const tag = reading.tags[q.spanFirst - 1];
+  // "not go on until deviations above 1 mm have been corrected"
+  if (role === 'timing')
+    return (
+      (tag === 'NOUN' || reading.tokens[q.spanFirst - 1]?.low === 'of') &&
+      /^(?:have|has|are|is)$/.test(reading.tokens[q.spanNext]?.low ?? '')
+    );
   return role === 'duty' && (tag === 'NOUN' || tag === 'PROPN') && !usesObject(reading, q.spanFirst);
+}
+
+/** "adjustable from 400 to 800 mm", "able to weigh 0 to 20 kg": what a thing has to cover, more of it the wider it is. */
+function spans(reading: Reading, q: Quantity): boolean {
+  if (!Number.isFinite(q.low) || !Number.isFinite(q.high) || q.kind === 'tolerance') return false;
+  const { tokens, tags } = reading;
+  const clause = clauseAt(reading, q.first);
+  for (let at = q.spanFirst - 1; at >= Math.max(clause?.first ?? 0, q.spanFirst - 8); at--) {
+    const { low } = tokens[at]!;
+    if (/^(?:able|capable|suitable|fit|suited|withstand|cover|covers)$/.test(low)) return true;
+    if (tags[at] === 'ADJ' && /[a-z]{3}[ai]ble$/.test(low)) return true;
+  }
+  return false;
 }
 
 function nearby(reading: Reading, q: Quantity): string[] {

@@ -6,3 +6,8 @@ export const PLAIN = new Set(
     .split(' ')
     .map(meaning),
 );
+
+/** The "off" of "taken off": they ask for nothing by themselves. */
+export const PARTICLES = new Set(
+  'away down off out up back through over past along across together'.split(' ').map(meaning),
+);

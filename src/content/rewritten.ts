@@ -2,9 +2,8 @@ import type { Evidence } from '../model/duty-evidence.ts';
 import type { Atom } from './atoms.ts';
 import { isContrary } from './contrary.ts';
 import { forceEvidence } from './force-evidence.ts';
-import { meaning } from './meaning.ts';
 import { measureDirection } from './measure-direction.ts';
-import { PLAIN } from './plain-verbs.ts';
+import { PARTICLES, PLAIN } from './plain-verbs.ts';
 import { type Reading, said } from './reading.ts';
 import { bindingOf, clauseAt, roleAt } from './role.ts';
 import { sameValue } from './same-value.ts';
@@ -100,7 +99,6 @@ function deedsOf({ tags, clauses }: Reading, atoms: readonly Atom[]): Atom[] {
   );
 }
 
-const PARTICLES = new Set('away down off out up back through over past along across together'.split(' ').map(meaning));
 /** A verb that the tagger takes for a noun ("Fit a valve") is among the plain ones, if it is one that texts exchange. */
 const isNoun = ({ tags }: Reading, { key, first }: Atom) =>
   !PLAIN.has(key) && (tags[first] === 'NOUN' || tags[first] === 'PROPN');

@@ -31,9 +31,14 @@ export function bindingOf(reading: Reading, clause: Clause | undefined): Binding
   const lows = clause.main.map(at => reading.tokens[at]!.low);
   if (clause.force.negated) return isBound(reading, clause) ? 'duty' : 'ban';
   const does = (set: ReadonlySet<string>) =>
-    clause.main.some((at, i) => set.has(lows[i]!) && reading.tags[at] !== 'NOUN');
+    clause.main.some((at, i) => set.has(lows[i]!) && reading.tags[at] !== 'NOUN' && !isNamePart(reading, clause, at));
   if (does(ACCEPTING)) return 'permission';
   return does(REJECTING) ? 'ban' : 'duty';
+}
+
+/** "shall display their permit number": behind a modal, a word before a noun belongs to a name. */
+function isNamePart({ tags }: Reading, { force, predicate }: Clause, at: number): boolean {
+  return force.at !== undefined && at > predicate + 1 && /^(?:NOUN|PROPN)$/.test(tags[at + 1] ?? '');
 }
 
 /** "shall not be less than" denies no deed but sets a bound. */

@@ -30,7 +30,7 @@ const ADDED: Readonly<Record<Segment['kind'], Duty | undefined>> = {
 export function segmentEvidence(from: Reading, to: Reading): Evidence[] {
   const acts = [...actsGone(from, to, 'dropped'), ...actsGone(to, from, 'added')];
   const gone = segmentsOnlyIn(from, to).flatMap(segment => {
-    if (actOf(from, segment, to)) return [];
+    if (actOf(from, segment, to) || isAnaphor(from, segment)) return [];
     const direction = effect(from, segment);
     const what = `${segment.kind === 'soft' ? 'leave to judgement' : segment.kind} dropped`;
     return direction ? [{ direction: opposite(direction), what, from: said(from, segment), to: '' }] : [];
@@ -55,6 +55,10 @@ export function segmentEvidence(from: Reading, to: Reading): Evidence[] {
   }
   return [...gone, ...come, ...acts];
 }
+
+/** "Where this is not possible, …" went with the sentence that it points to, of which something else is told. */
+export const isAnaphor = ({ tokens }: Reading, { kind, first, opener }: Segment) =>
+  kind === 'soft' && /^(?:this|that)$/.test(tokens[first + opener]?.low ?? '');
 
 /**
  * "…, and the link renewed if it shows corrosion": the act that a condition belongs to, where the other text says nothing of

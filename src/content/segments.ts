@@ -84,7 +84,7 @@ for (const [phrase, kind] of OPENERS) {
 }
 
 /** "to prevent …", "to ensure …" behind a whole clause tell why. */
-const AIMS = new Set(
+export const AIMS = new Set(
   'prevent avoid ensure allow reduce minimize minimise permit enable facilitate help limit eliminate improve preserve protect keep make provide accommodate maintain'.split(
     ' ',
   ),

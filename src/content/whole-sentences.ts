@@ -5,6 +5,7 @@ import type { Quantity } from './quantities.ts';
 import { type Reading, readText, said } from './reading.ts';
 import { bindingOf, clauseAt } from './role.ts';
 import { sameValue } from './same-value.ts';
+import { AIMS } from './segments.ts';
 import type { Stretch } from './sentences.ts';
 
 /** Two texts without the sentences that only one of them has, and what these sentences ask. */
@@ -60,6 +61,12 @@ function strange(
 }
 
 function told(reading: Reading, sentence: Stretch, how: 'added' | 'dropped'): Evidence {
+  if (explains(reading, sentence)) {
+    const words = said(reading, sentence);
+    return how === 'added'
+      ? { direction: 'same', what: 'explanation added', from: '', to: words }
+      : { direction: 'same', what: 'explanation dropped', from: words, to: '' };
+  }
   const permits = bindingOf(reading, clauseAt(reading, sentence.first)) === 'permission';
   const direction = permits ? 'relaxed' : 'stricter';
   const words = said(reading, sentence);
@@ -67,6 +74,11 @@ function told(reading: Reading, sentence: Stretch, how: 'added' | 'dropped'): Ev
     ? { direction, what: 'sentence added', from: '', to: words }
     : { direction: opposite(direction), what: 'sentence dropped', from: words, to: '' };
 }
+
+/** "This prevents breakage of the wax." says why. */
+const explains = ({ tokens }: Reading, { first }: Stretch) =>
+  /^(?:this|these|that|those)$/.test(tokens[first]!.low) &&
+  AIMS.has(tokens[first + 1]?.low.replace(/(?:(?<=[sx])e)?s$/, '') ?? '');
 
 function without({ text, tokens }: Reading, sentences: readonly Stretch[]): Reading {
   let left = text;

@@ -2,8 +2,11 @@ import type { Duty } from '../model/crosswalk.ts';
 import type { Evidence } from '../model/duty-evidence.ts';
 import { agentChanged } from './agents.ts';
 import type { Atom, Hunk } from './atoms.ts';
+import { codeDirection } from './bounded-codes.ts';
 import { opposite } from './evidence.ts';
+import { hedgeChanged } from './hedges.ts';
 import { measureDirection } from './measure-direction.ts';
+import { PARTICLES, PLAIN } from './plain-verbs.ts';
 import { type Reading, said } from './reading.ts';
 import { bindingOf, clauseAt, roleAt, setsObject, usesObject } from './role.ts';
 import { sameValue } from './same-value.ts';
@@ -51,9 +54,12 @@ export function withoutRepeated(hunks: readonly Hunk[], from: readonly Atom[], t
   const [before, after] = [countsOf(from), countsOf(to)];
   const isRepeated = (atom: Atom, own: ReadonlyMap<string, number>, other: ReadonlyMap<string, number>) =>
     atom.kind === 'word' && (own.get(atom.key) ?? 0) > 1 && other.has(atom.key);
+  // "the date and the pressure drop": one more of a list is asked for, whatever was said of it before.
+  const isListed = (atoms: readonly Atom[]) =>
+    atoms[0]?.key === 'and' && atoms.slice(1).every(a => a.kind === 'word') && atoms.length < 5;
   return hunks.map(h => ({
-    out: h.out.filter(a => !isRepeated(a, before, after)),
-    in: h.in.filter(a => !isRepeated(a, after, before)),
+    out: h.in.length === 0 && isListed(h.out) ? h.out : h.out.filter(a => !isRepeated(a, before, after)),
+    in: h.out.length === 0 && isListed(h.in) ? h.in : h.in.filter(a => !isRepeated(a, after, before)),
   }));
 }
 
@@ -75,10 +81,18 @@ function ofHunk(from: Reading, to: Reading, hunk: Hunk): Evidence[] {
   }
   const reach = reachChanged(from, to, out, come);
   if (reach) return [...found, reach];
+  const hedge = out.length + come.length > 0 ? hedgeChanged(from, to, out, come) : undefined;
+  if (hedge) return [...found, hedge];
   const agent = agentChanged(from, to, out, come);
   if (agent) return [...found, agent];
   const words = { from: phrase(from, out), to: phrase(to, come) };
-  const [lost, won] = [out.filter(counts), come.filter(counts)];
+  const code = codeDirection(from, to, out, come);
+  if (code) return [...found, { direction: code, what: 'value changed', ...words }];
+  let [lost, won] = [out.filter(counts), come.filter(counts)];
+  // "hold" for "lay" is another deed.
+  if ((lost.length === 0 || won.length === 0) && isNeeded(from, lost) && isNeeded(to, won)) [lost, won] = [[], []];
+  // "and by 800 mm where sheep graze": the value that is gone here is still stated.
+  if (won.length === 0 && isStated(lost, to)) return found;
   if (lost.length === 0 && won.length === 0) {
     const joint = jointChanged(out, come);
     if (joint) {
@@ -88,6 +102,12 @@ function ofHunk(from: Reading, to: Reading, hunk: Hunk): Evidence[] {
     }
     return found;
   }
+  if (lost.length === 0 || won.length === 0) {
+    const [reading, atoms] = won.length === 0 ? [from, out] : [to, come];
+    if (isBareVerb(reading, atoms)) {
+      return [...found, { direction: 'unclear', what: won.length === 0 ? 'verb dropped' : 'verb added', ...words }];
+    }
+  }
   if (won.length > 0 && (lost.length === 0 || isAny(from, out))) {
     found.push({ ...addition(to, come, won), from: lost.length > 0 ? words.from : '', to: words.to });
   } else if (won.length === 0) {
@@ -95,13 +115,16 @@ function ofHunk(from: Reading, to: Reading, hunk: Hunk): Evidence[] {
     found.push({ direction: opposite(direction), what: what.replace('added', 'dropped'), from: words.from, to: '' });
   } else {
     found.push({
-      direction: inList(from, out) && inList(to, come) && !isCode(from, lost) ? 'mixed' : 'unclear',
+      direction: isDemanded(from, out) && isDemanded(to, come) && !isCode(from, lost) ? 'mixed' : 'unclear',
       what: 'words replaced',
       ...words,
     });
   }
   return found;
 }
+
+const isStated = (atoms: readonly Atom[], { quantities }: Reading) =>
+  atoms.length > 0 && atoms.every(a => a.quantity && quantities.some(q => sameValue(q, a.quantity!)));
 
 /** "code 5" for "code 4": one name for another. */
 const isCode = ({ tokens }: Reading, lost: readonly Atom[]) =>
@@ -123,6 +146,32 @@ export function measureEvidence(from: Reading, to: Reading, pairs: readonly (rea
 }
 
 const counts = (atom: Atom) => atom.kind === 'word' || atom.kind === 'quantity' || atom.key === 'onli';
+
+/** Whether all that words say is what grammar needs: "down" of "cool down", "provided" before "with". */
+function isNeeded({ tags }: Reading, atoms: readonly Atom[]): boolean {
+  return atoms.every(
+    ({ kind, key, first }) =>
+      kind === 'relation' ||
+      // "through the frame" tells where
+      (PARTICLES.has(key) &&
+        tags[first - 1] === 'VERB' &&
+        !/^(?:DET|NOUN|PROPN|ADJ|NUM|PRON)$/.test(tags[first + 1] ?? '')) ||
+      (PLAIN.has(key) && tags[first] === 'VERB'),
+  );
+}
+
+/**
+ * A verb alone, which another may stand for in another place. One of several is a demand of its own, and so is what a
+ * participle behind a noun ("drums marked") or a noun made of a verb ("in writing") says.
+ */
+function isBareVerb(reading: Reading, atoms: readonly Atom[]): boolean {
+  const { tags, tokens } = reading;
+  const isVerb = ({ first }: Atom) =>
+    tags[first] === 'VERB' &&
+    tags[first - 1] !== 'ADP' &&
+    !(/(?:ed|wn|en)$/.test(tokens[first]!.low) && /^(?:NOUN|PROPN)$/.test(tags[first - 1] ?? ''));
+  return atoms.filter(counts).every(isVerb) && jointBeside(reading, atoms) === undefined;
+}
 
 function reachChanged(from: Reading, to: Reading, out: readonly Atom[], come: readonly Atom[]): Evidence | undefined {
   const reachIn = (reading: Reading, atoms: readonly Atom[]) => {
@@ -177,15 +226,25 @@ function jointBeside(reading: Reading, atoms: readonly Atom[]): 'and' | 'or' | u
   return undefined;
 }
 
-const inList = (reading: Reading, atoms: readonly Atom[]) =>
-  atoms.length > 0 && jointBeside(reading, atoms) !== undefined && atoms.filter(counts).length <= 3;
+/**
+ * Whether words are one of several things that are all asked for: "gloves and goggles". Of "gloves or goggles" one will do,
+ * and "of rubber and shall be …" joins clauses.
+ */
+function isDemanded(reading: Reading, atoms: readonly Atom[]): boolean {
+  if (atoms.filter(counts).length > 3 || jointBeside(reading, atoms) !== 'and') return false;
+  const [first, next] = [atoms[0]!.first, atoms.at(-1)!.next];
+  const behind = lowAt(reading, next) === 'and' ? next + 1 : undefined;
+  if (behind === undefined) return [first - 1, first - 2, first].some(at => lowAt(reading, at) === 'and');
+  return /^(?:NOUN|PROPN|ADJ|DET|NUM)$/.test(reading.tags[behind] ?? '');
+}
 
 /** What words put into a text do; words left out do the opposite. */
 function addition(reading: Reading, atoms: readonly Atom[], words: readonly Atom[]): { direction: Duty; what: string } {
   const at = words[0]!.first;
   const binding = bindingOf(reading, clauseAt(reading, at));
   const role = roleAt(reading, at);
-  if (role === 'purpose') return { direction: 'unclear', what: 'purpose added' };
+  // Why something is asked asks for nothing; "so that it holds" may.
+  if (role === 'purpose') return { direction: isWhy(reading, at) ? 'same' : 'unclear', what: 'purpose added' };
   if (words.every(w => w.key === 'onli')) return { direction: 'stricter', what: 'limit to "only" added' };
   const joint = jointBeside(reading, atoms);
   if (joint === 'or') {
@@ -205,7 +264,11 @@ function addition(reading: Reading, atoms: readonly Atom[], words: readonly Atom
   if (joint === 'and') {
     if (role === 'condition')
       return { direction: binding === 'permission' ? 'stricter' : 'relaxed', what: 'condition added' };
-    if (role === 'exception') return { direction: 'relaxed', what: 'exception added' };
+    if (role === 'exception') {
+      return isClausal(reading, at)
+        ? { direction: 'stricter', what: 'limit of an exception added' }
+        : { direction: 'relaxed', what: 'exception added' };
+    }
     return binding === 'permission'
       ? { direction: 'relaxed', what: 'permission for more added' }
       : { direction: 'stricter', what: 'demand added' };
@@ -217,6 +280,19 @@ function addition(reading: Reading, atoms: readonly Atom[], words: readonly Atom
   return narrows
     ? { direction: 'relaxed', what: 'limit of the scope added' }
     : { direction: 'stricter', what: 'demand added' };
+}
+
+function isWhy({ segments, tokens }: Reading, at: number): boolean {
+  const segment = segments.find(s => at >= s.first && at < s.next);
+  return segment !== undefined && tokens[segment.first + 1]?.low !== 'that';
+}
+
+/** "unless they have been dried and released": both have to be met; "except doors and windows": both are let off. */
+function isClausal({ segments, tags, tokens }: Reading, at: number): boolean {
+  const segment = segments.find(s => at >= s.first && at < s.next);
+  return (
+    segment !== undefined && tokens[segment.first]!.low === 'unless' && tags.slice(segment.first, at).includes('AUX')
+  );
 }
 
 function anyBefore(reading: Reading, at: number): boolean {
