@@ -1,7 +1,7 @@
 import type { Evidence } from '../model/duty-evidence.ts';
 import { isEmptyWord } from './empty-words.ts';
 import { isForceWord } from './force.ts';
-import { PLAIN } from './plain-verbs.ts';
+import { isParticle, PLAIN } from './plain-verbs.ts';
 import type { Reading } from './reading.ts';
 import { clauseAt, isBound } from './role.ts';
 import { isAnaphor } from './segment-evidence.ts';
@@ -39,7 +39,7 @@ export function leftOut(from: Reading, to: Reading): Evidence[] {
 
 /** Not a thing said again ("the brakes of all castors"), a joining word, or a verb that a shorter text does without. */
 function tells(reading: Reading, other: Reading, { low, at }: Word): boolean {
-  if (JOINING.has(low)) return false;
+  if (JOINING.has(low) || isParticle(reading, at)) return false;
   const meant = reading.meanings[at] ?? '';
   if (meant === '' || isEmptyWord(low))
     return !reading.segments.some(s => isAnaphor(reading, s) && at >= s.first && at < s.next);

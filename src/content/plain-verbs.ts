@@ -1,4 +1,5 @@
 import { meaning } from './meaning.ts';
+import type { Reading } from './reading.ts';
 
 /** Verbs that a shorter text does without. */
 export const PLAIN = new Set(
@@ -11,3 +12,11 @@ export const PLAIN = new Set(
 export const PARTICLES = new Set(
   'away down off out up back through over past along across together'.split(' ').map(meaning),
 );
+
+/** "cool down to 5 °C"; "through the frame" tells where. */
+export function isParticle({ tags, meanings }: Reading, at: number): boolean {
+  const behind = tags[at + 1] ?? '';
+  return (
+    PARTICLES.has(meanings[at] ?? '') && tags[at - 1] === 'VERB' && !/^(?:DET|NOUN|PROPN|ADJ|NUM|PRON)$/.test(behind)
+  );
+}

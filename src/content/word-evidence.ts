@@ -6,7 +6,7 @@ import { codeDirection } from './bounded-codes.ts';
 import { opposite } from './evidence.ts';
 import { hedgeChanged } from './hedges.ts';
 import { measureDirection } from './measure-direction.ts';
-import { PARTICLES, PLAIN } from './plain-verbs.ts';
+import { isParticle, PLAIN } from './plain-verbs.ts';
 import { type Reading, said } from './reading.ts';
 import { bindingOf, clauseAt, roleAt, setsObject, usesObject } from './role.ts';
 import { sameValue } from './same-value.ts';
@@ -148,15 +148,10 @@ export function measureEvidence(from: Reading, to: Reading, pairs: readonly (rea
 const counts = (atom: Atom) => atom.kind === 'word' || atom.kind === 'quantity' || atom.key === 'onli';
 
 /** Whether all that words say is what grammar needs: "down" of "cool down", "provided" before "with". */
-function isNeeded({ tags }: Reading, atoms: readonly Atom[]): boolean {
+function isNeeded(reading: Reading, atoms: readonly Atom[]): boolean {
   return atoms.every(
     ({ kind, key, first }) =>
-      kind === 'relation' ||
-      // "through the frame" tells where
-      (PARTICLES.has(key) &&
-        tags[first - 1] === 'VERB' &&
-        !/^(?:DET|NOUN|PROPN|ADJ|NUM|PRON)$/.test(tags[first + 1] ?? '')) ||
-      (PLAIN.has(key) && tags[first] === 'VERB'),
+      kind === 'relation' || isParticle(reading, first) || (PLAIN.has(key) && reading.tags[first] === 'VERB'),
   );
 }
 
