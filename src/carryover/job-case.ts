@@ -132,8 +132,14 @@ export function addedHeaders(header: readonly string[], governed: boolean): read
 
 /** Whether a table ends in our columns, as our outputs do. */
 export function hasOurColumns(header: readonly string[]): boolean {
+  return ourColumnsFrom(header) !== undefined;
+}
+
+/** The position at which our columns begin; undefined where a table does not end in them. */
+export function ourColumnsFrom(header: readonly string[]): number | undefined {
   const bare = header.map(name => name.replace(/_\d+$/, ''));
   const endsIn = (names: readonly string[]) =>
     bare.length >= names.length && names.every((name, at) => bare[bare.length - names.length + at] === name);
-  return endsIn(ADDED_COLUMNS) || endsIn([...ADDED_COLUMNS, ...POLICY_COLUMNS]);
+  const ours = [ADDED_COLUMNS, [...ADDED_COLUMNS, ...POLICY_COLUMNS]].find(endsIn);
+  return ours && header.length - ours.length;
 }

@@ -94,7 +94,7 @@ export function caseReader(
 }
 
 /** The numbers of the edition that a spreadsheet would have made this number: 3.1 of 3.1 and 3.10. */
-function numbersBehind(joint: Joint, number: string, numeric: readonly string[]): readonly string[] {
+export function numbersBehind(joint: Joint, number: string, numeric: readonly string[]): readonly string[] {
   if (numeric.length === 0) return [];
   const all = [number, ...numeric].flatMap(n => (n.includes('.') ? [n, `${n}0`, `${n}00`] : [n]));
   return [...new Set(all)].filter(n => joint.old.withNumber(n).length > 0);

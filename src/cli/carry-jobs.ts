@@ -10,6 +10,7 @@ import { portsOf, readingCatalog } from './context.ts';
 import { toldOutcomes } from './jobs-told.ts';
 import { keepAnswered } from './keep-answered.ts';
 import { count, printJson, printLines, reportFindings } from './print.ts';
+import { toldColumn } from './told-column.ts';
 
 interface CarryJobsOptions {
   readonly db?: string;
@@ -140,15 +141,6 @@ function refuseMixed(options: CarryJobsOptions): void {
     ? `${said} goes with a file of jobs only; leave it out with --db.`
     : `${said} goes with a database only; name it with --db.`;
   throw new CatalogError('BadArgument', sentence);
-}
-
-const ROLES = ['number', 'type', 'state', 'job', 'date', 'title', 'edition'];
-
-function toldColumn(pair: string, known: ToldColumns): ToldColumns {
-  const at = pair.indexOf('=');
-  const role = pair.slice(0, Math.max(at, 0));
-  if (!ROLES.includes(role)) throw new InvalidArgumentError(`Write ROLE=HEADER with one of: ${ROLES.join(', ')}.`);
-  return { ...known, [role]: pair.slice(at + 1) };
 }
 
 function wholeNumber(text: string): number {

@@ -14,9 +14,10 @@ import { searchThread } from '../commands/search-thread.ts';
 import { portsOf, readingCatalog, writingCatalog } from './context.ts';
 import { portNumber } from './port-number.ts';
 import { printLines } from './print.ts';
+import { heldJobs, type JobsOptions, jobsOptions } from './serve-jobs.ts';
 import { heldMatches, matchOptions } from './serve-matches.ts';
 
-interface ServeOptions {
+interface ServeOptions extends JobsOptions {
   readonly port: number;
   readonly host: string;
   readonly address?: string;
@@ -33,6 +34,7 @@ export function addServe(program: Command): void {
     .option('--address <address>', 'where others reach it, through a proxy that speaks https and passes Host on')
     .option('--lessons <file...>', 'lessons, read once: the page of an item says which of them cite it')
     .option('--lessons-edition <edition>', 'what a lesson means that does not say its edition (default: the newest)');
+  jobsOptions(serve);
   const matches = matchOptions(serve);
   serve
     .addHelpText(
@@ -43,6 +45,7 @@ Examples:
   fishplate serve --port 0 --catalog works.git
   fishplate serve --address https://catalog.example
   fishplate serve --lessons course/*.md course/*.docx --lessons-edition 2018
+  fishplate serve --jobs orders/*.csv orders/spring.xlsx --jobs-edition 2018
   fishplate serve --match 2018.csv 2024.csv --answers answers.csv
 
 Phones keep pages for use without a network only where they reach the viewer over https.
@@ -54,6 +57,7 @@ Everybody reads; people with a token settle losses, leave notes, answer comments
       const report = (line: string) => process.stderr.write(`${line}\n`);
       const ports = portsOf(command);
       const held = await heldMatches(ports, catalog, matches, { writing: () => writingCatalog(command), report });
+      const jobs = await heldJobs(ports, catalog, options, report);
       const words = searchThread(catalog.dir, { progress: ports.progress, report });
       const published = publishedCatalog(catalog, words?.find);
       // What cannot be read is said here, and not on every page.
@@ -84,6 +88,7 @@ Everybody reads; people with a token settle losses, leave notes, answer comments
           offline: {},
           ...(carry ? { carry } : {}),
           ...(lessons ? { lessons } : {}),
+          ...(jobs ? { jobs } : {}),
         }),
       );
       if (!viewer.loopback) {
@@ -98,6 +103,7 @@ Everybody reads; people with a token settle losses, leave notes, answer comments
       });
       await viewer.close();
       await words?.close();
+      await jobs?.close();
       for (const review of held?.reviews ?? []) await review.close();
     });
 }

@@ -1,5 +1,5 @@
 import { type CsvRecord, readCsv } from '../tables/read-csv.ts';
-import { hashing, type JobSource, SAMPLE } from './job-source.ts';
+import { hashing, type JobSource, NOT_NUMERIC, SAMPLE } from './job-source.ts';
 import { JobTable } from './job-table.ts';
 import type { Files } from './ports.ts';
 import { sha256 } from './sha256.ts';
@@ -15,8 +15,8 @@ export async function csvJobs(files: Files, input: string): Promise<JobSource | 
       const { batches } = await readCsv(files.stream(input));
       let first = true;
       for await (const { records } of batches) {
-        for (const { cells } of records) {
-          if (!first) yield cells;
+        for (const { cells, line } of records) {
+          if (!first) yield { cells, line, numeric: NOT_NUMERIC };
           first = false;
         }
       }

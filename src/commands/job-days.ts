@@ -28,7 +28,7 @@ export async function jobDays(
   const found = decidingColumns(source.header, columns, policy);
   const each = async function* () {
     let record = 0;
-    for await (const cells of source.lines()) yield { cells, record: ++record, lines: 1 };
+    for await (const { cells } of source.lines()) yield { cells, record: ++record, lines: 1 };
   };
   return daysOf(found, each(), policy, told);
 }

@@ -16,13 +16,25 @@ export interface JobRun {
   done(lines: number): void;
 }
 
+/** A line of a table of jobs. */
+export interface JobLine {
+  readonly cells: readonly string[];
+  /** Where it ends in the file, from 1: a line, or a row of a sheet. */
+  readonly line: number;
+  /** By column: what a spreadsheet's number cell shows and stores, where it holds a number and no text. */
+  numeric(column: number): readonly string[];
+}
+
+/** What a format says of its number cells that knows none. */
+export const NOT_NUMERIC = (): readonly string[] => [];
+
 /** A table of jobs in whatever format: it can be looked at, and carried. */
 export interface JobSource {
   readonly header: readonly string[];
   /** The first lines, by which columns are found. */
   readonly sample: readonly (readonly string[])[];
   /** All lines, for what only the whole table can tell. */
-  lines(): AsyncIterable<readonly string[]>;
+  lines(): AsyncIterable<JobLine>;
   /** Writes the table with our columns; gives the sha256 of what was read, and what there is to say of it. */
   carry(run: JobRun): Promise<{ readonly input: string; readonly findings: readonly Finding[] }>;
 }

@@ -3,7 +3,7 @@ import type { CarriedLine } from '../carryover/jobs.ts';
 import { CatalogError } from '../model/errors.ts';
 import { ByteSink } from '../tables/byte-sink.ts';
 import { type JsonLine, readJsonLines } from '../tables/read-json-lines.ts';
-import { hashing, type JobRun, type JobSource, SAMPLE } from './job-source.ts';
+import { hashing, type JobRun, type JobSource, NOT_NUMERIC, SAMPLE } from './job-source.ts';
 import type { Files } from './ports.ts';
 import { sha256 } from './sha256.ts';
 
@@ -27,7 +27,9 @@ export async function jsonJobs(files: Files, input: string): Promise<JobSource |
     header,
     sample: sample.map(cellsOf),
     lines: async function* () {
-      for await (const line of readJsonLines(files.stream(input), input)) if (!isBlank(line)) yield cellsOf(line);
+      for await (const line of readJsonLines(files.stream(input), input)) {
+        if (!isBlank(line)) yield { cells: cellsOf(line), line: line.line, numeric: NOT_NUMERIC };
+      }
     },
     carry: async run => {
       const hash = sha256();

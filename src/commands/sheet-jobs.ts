@@ -38,7 +38,9 @@ export async function sheetJobs(files: Files, input: string, sheet?: string): Pr
     header: names,
     sample: lines.slice(0, SAMPLE).map(([, row]) => cellsOf(row)),
     lines: async function* () {
-      for (const [, row] of lines) yield cellsOf(row);
+      for (const [, row] of lines) {
+        yield { cells: cellsOf(row), line: row.row + 1, numeric: (column: number) => numericIn(row, column) ?? [] };
+      }
     },
     carry: async run => {
       const rows = lines.map(([, row]) => row.row + 1);
@@ -49,10 +51,7 @@ export async function sheetJobs(files: Files, input: string, sheet?: string): Pr
         for (const line of added) gained.push({ line, after: last });
       };
       for (const [at, row] of lines) {
-        const number = row.cells.find(c => c.column === run.columns.number.at);
-        const numeric =
-          number?.kind === 'number' ? [number.text, ...(number.stored ? [number.stored] : [])] : undefined;
-        const found = run.carrier.line(cellsOf(row), numeric);
+        const found = run.carrier.line(cellsOf(row), numericIn(row, run.columns.number.at));
         gain(found.added);
         carried.set(at, found);
         last = row.row + 1;
@@ -97,6 +96,12 @@ export async function sheetJobs(files: Files, input: string, sheet?: string): Pr
       };
     },
   };
+}
+
+/** What a number cell shows and stores; undefined for a cell of another kind. */
+function numericIn({ cells }: SheetRow, column: number): readonly string[] | undefined {
+  const cell = cells.find(c => c.column === column);
+  return cell?.kind === 'number' ? [cell.text, ...(cell.stored ? [cell.stored] : [])] : undefined;
 }
 
 function ourCells(found: CarriedLine, rows: readonly number[]): readonly string[] {

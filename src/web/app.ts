@@ -2,6 +2,7 @@ import type { Express } from 'express';
 import type { ServedCarry } from '../commands/carry-page.ts';
 import type { CommentsDesk } from '../commands/comments-desk.ts';
 import type { DraftDesk } from '../commands/draft-desk.ts';
+import type { JobsCiting } from '../commands/held-jobs.ts';
 import type { IntakeDesk } from '../commands/intake-desk.ts';
 import type { LessonsCiting } from '../commands/lessons-citing.ts';
 import type { LossesDesk } from '../commands/losses-desk.ts';
@@ -40,6 +41,8 @@ export interface ViewerParts {
   readonly carry?: ServedCarry;
   /** Where lessons cite items; absent: no item says. */
   readonly lessons?: LessonsCiting;
+  /** What job lines cite items; absent: no item says. */
+  readonly jobs?: JobsCiting;
   /** Pages that a device keeps for when there is no network; absent: none are kept. */
   readonly offline?: { readonly patienceMs?: number };
   /** What people with a name may do; absent: the viewer is for reading only. */
@@ -95,7 +98,11 @@ export function viewerApp(parts: ViewerParts): Express {
     errorView: 'error',
   };
   return appIn(frame, routes => {
-    const beside = { ...(desk ? { notes: desk.notes } : {}), ...(parts.lessons ? { lessons: parts.lessons } : {}) };
+    const beside = {
+      ...(desk ? { notes: desk.notes } : {}),
+      ...(parts.lessons ? { lessons: parts.lessons } : {}),
+      ...(parts.jobs ? { jobs: parts.jobs } : {}),
+    };
     readingRoutes(routes, beside, parts.carry !== undefined);
     if (parts.carry) carryRoutes(routes, parts.carry);
     crosswalkRoutes(routes, parts.briefings);

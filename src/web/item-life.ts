@@ -30,6 +30,7 @@ interface Step {
 }
 
 interface Named {
+  readonly id: ItemId;
   readonly number: string;
   readonly title: string;
   readonly href: string;
@@ -50,7 +51,7 @@ export async function lifeOf(published: PublishedCatalog, edition: string, entry
   const shown = entries.map(list => list.slice(0, MOST_ITEMS));
   const groups = joints.map((joint, i) => groupsOf(joint, shown[i]!, shown[i + 1]!));
   const named = (name: string, list: readonly Entry[]) =>
-    list.slice(0, MOST_ITEMS).map(e => ({ number: e.number, title: e.title, href: placeLink(name, e) }));
+    list.slice(0, MOST_ITEMS).map(e => ({ id: e.id, number: e.number, title: e.title, href: placeLink(name, e) }));
   // Beyond one edition before its birth and one after its end there is nothing to draw.
   const drawn = line.flatMap((_, i) =>
     lives(entries, i) || lives(entries, i - 1) || lives(entries, i + 1) ? [i] : [],

@@ -4,6 +4,7 @@ import { CatalogError } from '../model/errors.ts';
 import { MOMENT_WORDS } from '../model/said-words.ts';
 import { levelName, typeName } from '../model/settings.ts';
 import { type Answer, answerOf } from './answer.ts';
+import type { ItemJobs } from './item-jobs.ts';
 import type { ItemLesson } from './item-lessons.ts';
 import { type Life, lifeOf } from './item-life.ts';
 import { type ItemLocal, itemLocal } from './item-local.ts';
@@ -41,6 +42,8 @@ export interface ItemPage {
   readonly local: readonly ItemLocal[];
   /** Lessons that cite it; absent where no lessons were given. */
   readonly lessons?: readonly ItemLesson[];
+  /** Job lines that cite it; absent where no jobs were given, or none cites it. */
+  readonly jobs?: ItemJobs;
   /** Absent in a viewer for reading only. */
   readonly notes?: ItemNotes;
   readonly idHref: string;

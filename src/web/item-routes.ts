@@ -1,7 +1,9 @@
+import type { JobsCiting } from '../commands/held-jobs.ts';
 import type { LessonsCiting } from '../commands/lessons-citing.ts';
 import type { NotesDesk, ToldNote } from '../commands/notes-desk.ts';
 import type { Entry } from '../model/edition.ts';
 import { CatalogError } from '../model/errors.ts';
+import { itemJobs } from './item-jobs.ts';
 import { itemLessons } from './item-lessons.ts';
 import { itemNotes } from './item-notes.ts';
 import { itemPage } from './item-page.ts';
@@ -14,12 +16,13 @@ import type { Answering, Routes } from './routes.ts';
 export interface BesideItem {
   readonly notes?: NotesDesk;
   readonly lessons?: LessonsCiting;
+  readonly jobs?: JobsCiting;
 }
 
 /** The page of an item, with what people tell about it where the viewer takes that. */
 export async function showItem(
   { show, now }: Routes,
-  { notes: desk, lessons }: BesideItem,
+  { notes: desk, lessons, jobs }: BesideItem,
   asked: Answering,
   edition: string,
   entry: Entry,
@@ -44,7 +47,14 @@ export async function showItem(
       refused,
     }));
   const title = `${entry.number} ${entry.title} (${edition})`;
-  const beside = { ...(notes ? { notes } : {}), ...(lessons ? { lessons: itemLessons(lessons, page.life) } : {}) };
+  const citing = jobs && itemJobs(jobs, page.life);
+  // What is only half known is not to be found again without a network.
+  if (jobs && !jobs.read()) asked.response.setHeader('Cache-Control', 'no-store');
+  const beside = {
+    ...(notes ? { notes } : {}),
+    ...(lessons ? { lessons: itemLessons(lessons, page.life) } : {}),
+    ...(citing ? { jobs: citing } : {}),
+  };
   await show(asked, 'item', { ...page, ...beside }, title, refused ? 400 : 200);
 }
 

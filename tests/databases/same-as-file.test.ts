@@ -45,7 +45,7 @@ beforeAll(async () => {
 async function linesOf(file: string) {
   const source = await openJobs(realFiles, { input: join(CATALOG, 'jobs', file) });
   const rows: (readonly string[])[] = [];
-  for await (const cells of source.lines()) if (cells.some(c => c !== '')) rows.push(cells);
+  for await (const { cells } of source.lines()) if (cells.some(c => c !== '')) rows.push(cells);
   const width = source.header.length;
   return { header: source.header, rows: rows.map(r => Array.from({ length: width }, (_, at) => r[at] ?? '')) };
 }

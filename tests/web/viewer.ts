@@ -20,13 +20,14 @@ interface ServeForTest {
   readonly writes?: boolean;
   readonly offline?: ViewerParts['offline'];
   readonly lessons?: ViewerParts['lessons'];
+  readonly jobs?: ViewerParts['jobs'];
   readonly matches?: MatchDesk;
 }
 
 /** Serves a catalog on a free port of loopback, with a clock that stands still. */
 export async function serveForTest(
   dir: string,
-  { writes = false, offline, lessons, matches }: ServeForTest = {},
+  { writes = false, offline, lessons, jobs, matches }: ServeForTest = {},
 ): Promise<Viewer & { readonly reported: string[]; readonly again: () => Promise<Viewer> }> {
   const reported: string[] = [];
   const catalog = await openCatalog(dir);
@@ -51,6 +52,7 @@ export async function serveForTest(
       report: l => reported.push(l),
       ...(offline ? { offline } : {}),
       ...(lessons ? { lessons } : {}),
+      ...(jobs ? { jobs } : {}),
       ...(writes ? { desk, briefings: briefingPages(catalog) } : {}),
     });
     return app;
