@@ -17,9 +17,7 @@ export interface Atom {
 
 const SILENT = new Set(
   `a an the is are be been being was were am shall must should may can will not no nor to of that this these those it its
-they them their such there has have had do does also so as please need needs required ought else then thereafter afterwards`.split(
-    /\s+/,
-  ),
+they them their such there has have had do does also so as please need needs required ought else then`.split(/\s+/),
 );
 /** 50 mm deep = a depth of 50 mm = 50 mm */
 const SIZES = new Set(

@@ -2,6 +2,7 @@ import type { Duty } from '../model/crosswalk.ts';
 import type { Evidence } from '../model/duty-evidence.ts';
 import type { Atom } from './atoms.ts';
 import { opposite } from './evidence.ts';
+import { PARTICLES } from './plain-verbs.ts';
 import { type Reading, said } from './reading.ts';
 import { bindingOf, clauseAt } from './role.ts';
 
@@ -27,7 +28,7 @@ export function hedgeChanged(
 
 /** Nothing but the loosening word and small words: "on average over all" for "at every". */
 function isLoose(reading: Reading, atoms: readonly Atom[]): boolean {
-  const words = atoms.filter(a => a.kind === 'word' || a.kind === 'quantity');
+  const words = atoms.filter(a => (a.kind === 'word' && !PARTICLES.has(a.key)) || a.kind === 'quantity');
   return words.length === 1 && LOOSE.has(reading.tokens[words[0]!.first]!.low);
 }
 

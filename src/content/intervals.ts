@@ -16,6 +16,8 @@ const PERIODS: Readonly<Record<string, readonly [count: number, unit: string]>> 
   annually: [1, 'year'],
   annual: [1, 'year'],
   yearly: [1, 'year'],
+  biennially: [2, 'year'],
+  biennial: [2, 'year'],
 };
 const TIMES: Readonly<Record<string, number>> = { once: 1, twice: 2, thrice: 3 };
 const TIME_OF: Unit = { name: 'times', dimension: 'times', factor: 1, offset: 0 };

@@ -13,9 +13,7 @@ const WORSE = stems(
 );
 const FALLS = stems('fall slope gradient pitch incline drain');
 const BETWEEN = stems('spacing spaced centre centres center interval intervals pitch');
-const SIZES = stems(
-  'depth deep thick thickness bury buried cover overlap lap embed embedment penetration penetrate seal width wide',
-);
+const DEPTHS = stems('depth deep bury buried cover overlap lap embed embedment penetration penetrate');
 const STRENGTHS = stems(
   'rate rated rating carry carries bear withstand resist capacity strength support hold tighten torque',
 );
@@ -124,7 +122,7 @@ function moreIsStricter(reading: Reading, q: Quantity, role: Role): boolean | un
   if (q.dimension.includes('kelvin'))
     return before === 'below' || has(COOLING) ? false : has(HEATING) ? true : undefined;
   if (before === 'to' && tokens[q.spanFirst - 2]?.low === 'down') return false;
-  if (length && has(SIZES)) return true;
+  if (length && has(DEPTHS)) return true;
   if (has(STRENGTHS) || (!length && has(TESTED))) return true;
   return undefined;
 }

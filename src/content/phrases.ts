@@ -21,6 +21,8 @@ const IDLE = [
   'with the aid of',
   'for the purpose of',
   'so as',
+  'thereafter',
+  'afterwards',
 ].map(p => p.split(' '));
 
 const BY_FIRST = new Map<string, typeof PHRASES>();

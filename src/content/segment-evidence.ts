@@ -69,11 +69,15 @@ function actOf(reading: Reading, segment: Segment, other: Reading): { first: num
   const sentence = sentences.find(s => segment.first >= s.first && segment.first < s.next);
   let first = segment.first;
   while (first > (sentence?.first ?? 0) && !/^(and|or|,|:)$/.test(tokens[first - 1]!.low)) first--;
-  if (tokens[first - 1]?.low !== 'and') return undefined;
+  const joint = tokens[first - 1]?.low;
+  if (joint !== 'and' && !(joint === 'or' && isComparative(tokens[first]!.low))) return undefined;
   const own = meanings.slice(first, segment.first).filter(Boolean);
   if (own.length === 0 || own.some(w => other.meanings.includes(w))) return undefined;
   return { first, next: segment.next };
 }
+
+/** "or sooner", "or more often": more of what is asked, where others would be another way to do it. */
+export const isComparative = (low: string) => /^(?:more|sooner|earlier|oftener|longer|better)$/.test(low);
 
 function actsGone(reading: Reading, other: Reading, how: 'added' | 'dropped'): Evidence[] {
   return segmentsOnlyIn(reading, other).flatMap((segment): Evidence[] => {

@@ -10,6 +10,7 @@ import { isParticle, PLAIN } from './plain-verbs.ts';
 import { type Reading, said } from './reading.ts';
 import { bindingOf, clauseAt, roleAt, setsObject, usesObject } from './role.ts';
 import { sameValue } from './same-value.ts';
+import { isComparative } from './segment-evidence.ts';
 import type { Segment } from './segments.ts';
 
 /** How many of the things a word takes in. */
@@ -230,7 +231,7 @@ function isDemanded(reading: Reading, atoms: readonly Atom[]): boolean {
   const [first, next] = [atoms[0]!.first, atoms.at(-1)!.next];
   const behind = lowAt(reading, next) === 'and' ? next + 1 : undefined;
   if (behind === undefined) return [first - 1, first - 2, first].some(at => lowAt(reading, at) === 'and');
-  return /^(?:NOUN|PROPN|ADJ|DET|NUM)$/.test(reading.tags[behind] ?? '');
+  return /^(?:NOUN|PROPN|ADJ|DET|NUM)$/.test(reading.tags[behind] ?? '') && !lowAt(reading, behind).endsWith('ed');
 }
 
 /** What words put into a text do; words left out do the opposite. */
@@ -242,6 +243,10 @@ function addition(reading: Reading, atoms: readonly Atom[], words: readonly Atom
   if (role === 'purpose') return { direction: isWhy(reading, at) ? 'same' : 'unclear', what: 'purpose added' };
   if (words.every(w => w.key === 'onli')) return { direction: 'stricter', what: 'limit to "only" added' };
   const joint = jointBeside(reading, atoms);
+  // "daily, or more often where it smells"
+  if (joint === 'or' && atoms[0]!.kind === 'joint' && isComparative(lowAt(reading, atoms[0]!.first + 1))) {
+    return { direction: 'stricter', what: 'demand added' };
+  }
   if (joint === 'or') {
     const denied = lowAt(reading, atoms[0]!.first - 1) === 'nor' || lowAt(reading, atoms[0]!.first) === 'nor';
     const widens =
