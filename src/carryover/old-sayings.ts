@@ -1,8 +1,9 @@
 import type { Joint } from '../crosswalk/joint.ts';
 import type { Link } from '../model/crosswalk.ts';
 import type { Entry } from '../model/edition.ts';
-import type { ItemId } from '../model/item.ts';
+import type { ItemId, TypeId } from '../model/item.ts';
 import { type LightReading, lightReading, sizesOf } from './light-reading.ts';
+import type { TypeValue } from './type-values.ts';
 
 /** What the requirements of both editions say. */
 export interface EditionTexts extends BareTexts {
@@ -21,6 +22,8 @@ export interface ChangedText {
   readonly start: number;
   readonly end: number;
   readonly to: string;
+  /** Where the newer edition states values by installation type in its place: all of them. */
+  readonly byType?: readonly TypeValue[];
 }
 
 /** What an old requirement says, beside what became of it. */
@@ -38,7 +41,7 @@ export interface OldSaying {
   /** Whether something that follows it says these words in a row, marks included ("2 / 6"). */
   saysNow(words: string): boolean;
   /** The new value that stands in the place of one, in the words of the newer edition. */
-  valueNow(size: string): string | undefined;
+  valueNow(size: string): Pick<ChangedText, 'to' | 'byType'> | undefined;
 }
 
 /** The sayings of an older edition by id, each worked out when it is first asked for. */
@@ -58,7 +61,7 @@ function sayingOf(joint: Joint, texts: EditionTexts, id: ItemId): OldSaying | un
   const now = textsAfter(joint, texts, id).map(lightReading);
   const reading = lightReading(text);
   const wordsNow = now.map(({ tokens }) => ` ${tokens.map(t => t.low).join(' ')} `);
-  let changed: Map<string, string> | undefined;
+  let changed: Map<string, ChangedText> | undefined;
   return {
     entry,
     reading,
@@ -75,22 +78,27 @@ function sayingOf(joint: Joint, texts: EditionTexts, id: ItemId): OldSaying | un
   };
 }
 
-/** All that follows an old item. An heir without a text is a work item or a heading: what stands below it follows as well. */
-export function textsAfter(joint: Joint, texts: BareTexts, id: ItemId): readonly string[] {
+/**
+ * All that follows an old item, or what of it applies to an installation type. An heir without a text is a work item or a
+ * heading: what stands below it follows as well.
+ */
+export function textsAfter(joint: Joint, texts: BareTexts, id: ItemId, type?: TypeId): readonly string[] {
   const heirs = [...new Set(joint.leaving(id).flatMap(l => l.to ?? []))];
-  return heirs.flatMap(h => texts.to(h) ?? below(joint, h).flatMap(e => texts.to(e.id) ?? []));
+  const holds = (heir: ItemId) => type === undefined || joint.new.types(heir).includes(type);
+  const textOf = (heir: ItemId) => (holds(heir) ? (texts.to(heir) ?? []) : []);
+  return heirs.flatMap(h => (texts.to(h) === undefined ? below(joint, h).flatMap(e => textOf(e.id)) : textOf(h)));
 }
 
 function below(joint: Joint, id: ItemId): readonly Entry[] {
   return joint.new.children(id).flatMap(e => [e, ...below(joint, e.id)]);
 }
 
-function changedSizes(changed: readonly ChangedText[], reading: LightReading): Map<string, string> {
+function changedSizes(changed: readonly ChangedText[], reading: LightReading): Map<string, ChangedText> {
   return new Map(
     changed.flatMap(c =>
       reading.quantities
         .filter(q => q.start >= c.start && q.end <= c.end)
-        .flatMap(q => sizesOf(reading, q).map(size => [size, c.to] as const)),
+        .flatMap(q => sizesOf(reading, q).map(size => [size, c] as const)),
     ),
   );
 }

@@ -13,6 +13,7 @@ import { tellsHistory, wholeSentence } from './stale-history.ts';
 import { quoteFinder } from './stale-quotes.ts';
 import { type Said, type Stale, staleQuote, staleRetold, staleRetoldValue, staleValue } from './stale-verdicts.ts';
 import { taughtFinder } from './taught.ts';
+import type { TypeValue } from './type-values.ts';
 
 /**
  * Something in a document that tells what an older edition asks and the newer one does not. `value`: a value of a
@@ -30,6 +31,8 @@ export interface StaleContent {
   readonly passage: Passage;
   /** The new value that stands in its place, where one does. */
   readonly valueNow?: string;
+  /** Where the newer edition states values by installation type instead. */
+  readonly valuesNow?: readonly TypeValue[];
   /** Quoted, and the newer edition asks the same in other words. */
   readonly onlyWords?: true;
 }

@@ -1,9 +1,12 @@
 import type { Joint } from '../crosswalk/joint.ts';
 import type { Passage, Remark } from '../model/document.ts';
+import { typeName } from '../model/settings.ts';
 import type { EditionTexts } from './old-sayings.ts';
 import { escapeMarkdown, upper } from './review.ts';
-import { called, withdrawalWhy } from './sentences.ts';
+import { called, listed, withdrawalWhy } from './sentences.ts';
 import type { StaleContent, StaleFinder } from './stale-content.ts';
+import { wholeSentence } from './stale-history.ts';
+import { type TypeValue, typesIn } from './type-values.ts';
 
 /** A stretch of a document that tells what is no longer asked, with the new text beside. */
 export interface StaleEntry {
@@ -19,6 +22,8 @@ export interface StaleEntry {
   readonly says: string;
   readonly text: string;
   readonly was: string;
+  /** The values that the newer edition states in its place by installation type, where it does. */
+  readonly values?: readonly { readonly types: readonly string[]; readonly to: string }[];
   readonly now: readonly { readonly number: string; readonly title: string; readonly text: string }[];
   readonly why: string;
   readonly toDo: string;
@@ -59,9 +64,10 @@ function staleEntries(
       says: shown(passage, start, end),
       text: shown(passage, start - AROUND, end + AROUND),
       was: texts.from(of.id) ?? '',
+      ...(one.valuesNow ? { values: one.valuesNow.map(v => ({ types: typeNamesOf(joint, v), to: v.to })) } : {}),
       now: heirs.map(h => ({ number: h.number, title: h.title, text: texts.to(h.id) ?? '' })),
       why: whyOf(joint, one, shown(passage, start, end)),
-      toDo: toDoOf(one),
+      toDo: toDoOf(joint, one),
     };
   });
 }
@@ -100,13 +106,18 @@ function nowLine({ number, title, text }: StaleEntry['now'][number]): string {
   return `${[number, title].filter(Boolean).join(' ')}: ${text}`;
 }
 
-function whyOf(joint: Joint, { kind, of, valueNow, onlyWords, heirs }: StaleContent, says: string): string {
+function whyOf(joint: Joint, stale: StaleContent, says: string): string {
+  const { kind, of, valueNow, valuesNow, onlyWords, heirs } = stale;
   const [from, to] = [joint.from.header.name, joint.to.header.name];
   const source = `${called(of)} of ${from}`;
   const tells = kind === 'quote' ? `Word for word ${source}` : `It tells ${source}`;
   if (heirs.length === 0) {
     const link = joint.leaving(of.id).find(l => l.to === null);
     return `${tells}. ${link ? withdrawalWhy(joint, of.number || of.title, link) : ''}`.trim();
+  }
+  if (valuesNow) {
+    const head = kind === 'quote' ? tells : `"${says}" is a value of ${source}`;
+    return `${head}; ${to} states values by installation type in its place: ${toldByType(joint, valuesNow)}.`;
   }
   if (valueNow !== undefined) {
     return kind === 'quote'
@@ -119,10 +130,34 @@ function whyOf(joint: Joint, { kind, of, valueNow, onlyWords, heirs }: StaleCont
     : `"${says}" is a value of ${source}; nothing that follows it in ${to} states this value.`;
 }
 
-function toDoOf({ kind, heirs, valueNow, onlyWords }: StaleContent): string {
+/** "450 mm for House lot and at least 500 mm for Terrace row and Courtyard block". */
+function toldByType(joint: Joint, values: readonly TypeValue[]): string {
+  return values.map(v => `"${v.to}" for ${listed(typeNamesOf(joint, v))}`).join('; ');
+}
+
+function typeNamesOf({ to }: Joint, { types }: TypeValue): readonly string[] {
+  return types.map(t => typeName(to.settings, t));
+}
+
+/** What stands in the place of a value for the one installation type that the sentence around it names. */
+function valueHere({ from, to }: Joint, { passage, start, end, valuesNow = [] }: StaleContent) {
+  const sentence = wholeSentence(passage.text, start - passage.start, end - passage.start);
+  const names = [...to.settings.installationTypes, ...from.settings.installationTypes];
+  const [type, ...more] = typesIn(sentence, names);
+  const here = type === undefined || more.length > 0 ? undefined : valuesNow.find(v => v.types.includes(type));
+  return here && { to: here.to, name: typeName(to.settings, type!) };
+}
+
+function toDoOf(joint: Joint, stale: StaleContent): string {
+  const { kind, heirs, valueNow, valuesNow, onlyWords } = stale;
   if (heirs.length === 0) return 'Take it out, or say that it is not asked any more.';
   if (onlyWords) return 'Quote the new text, or leave out the quotation marks.';
   if (kind === 'quote') return 'Quote the new text, or tell what it asks.';
+  if (valuesNow) {
+    const here = valueHere(joint, stale);
+    if (!here) return 'Read the new text; if it is about the same thing, write the value of the type that is meant.';
+    return `Read the new text; if it is about the same thing, write "${here.to}", the value for ${here.name}.`;
+  }
   return valueNow === undefined
     ? 'Read the new text and tell what it asks.'
     : `Read the new text; if it is about the same thing, write "${valueNow}".`;

@@ -5,11 +5,14 @@ import { type LightReading, quantitiesIn, sizesOf, stemsIn } from './light-readi
 import type { OldSaying } from './old-sayings.ts';
 import type { Quote } from './stale-quotes.ts';
 import type { Teaching } from './taught.ts';
+import type { TypeValue } from './type-values.ts';
 
 /** That something is out of date, with what stands in its place where that is known. */
 export interface Stale {
   readonly old: OldSaying;
   readonly valueNow?: string;
+  /** Where the newer edition states values by installation type instead. */
+  readonly valuesNow?: readonly TypeValue[];
   /** Quoted, and the newer edition asks the same in other words. */
   readonly onlyWords?: true;
 }
@@ -118,6 +121,6 @@ function goneFrom(old: OldSaying, reading: LightReading, q: Quantity): readonly 
 }
 
 function withValueNow(old: OldSaying, size: string): Stale {
-  const valueNow = old.valueNow(size);
-  return { old, ...(valueNow === undefined ? {} : { valueNow }) };
+  const { to: valueNow, byType: valuesNow } = old.valueNow(size) ?? {};
+  return { old, ...(valueNow === undefined ? {} : { valueNow }), ...(valuesNow ? { valuesNow } : {}) };
 }
