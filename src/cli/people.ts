@@ -14,6 +14,7 @@ export function addPeople(program: Command): void {
       `
 Examples:
   fishplate people add "A. Reviewer <reviewer@office.example>" --catalog works.git
+  fishplate people add "B. Editor <editor@office.example>" --publishes --catalog works.git
   fishplate people list --catalog works.git
   fishplate people revoke reviewer@office.example --catalog works.git`,
     );
@@ -22,11 +23,13 @@ Examples:
     .command('add')
     .description('Give a person a token to sign in with; it is printed once and kept nowhere')
     .argument('<person>', '"Name <address>"')
+    .option('--publishes', 'with this token the person may publish from the viewer as well, which nobody can take back')
     .option('--json', 'as JSON')
-    .action(async (who: string, options: { json?: boolean }, command: Command) => {
+    .action(async (who: string, options: { publishes?: boolean; json?: boolean }, command: Command) => {
       const person = readPerson(who);
-      const token = await issueToken(portsOf(command), await writingCatalog(command), person);
-      if (options.json) return printJson({ ...person, token });
+      const { publishes = false } = options;
+      const token = await issueToken(portsOf(command), await writingCatalog(command), person, { publishes });
+      if (options.json) return printJson({ ...person, token, ...(publishes ? { publishes } : {}) });
       printLines([
         `The token of ${writtenAs(person)}:`,
         `  ${token}`,
@@ -45,7 +48,10 @@ Examples:
         return printLines(['Nobody has a token; give one with: fishplate people add "Name <address>"']);
       }
       printLines(
-        known.map(p => `${writtenAs(p)}, since ${p.created}${p.revoked === undefined ? '' : `, revoked ${p.revoked}`}`),
+        known.map(
+          p =>
+            `${writtenAs(p)}, since ${p.created}${p.publishes ? ', may publish' : ''}${p.revoked === undefined ? '' : `, revoked ${p.revoked}`}`,
+        ),
       );
     });
 

@@ -18,6 +18,7 @@ export function addPublishing(program: Command): void {
     .option('--effective <date>', 'date from which the edition holds')
     .option('--transition-ends <date>', 'date until which the edition replaced may be used')
     .option('--bundle <dir>', 'write what is published with it into this folder as well; see fishplate bundle')
+    .option('--notes <text>', 'what is new, for those who will use it; stands in the commit and the tag')
     .option('--override <why>', 'publish although findings are open; the reason goes on record')
     .action(async (draft: string, options: PublishOptions, command: Command) => {
       if (options.bundle !== undefined) await realFiles.makeFolder(options.bundle);
@@ -28,6 +29,7 @@ export function addPublishing(program: Command): void {
       const report = await publishDraft(portsOf(command), await writingCatalog(command), {
         draft,
         dates,
+        ...(options.notes === undefined ? {} : { notes: options.notes }),
         ...(options.override === undefined ? {} : { override: options.override }),
       });
       printLines([`Edition ${draft} is published: ${count(report.items, 'item')}.`]);
@@ -81,5 +83,6 @@ interface PublishOptions {
   readonly bundle?: string;
   readonly effective?: string;
   readonly transitionEnds?: string;
+  readonly notes?: string;
   readonly override?: string;
 }

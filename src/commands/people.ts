@@ -14,6 +14,8 @@ export interface Person {
 /** A person with the key of the token that they showed: its hash, which tells nobody the token. */
 export interface KnownPerson extends Person {
   readonly key: string;
+  /** Whether the token allows to publish. */
+  readonly publishes?: true;
 }
 
 /** Who may sign in. */
@@ -43,9 +45,15 @@ export function readPerson(text: string): Person {
 export const writtenAs = ({ name, address }: Person): string => `${name} <${address}>`;
 
 /** Gives a person a token. It is returned this once; the catalog keeps its hash only. */
-export async function issueToken(ports: Ports, catalog: Catalog, who: Person): Promise<string> {
+export async function issueToken(
+  ports: Ports,
+  catalog: Catalog,
+  who: Person,
+  { publishes = false }: { readonly publishes?: boolean } = {},
+): Promise<string> {
   const token = newToken(ports);
-  const record: PersonRecord = { ...who, token: keyOf(token), created: today(ports) };
+  const may = publishes ? { publishes } : {};
+  const record: PersonRecord = { ...who, token: keyOf(token), created: today(ports), ...may };
   await changePeople(catalog, people => {
     const other = people.find(p => sameAddress(p, who) && p.name !== who.name && p.revoked === undefined);
     if (other) {
@@ -98,8 +106,11 @@ export function onePerson(who: Person, token: string): PeopleSource {
 function findKey(people: readonly Omit<PersonRecord, 'created'>[], key: string): KnownPerson | undefined {
   const asked = Buffer.from(key, 'hex');
   let found: KnownPerson | undefined;
-  for (const { name, address, token, revoked } of people) {
-    if (timingSafeEqual(Buffer.from(token, 'hex'), asked) && revoked === undefined) found = { name, address, key };
+  for (const { name, address, token, revoked, publishes } of people) {
+    const may = publishes ? { publishes } : {};
+    if (timingSafeEqual(Buffer.from(token, 'hex'), asked) && revoked === undefined) {
+      found = { name, address, key, ...may };
+    }
   }
   return found;
 }

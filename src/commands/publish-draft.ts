@@ -7,6 +7,7 @@ import type { Catalog } from '../store/open.ts';
 import { publishDraft as publish } from '../store/publish.ts';
 import { fileHolding, readDecisions, readEdition, readIndex, readLineage } from '../store/read.ts';
 import { type Ports, person } from './ports.ts';
+import { refuseBranch } from './read-draft.ts';
 import { releaseGate } from './release-gate.ts';
 
 export interface PublishRequest {
@@ -14,6 +15,10 @@ export interface PublishRequest {
   readonly dates?: EditionDates;
   /** Publish although findings are open; the reason stands in the commit and the tag for good. */
   readonly override?: string;
+  /** What is new, for those who will use the edition; stands in the commit and the tag. */
+  readonly notes?: string;
+  /** The commit that whoever asks has seen; absent: whatever stands there. Throws Changed where somebody was faster. */
+  readonly seen?: string;
 }
 
 /**
@@ -32,6 +37,10 @@ export async function publishDraft(
       `${request.draft} is published already; open a draft with: fishplate draft open NAME`,
     );
   }
+  refuseBranch(at);
+  if (request.seen !== undefined && request.seen !== at.commit) {
+    throw new CatalogError('Changed', `Somebody has worked on ${at.name} since; look at it again.`);
+  }
   const { stops, remarks } = await releaseGate(ports, catalog, request.draft);
   if (stops.length > 0 && request.override === undefined) {
     throw new CatalogError(
@@ -46,7 +55,11 @@ export async function publishDraft(
   const { replaces } = edition.header;
   const older = replaces === null ? undefined : await readIndex(catalog, replaces);
   const old = placesOf(older?.settings ?? edition.settings, older?.entries ?? []);
-  const overridden = stops.length > 0 ? `\n\nPublished with ${stops.length} open findings: ${request.override}` : '';
+  const message = [
+    `Edition ${at.name}`,
+    ...(request.notes ? [request.notes] : []),
+    ...(stops.length > 0 ? [`Published with ${stops.length} open findings: ${request.override}`] : []),
+  ].join('\n\n');
   await publish(
     catalog,
     {
@@ -61,7 +74,7 @@ export async function publishDraft(
     },
     at.commit,
     person(ports),
-    `Edition ${at.name}${overridden}`,
+    message,
   );
   return { items: edition.items.length, findings: [...stops, ...remarks] };
 }

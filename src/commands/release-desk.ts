@@ -1,11 +1,16 @@
+import type { EditionHeader } from '../model/edition.ts';
 import type { ReviewLine } from '../release/review-queue.ts';
 import type { Schedule } from '../release/schedule.ts';
-import { listDrafts, locate, mainCommit } from '../store/names.ts';
+import { isJoined, listDraftBranches, listDrafts, locate, mainCommit } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
+import { type Publication, readPublication } from '../store/publication.ts';
+import { readIndex } from '../store/read.ts';
 import { answerReview, type GivenAnswer } from './answer-review.ts';
 import { inTurn } from './in-turn.ts';
 import type { Person } from './people.ts';
 import type { Ports } from './ports.ts';
+import { type PublishRequest, publishDraft } from './publish-draft.ts';
+import { refuseBranch } from './read-draft.ts';
 import { type ReleaseReport, releaseGate } from './release-gate.ts';
 import { remember } from './remember.ts';
 import { reviewLines } from './review-edition.ts';
@@ -17,8 +22,31 @@ export interface ReleaseDesk {
   gate(draft: string): Promise<ReleaseReport>;
   schedule(draft: string): Promise<Schedule | undefined>;
   review(draft: string): Promise<readonly ReviewLine[]>;
+  /** What publishing would do. Throws BadArgument for a branch. */
+  publication(draft: string): Promise<Publishable>;
+  /** Throws Changed where the draft no longer stands where it was looked at, BadCatalog where something stops it. */
+  publish(draft: string, how: Omit<PublishRequest, 'draft'>, by: Person): Promise<void>;
+  /** What is on record about a published edition; undefined where none has the name. */
+  published(edition: string): Promise<PublishedShown | undefined>;
   /** Throws BadArgument where the answer cannot be kept. */
   answer(draft: string, given: GivenAnswer, by: Person): Promise<void>;
+}
+
+/** A draft as it would be published. */
+export interface Publishable {
+  readonly header: EditionHeader;
+  /** The commit that was looked at. */
+  readonly commit: string;
+  readonly items: number;
+  /** What the gate finds at this commit. */
+  readonly gate: ReleaseReport;
+  /** Branches with work that is not in it. */
+  readonly left: readonly string[];
+}
+
+export interface PublishedShown extends Publication {
+  readonly header: EditionHeader;
+  readonly items: number;
 }
 
 const MOST = 4;
@@ -41,6 +69,26 @@ export function releaseDesk(ports: Ports, reading: Catalog, writing: () => Promi
       return (await readSchedules(quiet, reading, { edition: draft, date }))[0];
     },
     review: async draft => (await reviews(await state(draft))).lines,
+    publication: async draft => {
+      const at = await locate(reading, draft);
+      refuseBranch(at);
+      const { header, entries } = await readIndex(reading, draft);
+      const left: string[] = [];
+      for (const { name, tip } of await listDraftBranches(reading, at.name)) {
+        if (!(await isJoined(reading, tip, at.commit))) left.push(name);
+      }
+      return { header, commit: at.commit, items: entries.length, gate: await gates(await state(draft)), left };
+    },
+    publish: async (draft, how, by) => {
+      const author = { name: by.name, email: by.address };
+      await turn(async () => publishDraft({ ...quiet, author }, await writing(), { draft, ...how }));
+    },
+    published: async edition => {
+      const publication = await readPublication(reading, edition);
+      if (!publication) return undefined;
+      const { header, entries } = await readIndex(reading, edition);
+      return { ...publication, header, items: entries.length };
+    },
     answer: async (draft, given, by) => {
       const author = { name: by.name, email: by.address };
       await turn(async () => answerReview({ ...quiet, author }, await writing(), draft, [given]));

@@ -9,6 +9,8 @@ export interface PersonRecord {
   /** Days, as 2024-02-01. */
   readonly created: string;
   readonly revoked?: string;
+  /** Whether the person may publish from the viewer: the one step there that nobody can take back. */
+  readonly publishes?: true;
 }
 
 const people = z.strictObject({
@@ -19,6 +21,7 @@ const people = z.strictObject({
       token: z.string().regex(/^[0-9a-f]{64}$/),
       created: z.iso.date(),
       revoked: z.iso.date().optional(),
+      publishes: z.literal(true).optional(),
     }),
   ),
 });
@@ -33,7 +36,11 @@ export function parsePeople(text: string, path: string): PersonRecord[] {
   }
   const { success, data } = people.safeParse(value);
   if (success) {
-    return data.people.map(({ revoked, ...rest }) => (revoked === undefined ? rest : { ...rest, revoked }));
+    return data.people.map(({ revoked, publishes, ...rest }) => ({
+      ...rest,
+      ...(revoked === undefined ? {} : { revoked }),
+      ...(publishes ? { publishes } : {}),
+    }));
   }
   throw new CatalogError(
     'BadCatalog',

@@ -25,6 +25,7 @@ import { MATCH_FILES, matchRoutes } from './match-review-routes.ts';
 import { offlineRoutes, PATIENCE_MS } from './offline-routes.ts';
 import { KEPT_FILES, markKept, offlineStates } from './offline-state.ts';
 import { personOf } from './people.ts';
+import { publishRoutes } from './publish-routes.ts';
 import { readingRoutes } from './reading-routes.ts';
 import { siteOf } from './site.ts';
 
@@ -113,6 +114,7 @@ export function viewerApp(parts: ViewerParts): Express {
       intakeRoutes(routes, desk.intake);
       draftRoutes(routes, desk.work);
       branchesRoutes(routes, desk.work);
+      publishRoutes(routes, desk.release, desk.people);
       deskRoutes(routes, desk);
       // Behind the drafts, one of which may be called `match`.
       if (desk.matches) matchRoutes(routes, desk.matches);

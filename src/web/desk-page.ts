@@ -1,7 +1,7 @@
 import type { ReleaseReport } from '../commands/release-gate.ts';
 import { counted, dateWords } from '../model/said-words.ts';
 import type { Schedule } from '../release/schedule.ts';
-import { commentsLink, daysLink, deskLink, intakeLink, lossesLink, reviewLink, workLink } from './links.ts';
+import { commentsLink, daysLink, deskLink, intakeLink, lossesLink, publishLink, reviewLink, workLink } from './links.ts';
 
 /** The drafts that are worked on. */
 export interface DeskPage {
@@ -47,6 +47,7 @@ export interface ReleasePage {
   readonly reviewHref: string;
   readonly daysHref: string;
   readonly workHref: string;
+  readonly publishHref: string;
   readonly commentsHref: string;
   readonly intakeHref: string;
   readonly lossesHref: string;
@@ -103,6 +104,7 @@ export function releasePage(
     reviewHref: reviewLink(edition),
     daysHref: daysLink(edition),
     workHref: workLink(edition),
+    publishHref: publishLink(edition),
     commentsHref: commentsLink(edition),
     intakeHref: intakeLink(edition),
     lossesHref: replaces === null ? '' : lossesLink(replaces, edition),

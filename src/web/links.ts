@@ -55,6 +55,10 @@ export const intakeLink = (edition: string, query: Query = []) => withQuery(path
 export const intakeCsvLink = (edition: string, query: Query = []) =>
   withQuery(path('desk', edition, 'intake', 'lines.csv'), query);
 
+/** What publishing a draft would do; and, once it is done, where the edition is. */
+export const publishLink = (draft: string) => path('desk', draft, 'publish');
+export const publishedLink = (edition: string) => path('desk', edition, 'published');
+
 /** What was done to a draft, and the way to its items. */
 export const workLink = (draft: string, query: Query = []) => withQuery(path('desk', draft, 'work'), query);
 export const findLink = (draft: string) => path('desk', draft, 'find');

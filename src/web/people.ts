@@ -61,6 +61,11 @@ export function personOf(request: Request): Person | undefined {
   return person && { name: person.name, address: person.address };
 }
 
+/** Whether whoever is signed in showed a token that allows to publish. */
+export function mayPublish(request: Request): boolean {
+  return STATES.get(request)?.person?.publishes === true;
+}
+
 /** Who is signed in. Throws NobodySignedIn for a reader. */
 export function requirePerson(request: Request): Person {
   const person = personOf(request);

@@ -22,6 +22,7 @@ import type { MatchReviewPage } from './match-review-page.ts';
 import type { NumberPage } from './number-page.ts';
 import type { LookupPage } from './offline-routes.ts';
 import type { SignInPage } from './people.ts';
+import type { PublishedPage, PublishPage } from './publish-page.ts';
 import type { ReviewPage } from './review-page.ts';
 import type { SearchPage } from './search-page.ts';
 import type { Site } from './site.ts';
@@ -38,6 +39,8 @@ export interface Pages {
   readonly 'offline-lookup': LookupPage;
   readonly desk: DeskPage;
   readonly release: ReleasePage;
+  readonly publish: PublishPage;
+  readonly published: PublishedPage;
   readonly review: ReviewPage;
   readonly comments: CommentsPage;
   readonly intake: IntakePage;
