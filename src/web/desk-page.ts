@@ -1,7 +1,16 @@
 import type { ReleaseReport } from '../commands/release-gate.ts';
 import { counted, dateWords } from '../model/said-words.ts';
 import type { Schedule } from '../release/schedule.ts';
-import { commentsLink, daysLink, deskLink, intakeLink, lossesLink, publishLink, reviewLink, workLink } from './links.ts';
+import {
+  commentsLink,
+  daysLink,
+  deskLink,
+  intakeLink,
+  lossesLink,
+  publishLink,
+  reviewLink,
+  workLink,
+} from './links.ts';
 
 /** The drafts that are worked on. */
 export interface DeskPage {
