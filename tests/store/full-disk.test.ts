@@ -147,11 +147,11 @@ describe.skipIf(noMount)(`a small disk of its own${noMount ? ` (skipped: ${noMou
           for (const file of files) expect(found(file), at).not.toBe(`the former ${file}`);
         }
         const there = readdirSync(disk, { recursive: true, withFileTypes: true }).filter(f => f.isFile());
-        // Where all is well, `carry jobs` keeps what stood under the output's name, for `carry undo`.
+        // Where all is well, `carry` keeps what stood under the output's name, for `carry undo`.
         const before = there.filter(f => f.name.endsWith('.before'));
         expect([there.length - before.length, before.length], at).toEqual([
           files.length,
-          status !== 2 && name === 'jobs' ? 1 : 0,
+          status !== 2 && ['jobs', 'lessons'].includes(name) ? 1 : 0,
         ]);
         for (const file of there) rmSync(join(file.parentPath, file.name));
       }
