@@ -3,6 +3,7 @@ import type { DeskDraft } from '../commands/draft-desk.ts';
 import type { Item } from '../model/item.ts';
 import { MOMENT_WORDS } from '../model/said-words.ts';
 import { levelName, typeName } from '../model/settings.ts';
+import { calledOf } from './draft-called.ts';
 import { ITEM_FORMS } from './draft-forms.ts';
 import { lastDone, type StepShown, stepShown } from './draft-work-page.ts';
 import { commentsLink, itemLink, operationLink, workItemLink, workLink } from './links.ts';
@@ -11,6 +12,7 @@ import type { FormField } from './people.ts';
 /** An item of a draft: what it says, what it was, and what can be done to it. */
 export interface DraftItemPage {
   readonly draft: string;
+  readonly called: string;
   readonly number: string;
   readonly title: string;
   readonly kind: string;
@@ -55,12 +57,13 @@ export function draftItemPage(draft: DeskDraft, item: Item, csrf: FormField, don
   }));
   return {
     draft: name,
+    called: calledOf(draft),
     number: item.number,
     title: item.title,
     kind: item.kind ?? levelName(settings, item.level),
     sentence: sentenceOf(item, shown, sources.length, oldName),
     above: [
-      { word: `Draft ${name}`, href: workLink(name) },
+      { word: calledOf(draft), href: workLink(name) },
       ...[...places.ancestors(item.id)]
         .reverse()
         .map(e => ({ word: `${e.number} ${e.title}`.trim(), href: workItemLink(name, e.id) })),

@@ -1,11 +1,13 @@
 import type { DeskDraft, LeftItem } from '../commands/draft-desk.ts';
 import { counted, inWords } from '../model/said-words.ts';
+import { calledOf } from './draft-called.ts';
 import { OLD_FORMS } from './draft-forms.ts';
 import { itemLink, leftLink, leftOperationLink, workLink } from './links.ts';
 
 /** Old items that do not stand in the draft under their own id. */
 export interface DraftLeftPage {
   readonly draft: string;
+  readonly called: string;
   readonly sentence: string;
   readonly workHref: string;
   readonly items: readonly {
@@ -21,12 +23,14 @@ export interface DraftLeftPage {
 
 const LEFT_A_PAGE = 50;
 
-export function draftLeftPage({ name, left, oldName }: DeskDraft, asked: number): DraftLeftPage {
+export function draftLeftPage(draft: DeskDraft, asked: number): DraftLeftPage {
+  const { name, left, oldName } = draft;
   const pages = Math.max(1, Math.ceil(left.length / LEFT_A_PAGE));
   const page = Math.min(asked, pages);
   const ended = left.filter(l => l.heirs.length === 0).length;
   return {
     draft: name,
+    called: calledOf(draft),
     sentence:
       left.length === 0
         ? `Every item of ${oldName} stands in ${name}.`

@@ -1,4 +1,5 @@
-import type { Foresight } from '../commands/draft-desk.ts';
+import type { DeskDraft, Foresight } from '../commands/draft-desk.ts';
+import { calledOf } from './draft-called.ts';
 import { type ChangesShown, changesShown } from './draft-foreseen.ts';
 import type { Field, Typed } from './draft-form.ts';
 import type { FormField } from './people.ts';
@@ -6,6 +7,7 @@ import type { FormField } from './people.ts';
 /** A form for one operation; or, once it is filled in, what it would do, before it is done. */
 export interface DraftOperationPage {
   readonly draft: string;
+  readonly called: string;
   readonly heading: string;
   readonly says: string;
   readonly action: string;
@@ -25,7 +27,7 @@ export interface ForeseenShown extends ChangesShown, Pick<Foresight, 'told' | 't
 }
 
 export interface OperationRequest {
-  readonly draft: { readonly name: string };
+  readonly draft: Pick<DeskDraft, 'name' | 'header'>;
   readonly heading: string;
   readonly says: string;
   readonly fields: readonly Field[];
@@ -42,6 +44,7 @@ export function draftOperationPage(request: OperationRequest): DraftOperationPag
   const { draft, heading, says, fields, action, back, csrf, typed, trouble = '', foresight, anew = false } = request;
   return {
     draft: draft.name,
+    called: calledOf(draft),
     heading,
     says,
     action,

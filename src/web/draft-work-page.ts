@@ -2,6 +2,7 @@ import type { DeskDraft } from '../commands/draft-desk.ts';
 import type { LoggedStep } from '../commands/draft-log.ts';
 import { capital, counted, dateWords } from '../model/said-words.ts';
 import { levelName } from '../model/settings.ts';
+import { calledOf } from './draft-called.ts';
 import { DRAFT_FORMS } from './draft-forms.ts';
 import {
   branchesLink,
@@ -19,6 +20,7 @@ import type { FormField } from './people.ts';
 /** What was done to a draft so far, and the way to its items. */
 export interface DraftWorkPage {
   readonly draft: string;
+  readonly called: string;
   readonly sentence: string;
   /** Where else to go from here. */
   readonly ways: readonly { readonly word: string; readonly href: string }[];
@@ -74,6 +76,7 @@ export function draftWorkPage(draft: DeskDraft, request: WorkRequest): DraftWork
   const atPage = (n: number) => `${workLink(name, [['page', String(n)]])}#steps`;
   return {
     draft: name,
+    called: calledOf(draft),
     sentence: `${name === of ? '' : branchWords(name, of)}${doneWords(name, oldName, steps)}`,
     ways: name === of ? draftWays(name) : branchWays(name, of),
     findAction: findLink(name),

@@ -109,12 +109,12 @@ describe('from a draft to a publication that nothing stops', () => {
     expect(await rowan('review', 'read', questions, '--edition', '2030')).toMatchObject({ status: 0 });
     expect((await stops()).map(f => f.rule)).toEqual([]);
     // Whoever made a change does not settle its loss alone; that nobody signed a second time is told and stops nothing.
-    const published = await rowan('publish', '2030', '--effective', '2030-06-01');
+    const published = await rowan('publish', '2030', '--effective', '2030-06-01', '--notes', 'Overflows moved.');
     expect([published.status, published.said]).toEqual([
       1,
       expect.stringMatching(/^Edition 2030 is published: 6 items\.\nwarning: /),
     ]);
-    expect(nativeGit(git, 'tag', '-n1', '-l', 'edition/2030.0')).toContain('Edition 2030');
+    expect(nativeGit(git, 'tag', '-n9', '-l', 'edition/2030.0')).toMatch(/Edition 2030\s+Overflows moved\.\s*$/);
     fsck(git);
   });
 });

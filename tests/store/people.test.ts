@@ -33,6 +33,17 @@ test('a token finds its person and no other token does', async () => {
     expect(await people.find(wrong)).toBeUndefined();
 });
 
+test('a token publishes only if it was given for that, and another one of the same person does not', async () => {
+  const ports = testPorts();
+  const [plain, given] = [
+    await issueToken(ports, catalog, A),
+    await issueToken(ports, catalog, A, { publishes: true }),
+  ];
+  const people = peopleOf(catalog);
+  expect([(await people.find(plain))!.publishes, (await people.find(given))!.publishes]).toEqual([undefined, true]);
+  expect((await readPeople(catalog)).map(p => p.publishes)).toEqual([undefined, true]);
+});
+
 test('the token itself stands nowhere in the catalog, and a clone takes nobody along', async () => {
   const token = await issueToken(testPorts(), catalog, A);
   expect(readFileSync(file, 'utf8')).toContain(A.name);
