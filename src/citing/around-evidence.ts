@@ -1,7 +1,7 @@
 import type { Books, Candidate } from './candidates.ts';
 import { standsBefore } from './left-word.ts';
 import { topicOf } from './topic.ts';
-import { labelOf, measures } from './traps.ts';
+import { isDatedBehind, isFigure, labelOf, measures } from './traps.ts';
 import { endsThere, saysSomething } from './words-behind.ts';
 
 /** What stands right before and behind the number, where nothing calls it anything: "shelf 3.2.1", "3.2.1 Upper Quay". */
@@ -11,7 +11,7 @@ export function aroundEvidence({ own }: Books, { group, text, before, after, cue
   const bare = cue === undefined;
   const left = bare ? standsBefore(own, first.number, before) : undefined;
   const startsLine = /(?:^|[\r\n])[\s#*_>|([-]*$/.test(before);
-  const behind = title ? undefined : /^[ \t]+([\p{L}][\p{L}'’-]*)/u.exec(after)?.[1];
+  const behind = title ? undefined : /^[ \t]+([\p{L}][\p{L}'’-]*)(?![\p{L}:'’-])/u.exec(after)?.[1];
   const goesOnPlainly = endsThere(after) || saysSomething(after);
   return {
     lineStart: startsLine,
@@ -23,10 +23,12 @@ export function aroundEvidence({ own }: Books, { group, text, before, after, cue
     endsThere: endsThere(after),
     saysSomething: saysSomething(after),
     otherWordBehind: behind !== undefined && /^\p{Ll}/u.test(behind) && !goesOnPlainly,
-    nameBehind: behind !== undefined && /^\p{Lu}/u.test(behind) && !topicOf(own).names(behind, numbers),
+    nameBehind: behind !== undefined && /^\p{Lu}./u.test(behind) && !topicOf(own).names(behind, numbers),
     goesOn: /^[-/#_][\p{L}\p{N}]/u.test(after),
     unitBehind: measures(after),
     trap: cue?.kind !== 'level' && labelOf({ before, after: text.slice(first.end, first.end + 160) }) !== undefined,
+    figure: cue?.kind !== 'level' && isFigure(before),
+    datedBehind: isDatedBehind(after),
     changed: CHANGED.test(before),
   };
 }

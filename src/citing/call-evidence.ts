@@ -1,7 +1,8 @@
 import type { Books, Candidate } from './candidates.ts';
 import { prints } from './cited-book.ts';
 import { standsBefore } from './left-word.ts';
-import { isOfSomething, otherBook, ourBook } from './other-books.ts';
+import { isOfSomething, isPossessed, otherBook, ourBook, titleBefore } from './other-books.ts';
+import { printedNumbers } from './printed-numbers.ts';
 import { bearsLevel, segments } from './spots.ts';
 import { endsThere } from './words-behind.ts';
 
@@ -15,9 +16,12 @@ export function callEvidence({ own }: Books, { group, before, after, cue, title,
   const item = named && /^(?:items?|req)/.test(cue.word);
   // An annex is a part of a catalog that has one, though it sounds like another book.
   const annex = /^(?:annex|append)/.test(cue?.word ?? '');
-  const other = otherBook(before, after, catalog);
   const called = cue !== undefined && cue.kind !== 'pointing';
   const ahead = called ? before.slice(0, before.toLowerCase().lastIndexOf(cue.word)) : before;
+  // What calls the number is no book, though it may sound like one where a level is called Article or Letter.
+  const found = otherBook(ahead, after, catalog);
+  // "HT-501.3, HT-503": the first is no code of another book.
+  const other = found && printedNumbers(own).hasForm(found.name) ? undefined : found;
   return {
     level: cue?.kind === 'level',
     bearsLevel: cue !== undefined && bearsLevel(own, first.number, cue),
@@ -36,5 +40,7 @@ export function callEvidence({ own }: Books, { group, before, after, cue, title,
     otherBookBehind: other?.where === 'behind',
     calledElsewhere: other !== undefined && called && !annex,
     ofSomething: isOfSomething(after, catalog),
+    possessed: isPossessed(before),
+    bookBefore: titleBefore(before, catalog),
   };
 }

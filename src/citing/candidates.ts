@@ -35,8 +35,13 @@ export interface Candidate {
 /** How much of a passage is looked at to each side of a number, in characters. */
 const AROUND = 160;
 
-/** All numbers of a passage that an edition prints or that something calls an item, less those that are plainly a date, a measure, an address … */
-export function candidatesIn(books: Books, passage: Passage): readonly Candidate[] {
+/**
+ * All numbers of a passage that an edition prints or that something calls an item, less those that are plainly a date, a
+ * measure, an address …
+ *
+ * @param standing the edition that was named above the list whose member the passage is
+ */
+export function candidatesIn(books: Books, passage: Passage, standing?: string): readonly Candidate[] {
   const plain = plainDashes(passage.text);
   const { text } = plain;
   const found: Candidate[] = [];
@@ -50,7 +55,8 @@ export function candidatesIn(books: Books, passage: Passage): readonly Candidate
     const group = groupAt(books, text, next.index, cue);
     if (group && mayBeCited(books, group, cue)) {
       starts.lastIndex = group.end;
-      if (!isPlainlyOther(text, group, before, cue)) found.push(candidate(books, plain, passage, group, before, cue));
+      if (!isPlainlyOther(text, group, before, cue))
+        found.push(candidate(books, plain, passage, group, before, cue, standing));
     } else if (numeral) {
       // What was looked at as one number is not looked at again from its middle.
       starts.lastIndex = Math.max(starts.lastIndex, next.index + runLength(text, next.index));
@@ -66,6 +72,7 @@ function candidate(
   group: Group,
   before: string,
   cue: Cue | undefined,
+  standing: string | undefined,
 ): Candidate {
   const { text } = plain;
   const first = group.members[0]!;
@@ -74,7 +81,9 @@ function candidate(
   const title = alone ? (titleAfter(text, first.end, titles) ?? titleBefore(text, first.start, titles)) : undefined;
   const after = text.slice(group.end, group.end + AROUND);
   const titleEnd = title && title.at > group.end ? title.at : group.end;
-  const said = books.editions.of(text, group.start, group.end, titleEnd, passage.columnHead);
+  const said =
+    books.editions.of(text, group.start, group.end, titleEnd, passage.columnHead) ??
+    (standing === undefined ? undefined : { edition: standing, bracketed: false, beside: false });
   return { group, text, plain, passage, before, after, cue, title, said };
 }
 

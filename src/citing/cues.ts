@@ -14,6 +14,8 @@ export interface CueReader {
   before(text: string): Cue | undefined;
   /** How long a cue is that begins a text and stands before a number of a list: "and items 3.2". */
   leads(text: string): number;
+  /** How long a word is that begins a text and calls what follows it an item of some level; 0 where none does. */
+  calls(text: string): number;
 }
 
 const COMMON =
@@ -47,7 +49,9 @@ export function cueReader(settings: Settings, annexes = false): CueReader {
     `^(?:(?:the|also|both|in|by|under|to|of|see|with)\\s+){0,2}(?:(?:${[levels, COMMON].filter(Boolean).join('|')})\\.?\\s*)?`,
     'iu',
   );
+  const calling = new RegExp(`^(?:${[levels, COMMON].filter(Boolean).join('|')})\\.?\\s+`, 'iu');
   return {
+    calls: text => calling.exec(text)?.[0].length ?? 0,
     before: text => {
       for (const [kind, words] of [
         ['level', level],

@@ -27,6 +27,7 @@ export function editionReader(editions: readonly string[]): EditionReader {
     `\\s*,?\\s*\\(?(?:of|in|from|under|per)?\\s*(?:the\\s+)?${any}\\s+${what}`,
     `\\s*,?\\s*\\(?(?:of|in|from|under|per)?\\s*(?:the\\s+)?(?:\\p{L}+\\s+)?ed(?:ition|\\.)\\s+(?:of\\s+)?${any}`,
     `\\s+(?:of|from)\\s+(?:the\\s+)?${any}`,
+    `\\s*,?\\s*\\(?(?:of|in|from|under|per)\\s+${any}['’]s\\s+${what}`,
   ].map(form => new RegExp(`^${form}`, 'iu'));
   const before = new RegExp(
     `(?<![\\p{L}\\p{N}])(${known.join('|') || '(?!)'}):\\s*["“]?$|(?:${any}\\s+(?:\\p{L}+\\s+)?${what}|edition\\s+(?:of\\s+)?${any})[^.;!?\\d]{0,40}$|${any}['’]s\\s+(?:\\p{L}+\\s+)?$`,

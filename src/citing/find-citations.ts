@@ -19,7 +19,7 @@ export interface FindOptions {
 
 /** Log-odds from which a candidate is listed, and from which it may be rewritten without a person. */
 const LISTED = 0;
-const CERTAIN = 0.5;
+const CERTAIN = 1;
 
 /**
  * Finds the numbers of an edition that a document cites: single ones, lists, ranges, "items 2 and 5 of 4.1", "Part 3".
@@ -68,7 +68,7 @@ function citationsOf(
     const doubt =
       doubtOfNumber(book, options, member, edition) ??
       (/\s/.test(text.slice(member.start, member.end)) ? 'it is written with gaps' : undefined) ??
-      (odds < CERTAIN || evidence.labelled ? doubtOf(evidence) : undefined);
+      (odds < CERTAIN || evidence.labelled || evidence.ownHeading ? doubtOf(evidence) : undefined);
     return {
       ...place(member),
       line: passage.line + plain.lines(member.start),

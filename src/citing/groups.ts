@@ -1,6 +1,6 @@
 import { type CitedBook, childNumber, prints } from './cited-book.ts';
 import type { Cue, CueReader } from './cues.ts';
-import { memberSpotAt, type Spot, segments, shortSpotAt, spotAt } from './spots.ts';
+import { memberSpotAt, namedSpotAt, type Spot, segments, shortSpotAt, spotAt } from './spots.ts';
 
 /** A member of a list of numbers; a range is one member. */
 export interface Member extends Spot {
@@ -23,7 +23,7 @@ const AHEAD = 80;
 
 /** Takes in the further members of the list that a number begins, and the children that it names. */
 export function groupFrom(book: CitedBook, text: string, first: Spot, cue: Cue | undefined, cues: CueReader): Group {
-  const children = childrenBehind(book, text, first);
+  const children = childrenBehind(book, text, first, cues);
   if (children) return children;
   const members: Member[] = [first];
   let end = first.end;
@@ -102,17 +102,20 @@ export function groupOfCounters(book: CitedBook, text: string, start: number, cu
   const link = found && /^\s*(?:of|in|under|from|within)\s+(?:the\s+)?/i.exec(text.slice(found.end, found.end + 30));
   if (!found || !link) return undefined;
   const at = found.end + link[0].length;
-  const parent = spotAt(book, text, at + cues.leads(text.slice(at, at + AHEAD)));
+  const lead = cues.leads(text.slice(at, at + AHEAD));
+  const cue = cues.before(text.slice(at, at + lead));
+  // "article 4 of Book II"
+  const parent = spotAt(book, text, at + lead) ?? (cue && namedSpotAt(book, text, at + lead, cue));
   const members = parent && childrenOf(book, parent.number, found.counters);
   return members ? { members, start, end: parent.end } : undefined;
 }
 
-/** "4.1, items 2 and 5", "4.1 (items 2 to 4)": counters behind the number whose children they count. */
-function childrenBehind(book: CitedBook, text: string, parent: Spot): Group | undefined {
-  const link = /^,?\s*\(?\s*(?:items?|requirements?|reqs?\.|lines?|points?|clauses?|nos?\.)\s+/i.exec(
-    text.slice(parent.end, parent.end + 40),
-  );
-  const found = link && countersAt(text, parent.end + link[0].length);
+/** "4.1, items 2 and 5", "II.4 (letters b to d)": counters behind the number whose children they count. */
+function childrenBehind(book: CitedBook, text: string, parent: Spot, cues: CueReader): Group | undefined {
+  const rest = text.slice(parent.end, parent.end + AHEAD);
+  const gap = /^\s*,?\s*\(?\s*/.exec(rest)![0].length;
+  const called = gap > 0 ? cues.calls(rest.slice(gap)) : 0;
+  const found = called > 0 ? countersAt(text, parent.end + gap + called) : undefined;
   const members = found && childrenOf(book, parent.number, found.counters);
   return members ? { members, start: parent.start, end: found.end } : undefined;
 }

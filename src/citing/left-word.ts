@@ -35,6 +35,12 @@ export function standsBefore(book: CitedBook, number: string, before: string): '
   const [, word, colon] = /([\p{L}][\p{L}'’-]*)(:?)\s+$/u.exec(before) ?? [];
   if (word === undefined) return /\d[ \t]$/.test(before) ? 'other' : 'safe';
   const lower = word.toLowerCase();
+  // "that's 3.2.1"; "A 3.2.1 B 3.2.2", the answers of a quiz.
+  if (
+    /^(?:that|it|what|there|here|who|which)['’]s$|^\p{Lu}$/u.test(word) ||
+    /^(?:that|it|what|there)['’]s$/.test(lower)
+  )
+    return 'safe';
   if (SAFE.has(lower) || /(?:ing|ed|ly)$/.test(lower) || isOfItem(book, number, lower)) return 'safe';
   return colon ? 'label' : 'other';
 }

@@ -14,6 +14,8 @@ export interface MeantEditions {
    * 3.2.1"), by the head of its column or row, or by the edition that was named last before it.
    */
   of(text: string, start: number, end: number, titleEnd: number, head: string | undefined): SaidEdition | undefined;
+  /** The edition that a passage names for the list that it opens: "Codes below as in the 2014 edition:". */
+  forList(text: string): string | undefined;
 }
 
 /** @param names of further editions that a text may name, whether or not their numbers are known */
@@ -28,10 +30,14 @@ export function meantEditions(own: CitedBook, others: readonly CitedBook[], name
     .join('|');
   const name = new RegExp(`(?<![\\p{L}\\p{N}.])(?:${any || '(?!)'})(?![\\p{L}\\p{N}]|\\.\\p{N})`, 'gu');
   return {
+    forList: text => (/:\s*$/.test(text) ? namedBefore(text, text.length, name) : undefined),
     of: (text, start, end, titleEnd, head) =>
       saidBeside(beside, text, start, end, titleEnd) ??
       saidAs(
-        relative(text, start, order) ?? byTable(text, start, end, head, name, known) ?? namedBefore(text, start, name),
+        relative(text, start, end, order) ??
+          byArrow(text, start, end, name, known) ??
+          byTable(text, start, end, head, name, known) ??
+          namedBefore(text, start, name),
       ),
   };
 }
@@ -71,11 +77,37 @@ const OLD =
 const NEW =
   /(?<![\p{L}])(?:now|new|newer|present|current|today['’]s)[\s:]+(?:(?:no\.?|number|item|rule|clause|requirement|section)\s+)?["“(]?$/iu;
 
-/** "formerly 3.2.1", "old 3.2.1": of the edition before; "now 3.2.1": of the newest. Nothing where there is no other. */
-function relative(text: string, start: number, { own, older, newest }: EditionOrder): string | undefined {
+const OF =
+  '^["”)]?\\s*,?\\s*\\(?(?:of|in|from|under|per)\\s+(?:the|their|our|your)\\s+(WHICH)\\s+(?:\\p{L}+\\s+)?(?:edition|book|catalog(?:ue)?|version|numbering|text|rules|requirements|issue)(?![\\p{L}])';
+const OF_OLD = new RegExp(OF.replace('WHICH', 'old|older|former|previous|earlier|last|superseded'), 'iu');
+const OF_NEW = new RegExp(OF.replace('WHICH', 'new|newer|newest|present|current|latest'), 'iu');
+
+/**
+ * "formerly 3.2.1", "old 3.2.1", "3.2.1 of the old edition": of the edition before; "now 3.2.1": of the newest. Nothing
+ * where there is no other.
+ */
+function relative(text: string, start: number, end: number, { own, older, newest }: EditionOrder): string | undefined {
   const before = text.slice(Math.max(0, start - 60), start);
-  if (OLD.test(before)) return own === newest ? older : own;
-  return NEW.test(before) && newest !== own ? newest : undefined;
+  const after = text.slice(end, end + 80);
+  if (OLD.test(before) || OF_OLD.test(after)) return own === newest ? older : own;
+  return (NEW.test(before) || OF_NEW.test(after)) && newest !== own ? newest : undefined;
+}
+
+/** How far before an arrow the two editions may be named between which it leads, in characters. */
+const HEADED = 400;
+
+/** "2016 → 2023: 3.1.3 → 3.1.4": what stands before an arrow is of the first edition, what stands behind of the second. */
+function byArrow(text: string, start: number, end: number, name: RegExp, known: readonly string[]): string | undefined {
+  const ahead = /(?:→|->|=>|⇒)\s*["“(]?$/.test(text.slice(Math.max(0, start - 8), start));
+  const behind = /^["”)]?\s*(?:→|->|=>|⇒)/.test(text.slice(end, end + 8));
+  if (ahead === behind) return undefined;
+  const head = text.slice(Math.max(0, start - HEADED), start);
+  const names = [...head.matchAll(name)].filter(m => known.includes(m[0]));
+  const pair = names
+    .slice(1)
+    .map((second, at) => [names[at]!, second] as const)
+    .findLast(([a, b]) => /^\s*(?:edition)?\s*(?:→|->|=>|⇒|to)\s*$/i.test(head.slice(a.index + a[0].length, b.index)));
+  return pair?.[ahead ? 1 : 0][0];
 }
 
 /** How far above a row the head of its table is looked for, in characters. */
@@ -127,7 +159,9 @@ function namedBefore(text: string, start: number, name: RegExp): string | undefi
   const [ahead, behind] = [before.slice(0, last.index), before.slice(last.index + last[0].length)];
   const asEdition =
     /(?:edition|numbers|rules|book|version|issue|text|numbering)s?\s+(?:of|from)\s+(?:the\s+)?$/i.test(ahead) ||
-    /^\s+(?:\p{L}+\s+)?(?:edition|book|copy|numbering|numbers|version|issue|text|rules|catalog(?:ue)?)/iu.test(behind);
+    /^(?:['’]s)?\s+(?:\p{L}+\s+)?(?:edition|book|copy|numbering|numbers|version|issue|text|rules|catalog(?:ue)?)/iu.test(
+      behind,
+    );
   const overtaken = /(?<![\p{L}])(?:now|today|present|current|new)(?![\p{L}])/iu.test(behind);
   return asEdition && !overtaken ? last[0] : undefined;
 }

@@ -1,5 +1,6 @@
 import { type Books, type Candidate, isKnown, mayBeMeant } from './candidates.ts';
 import { numbersBetween, prints } from './cited-book.ts';
+import { printedNumbers } from './printed-numbers.ts';
 import { segments } from './spots.ts';
 import { isShortDate } from './traps.ts';
 
@@ -11,10 +12,14 @@ export function numberEvidence(books: Books, { group }: Candidate) {
   const depth = first.short ? 3 : segments(first.number);
   const printed = prints(own, first.number);
   const known = isKnown(books, first.number);
+  const { prefix } = printedNumbers(own);
+  const ownForm = prefix !== undefined && first.number.startsWith(prefix);
   return {
     printed3: printed && depth === 3,
     printed4: printed && depth > 3,
     lettered: printed && /\p{L}/u.test(first.number),
+    ownForm,
+    ownPrinted2: ownForm && printed && depth === 2,
     short: first.short === true,
     wholeList: numbers.length > 1 && numbers.every(n => isKnown(books, n)),
     range: first.through !== undefined && numbersBetween(own, first.number, first.through.number) !== undefined,

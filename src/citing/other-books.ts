@@ -5,12 +5,12 @@ import { initialsOf } from './cues.ts';
  * manual, clause 3.2.1", "contract clause 4.2", "STM 4, 3.2.1", "Part 3 of this course".
  */
 const BOOKS =
-  'codes?|standards?|methods?|regulations?|acts?|by-?laws?|ordinances?|statutes?|decrees?|handbooks?|manuals?|guides?|guidelines?|guidance|specifications?|specs?|rules|rulebooks?|directives?|contracts?|agreements?|instructions|booklets?|brochures?|leaflets?|course|textbooks?|books?|forms?|reports?|policy|policies|protocols?|charters?|permits?|licences?|licenses?|leases?|tenders?|bids?|quotations?|drawings?|datasheets?|data sheets?|series|modules?|exams?|worksheets?|videos?|syllabus|procedures?|memos?|minutes|letters?|annex(?:es)?|appendix|appendices|prospectus|catalogues?|catalogs?|treaty|treaties|framework|programme|checklists?|terms|conditions|primer|almanac|compendium|paper|article|statutes|constitution|scheme|charter|notice|offer|statement|confession|tract|note|thesis|dissertation|novel|opinion|norms?|articles|deed|lecture|script|diary|bible|encyclop(?:a)?edia|lexicon';
+  'codes?|standards?|methods?|regulations?|acts?|by-?laws?|ordinances?|statutes?|decrees?|handbooks?|manuals?|guides?|guidelines?|guidance|specifications?|specs?|rules|rulebooks?|directives?|contracts?|agreements?|instructions|booklets?|brochures?|leaflets?|course|textbooks?|books?|forms?|reports?|policy|policies|protocols?|charters?|permits?|licences?|licenses?|leases?|tenders?|bids?|quotations?|drawings?|datasheets?|data sheets?|series|modules?|exams?|worksheets?|videos?|syllabus|procedures?|memos?|minutes|letters?|annex(?:es)?|appendix|appendices|prospectus|catalogues?|catalogs?|treaty|treaties|framework|programme|checklists?|terms|conditions|almanac|compendium|paper|article|statutes|constitution|scheme|charter|notice|offer|statement|confession|tract|note|thesis|dissertation|novel|opinion|norms?|articles|deed|lecture|script|diary|bible|encyclop(?:a)?edia|lexicon|agendas?|defen[cs]e|claims?|pleadings?|lists?|terms of \\p{L}+|printout|app|website|wiki';
 const MODIFIER =
-  "(?!(?:the|of|in|to|and|or|is|are|was|were|must|shall|should|asks?|says?|has|have)\\b)[\\p{L}\\p{N}][\\p{L}\\p{N}'’/-]*";
+  "(?!(?:the|this|that|these|those|a|an|our|your|my|his|her|its|their|of|in|to|and|or|but|with|for|by|on|at|from|under|as|if|not|is|are|was|were|be|must|shall|should|will|can|may|asks?|says?|has|have|had|it|we|you|they|he|she|who|which|what|don|no)\\b)[\\p{L}\\p{N}][\\p{L}\\p{N}'’/-]*";
 const OWNER = "(?:the|this|that|these|those|their|its|our|your|my|his|her|a|an|each|any|another|[\\p{L}-]+['’]s?)";
 // The name of a book: its determiner, what modifies it, and the word that says that it is a book.
-const BOOK = `(?:(?<owner>${OWNER})\\s+)?(?<name>(?:${MODIFIER}\\s+){0,5}?(?:${BOOKS}))(?![\\p{L}-])`;
+const BOOK = `(?:(?<owner>${OWNER})\\s+)?(?<name>(?:${MODIFIER}\\s+){0,5}?(?<![\\p{L}-])(?:${BOOKS}))(?![\\p{L}-])`;
 const BOOK_AFTER = new RegExp(
   `^(?:\\s*\\([\\p{L}\\p{N}]{1,3}\\))?\\s*,?\\s*(?:of|in|to|from|under|within)\\s+${BOOK}(?<more>(?:\\s+(?:for|on|of)\\s+[\\p{L} -]+)?)`,
   'iu',
@@ -23,7 +23,7 @@ const ITS_OWN = new RegExp(`(?<![\\p{L}])(?:its|their|his|her|your|my)\\s+(?:own
 const VERB =
   '(?:in|at|under|by|and|that|also|its|an?|the|new|own|has|have|had|as|says?|said|asks?|requires?|states?|gives?|reads?|cites?|lists?|covers?|adds?|allows?|forbids?|calls for|edition|\\(?(?:19|20)\\d\\d\\)?)';
 const BOOK_BEFORE = new RegExp(
-  `(?:(?<owner>${OWNER})\\s+)?(?<name>(?:${MODIFIER}\\s+){0,4}(?:${BOOKS}))(?:['’]s?)?[,;:]?\\s*\\(?(?:${VERB}[,:]?\\s+){0,4}(?:${CUE}\\s*(?:[\\p{N}.]+,?\\s+)?){0,2}[(\\[]?\\s*$`,
+  `(?:(?<owner>${OWNER})\\s+)?(?<name>(?:${MODIFIER}\\s+){0,4}(?<![\\p{L}-])(?:${BOOKS}))(?:['’]s?)?[,;:]?\\s*\\(?(?:${VERB}[,:]?\\s+){0,4}(?:${CUE}\\s*(?:[\\p{N}.]+,?\\s+)?){0,2}[(\\[]?\\s*$`,
   'iu',
 );
 const CODE_BEFORE = new RegExp(
@@ -42,7 +42,7 @@ const OWN_WORDS =
   /^(?:the|this|these|our|current|present|new|old|latest|previous|former|workmanship|catalog(?:ue)?|book|requirements?|edition|\d{4}|of|for|and|by|in|under|per|at|to|from|with|as|today|s|said|valid)$/i;
 
 const OF_THIS =
-  /^(?:\s*\([\p{L}\p{N}]{1,3}\))?\s*,?\s*(?:of|in|to)\s+(?:this|these|our|their|his|her|its|my|your)\s+(?<name>[\p{L}-]+)/iu;
+  /^(?:\s*\([\p{L}\p{N}]{1,3}\))?\s*,?\s*of\s+(?:this|these|our|their|his|her|its|my|your)\s+(?<name>[\p{L}-]+)/iu;
 
 /** Another book in which a number may stand, and which side of the number says so. */
 export interface OtherBook {
@@ -61,6 +61,7 @@ export function otherBook(before: string, after: string, catalog: string): Other
 /** Empty where the catalog itself is named. */
 function bookBehind(after: string, catalog: string): string | undefined {
   if (HERE_AFTER.test(after)) return 'this document itself';
+  if (isNamedBehind(after, catalog)) return '';
   const behind = BOOK_AFTER.exec(after)?.groups;
   if (behind) return isOurs(`${behind.name!} ${behind.more ?? ''}`, catalog) ? '' : behind.name!.trim();
   const here = OF_THIS.exec(after)?.groups?.name;
@@ -70,6 +71,14 @@ function bookBehind(after: string, catalog: string): string | undefined {
   if (quoted !== undefined) return isOurs(quoted, catalog) ? '' : quoted;
   const code = CODE_AFTER.exec(after)?.groups?.name;
   return code !== undefined && !SHOUTED.test(code) && !isInitials(code, catalog) ? code : undefined;
+}
+
+/** "7-2-2 of the Workmanship of Climbing Walls": the whole title, though no word of it says that it is a book. */
+function isNamedBehind(after: string, catalog: string): boolean {
+  const name = /^(?:\s*\([\p{L}\p{N}]{1,3}\))?\s*,?\s*(?:of|in|to|from|under|within)\s+(?:the\s+)?(.*)/isu.exec(
+    after,
+  )?.[1];
+  return name !== undefined && wordsOf(name).join(' ').startsWith(wordsOf(catalog).join(' '));
 }
 
 function bookBefore(before: string, catalog: string): string | undefined {
@@ -84,7 +93,7 @@ function bookBefore(before: string, catalog: string): string | undefined {
 }
 
 const OF_SOMETHING =
-  /^\s*,?\s*(?:of|in|on|from)\s+(?:the|this|that|these|those|a|an|our|your|my|his|her|their|its)\s+((?:[\p{L}'’-]+\s+){0,2}[\p{L}'’-]+)/iu;
+  /^\s*,?\s*(?:of|from)\s+(?:the|this|that|these|those|a|an|our|your|my|his|her|their|its)\s+((?:[\p{L}'’-]+\s+){0,2}[\p{L}'’-]+)/iu;
 
 /** "item 2.3 of the agenda", "rule 1.2 of the Court's own practice": of a thing that is not the catalog, whatever it is. */
 export function isOfSomething(after: string, catalog: string): boolean {
@@ -93,9 +102,24 @@ export function isOfSomething(after: string, catalog: string): boolean {
   return !/^(?:\p{L}+ )?(?:edition|catalog|issue|version|text|numbering)/iu.test(name) && !isOurs(name, catalog);
 }
 
+/** "its 3.1.1", "her own 2.4": of somebody's or something's own book. */
+export function isPossessed(before: string): boolean {
+  return /(?<![\p{L}])(?:its|their|his|her|your|my)\s+(?:own\s+)?$/iu.test(before);
+}
+
+/** "Vennick, Doors and Docks, 4.3.1": words in capitals between commas right before a number, as titles of books are set. */
+export function titleBefore(before: string, catalog: string): boolean {
+  const name =
+    /(?:^|[,;("“]\s*)((?:\p{Lu}[\p{L}’'-]+\s+)(?:(?:and|of|the|for|in|on|to|with|&)\s+|\p{Lu}[\p{L}’'-]+\s+)*\p{Lu}[\p{L}’'-]+),\s+$/u.exec(
+      before,
+    )?.[1];
+  return name !== undefined && !isOurs(name, catalog);
+}
+
 /** Whether the catalog itself is named right beside a number: "4.2 of the Rules", "the Book's 5.2.1". */
 export function ourBook(before: string, after: string, catalog: string): boolean {
   if (/(?<![\p{L}])ours?\s+(?:own\s+)?(?:\p{L}+\s+)?\(?$/iu.test(before) || /^\s+of\s+ours\b/i.test(after)) return true;
+  if (isNamedBehind(after, catalog)) return true;
   const behind = BOOK_AFTER.exec(after)?.groups;
   if (behind) return isOurs(`${behind.name!} ${behind.more ?? ''}`, catalog);
   const ahead = BOOK_BEFORE.exec(sentenceOf(before, catalog))?.groups;
@@ -117,8 +141,10 @@ function sentenceOf(before: string, catalog: string): string {
 
 /** A book is the catalog itself where every word of its name is one of the catalog's title. */
 function isOurs(name: string, catalog: string): boolean {
+  if (wordsOf(name).join(' ').startsWith(wordsOf(catalog).join(' '))) return true;
   const title = new Set(wordsOf(catalog).flatMap(w => [w, w.replace(/s$/, '')]));
-  const own = wordsOf(name).filter(w => !OWN_WORDS.test(w));
+  // A mark of a footnote, a place in a list: "³ Rules for Ovens".
+  const own = wordsOf(name).filter(w => !OWN_WORDS.test(w) && !/^\p{No}+$/u.test(w));
   return own.length === 0
     ? /catalog|requirement|book/i.test(name)
     : own.every(w => title.has(w) || title.has(w.replace(/s$/, '')));

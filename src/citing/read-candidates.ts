@@ -33,12 +33,28 @@ export function readCandidates(
   const document = { own: ownNumbers(own, passages), share: topic.of(passages.map(p => p.text).join('\n')).share };
   const candidates: Candidate[] = [];
   const evidence: Evidence[] = [];
+  const standing = editionsOfLists(books, passages);
   for (const passage of passages) {
-    const found = candidatesIn(books, passage);
+    const found = candidatesIn(books, passage, standing.get(passage));
     if (found.length === 0) continue;
     const about = topic.of(`${passage.heading ?? ''} ${found[0]!.text}`);
     candidates.push(...found);
     evidence.push(...found.map(c => evidenceOf(books, document, about, c)));
   }
   return { candidates, evidence };
+}
+
+/** Members of a list are short; what is longer is text again, of which nothing was said. */
+const MEMBER = 200;
+
+/** The edition that is named once above a list, for each of its members. */
+function editionsOfLists({ editions }: Books, passages: readonly Passage[]): ReadonlyMap<Passage, string> {
+  const standing = new Map<Passage, string>();
+  let edition: string | undefined;
+  for (const passage of passages) {
+    if (passage.text.length > MEMBER) edition = undefined;
+    else if (edition !== undefined) standing.set(passage, edition);
+    if (/:\s*$/.test(passage.text)) edition = editions.forList(passage.text);
+  }
+  return standing;
 }

@@ -86,12 +86,15 @@ export function brokenSpotAt(book: CitedBook, text: string, start: number): Spot
  * and the marks beside them. What goes on behind a printed number is another number, that the edition lacks: A.1.3.
  */
 function letteredAt(book: CitedBook, text: string, start: number): Spot | undefined {
-  const { meant } = printedNumbers(book);
-  const spaced = /^\p{Lu} (?=\p{N})/u.test(text.slice(start, start + 3)) ? 2 : 0;
-  const whole = /^[\p{L}\p{N}]+(?:[./-][\p{L}\p{N}]+)*(?:\(\p{N}+\))?/u.exec(
+  const { meant, hasForm, prefix } = printedNumbers(book);
+  const letters = /^\p{L}+(?= \p{N})/u.exec(text.slice(start, start + 8))?.[0] ?? '';
+  const called = letters.toUpperCase() === prefix;
+  const spaced = called || /^\p{Lu}$/u.test(letters) ? letters.length + 1 : 0;
+  const whole = /^[\p{L}\p{N}]+(?:[./-][\p{L}\p{N}]+)*(?:\([\p{L}\p{N}]{1,3}\))?/u.exec(
     text.slice(start + spaced, start + 40),
   )?.[0];
-  let run = whole === undefined ? undefined : text.slice(start, start + spaced) + whole;
+  const longest = whole === undefined ? undefined : text.slice(start, start + spaced) + whole;
+  let run = longest;
   while (run !== undefined && /\p{L}/u.test(run) && /\p{N}/u.test(run)) {
     const number = prints(book, run) ? run : meant(run);
     const end = start + run.length;
@@ -100,11 +103,14 @@ function letteredAt(book: CitedBook, text: string, start: number): Spot | undefi
       return more ? { number: number + more[0], start, end: end + more[0].length } : { number, start, end };
     }
     // An answer of a quiz, "A 1.2.1", is no A 1.2.
-    if (spaced) return undefined;
+    if (spaced && !called) return undefined;
     const cut = run.search(/[./(-][^./(-]*$/);
-    run = cut > 0 ? run.slice(0, cut) : undefined;
+    run = cut > spaced ? run.slice(0, cut) : undefined;
   }
-  return undefined;
+  // A number of another edition, or one that was mistyped.
+  return longest !== undefined && /\p{L}.*\p{N}/u.test(longest) && hasForm(longest)
+    ? { number: longest, start, end: start + longest.length }
+    : undefined;
 }
 
 /** "Part III", "part three", "Part B": a word that counts, behind the name of the level of the item that it numbers. */

@@ -25,6 +25,10 @@ const DOUBTS: Partial<Record<Reason, string>> = {
   trap: 'the word before it may say that it numbers something else',
   otherBookBefore: 'it may stand in another book',
   otherBookBehind: 'it may stand in another book',
+  bookBefore: 'it may stand in another book',
+  possessed: 'it may stand in another book',
+  figure: 'it may be a figure, a table or a drawing',
+  datedBehind: 'a date stands behind it, as behind a release',
   ownHeading: 'the document numbers a heading of its own so',
   shortDate: 'it may be a date',
 };

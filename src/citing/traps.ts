@@ -5,8 +5,10 @@
 const WORDS = {
   version:
     'v|ver|vers|version|versions|release|firmware|software|app|apps|rev|revision|build|patch|update|upgrade|updated to|upgraded to|plug-?in|driver|script|library|browser|schema|api',
-  picture:
-    'fig|figs|figure|figures|table|tables|tab|drawing|drawings|dwg|sheet|plate|photo|photos|chart|diagram|sketch|picture|image|annex|appendix|chapter|chapters|ch|page|pages|p|pp|equation|eq|formula|slide|slides|step|steps|plot|lot|question|questions|q|lesson|lessons|module|modules|exercise|worksheet|box|note|footnote|map|plan|grid|square|detail|elevation|view|zone|room|bay|unit|floor|flat|locker|shelf|rack|drawer|bin|folder|file|ticket|invoice|purchase order|quote|quotation|receipt|batch|model|serial|part no|part number|part nos|parts nos|stock no|stock code|catalogue no|catalog no|cat\\. no|order no|order number|invoice no|ticket no|job no|job number|account no|serial no|serial number|drawing no|sheet no|house no|phone no|meter no|reference no|ref no|sku|kit|size|type|grade|class|mark|volume|vol|track|row|column|col|line|gate|platform|route|bus|door|manhole|node|pipe run|stage|phase|task|activity|milestone|score|ratio|mix|recipe|scale|layer|level|lift|dose|setting|channel|port|pin|item code|code|art|reading|asset|tag|pump|valve|cell|block',
+  figure:
+    'fig|figs|figure|figures|ill|table|tables|tab|drawing|drawings|dwg|sheet|plate|photo|photos|chart|diagram|sketch|picture|image|map|plan',
+  counted:
+    'annex|appendix|chapter|chapters|ch|page|pages|p|pp|equation|eq|formula|slide|slides|step|steps|plot|lot|question|questions|q|lesson|lessons|module|modules|exercise|worksheet|box|note|footnote|grid|square|detail|elevation|view|zone|room|bay|unit|floor|flat|locker|shelf|rack|drawer|bin|folder|file|ticket|invoice|purchase order|quote|quotation|receipt|batch|model|serial|part no|part number|part nos|parts nos|stock no|stock code|catalogue no|catalog no|cat\\. no|order no|order number|invoice no|ticket no|job no|job number|account no|serial no|serial number|drawing no|sheet no|house no|phone no|meter no|reference no|ref no|sku|kit|size|type|grade|class|mark|volume|vol|track|row|column|col|line|gate|platform|route|bus|door|manhole|node|pipe run|stage|phase|task|activity|milestone|score|ratio|mix|recipe|scale|layer|level|lift|dose|setting|channel|port|pin|item code|code|art|reading|asset|tag|pump|valve|cell|block',
   address:
     'ip|ipv4|host|server|gateway|address|addresses|subnet|mask|dns|router|network|ping|controller|logger|modem|lan|node|device',
   phone: 'tel|telephone|phone|call|ring|fax|mobile|hotline|extension|ext|text|sms',
@@ -16,11 +18,14 @@ const WORDS = {
   unit: 'mm|cm|dm|m|km|m2|m3|m²|m³|ha|l|L|ml|mL|s|h|min|mins|kg|g|t|N|kN|Pa|kPa|MPa|bar|W|kW|kWh|V|A|Hz|K|ft|lb|psi|gal|in\\.?(?=\\s*[,.;)]|\\s+(?:long|wide|deep|thick|high))|litres?|liters?|metres?|meters?|millimetres?|millimeters?|inch|inches|feet|foot|hours?|minutes?|seconds?|days?|weeks?|months?|years?|percent|per cent|degrees?|times|points?|tonnes?|tons?|kilos?|square|cubic|EUR|USD|GBP|CHF|euros?|dollars?|pounds?|out of|stars?|people|pieces?|pcs|bags?|loads?|coats?|visits?',
 } as const;
 
-const VERSION = new RegExp(`(?<![\\p{L}])(?:${WORDS.version})\\.?\\s*$`, 'iu');
-const PICTURE = new RegExp(
-  `(?<![\\p{L}])(?:${WORDS.picture})s?(?:(?<=(?<![\\p{L}])\\p{L}{1,4})\\.|\\s+(?:is|was|reads?))?\\s*[:#]?\\s*(?:\\d+(?:\\.\\d+)*\\s*(?:,|and|or|to|-|&)\\s*)*$`,
-  'iu',
-);
+const VERSION = new RegExp(`(?<![\\p{L}])(?:${WORDS.version})\\.?\\s*$|(?:[<>=~^]=|[<>^])\\s*$`, 'iu');
+const labelled = (words: string) =>
+  new RegExp(
+    `(?<![\\p{L}])(?:${words})s?(?:(?<=(?<![\\p{L}])\\p{L}{1,4})\\.|\\s+(?:is|was|reads?))?\\s*[:#]?\\s*(?:\\d+(?:\\.\\d+)*\\s*(?:,|and|or|to|-|&)\\s*)*$`,
+    'iu',
+  );
+const FIGURE = labelled(WORDS.figure);
+const COUNTED = labelled(WORDS.counted);
 const ADDRESS = new RegExp(`(?<![\\p{L}])(?:${WORDS.address})(?:\\s+address)?\\s*(?:is|at|=|to)?[:\\s]*$`, 'iu');
 const PHONE = new RegExp(`(?<![\\p{L}])(?:${WORDS.phone})\\b[.:]?(?:\\s+(?:on|at|us on))?[\\s\\d+().-]*$`, 'iu');
 const DATED = new RegExp(`(?<![\\p{L}])(?:${WORDS.date})(?:\\s+on)?[:\\s]*$`, 'iu');
@@ -75,9 +80,19 @@ export function speaksOfOther(sentence: string): boolean {
 /** What a word before a number, or behind it, says that it numbers: a version, a figure, an address, a telephone. */
 export function labelOf({ before, after }: Pick<Candidate, 'before' | 'after'>): string | undefined {
   if (RELEASED.test(after) || VERSION.test(before) || PROGRAM.test(before)) return 'a version';
-  if (PICTURE.test(before)) return 'a number of something else';
+  if (COUNTED.test(before)) return 'a number of something else';
   if (ADDRESS.test(before)) return 'an address';
   return PHONE.test(before) ? 'a telephone number' : undefined;
+}
+
+/** Whether a word before a number says that it numbers a figure, a table, a drawing. */
+export function isFigure(before: string): boolean {
+  return FIGURE.test(before);
+}
+
+/** Whether a date stands right behind, as behind a release: "3.2.1 (2024-02-03)". */
+export function isDatedBehind(after: string): boolean {
+  return /^\s*[-,(]?\s*\(?(?:(?:19|20)\d\d-\d\d-\d\d|\d{1,2}\.\d{1,2}\.(?:19|20)\d\d)/.test(after);
 }
 
 function isYear(part: string): boolean {

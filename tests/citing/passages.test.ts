@@ -9,9 +9,13 @@ const recall = (s: Score) => s.found / s.citations;
 describe('cite, on passages of letters, lessons, minutes and the like', () => {
   it.each([
     ['ovens', 'tuned on', [0.88, 0.88]],
-    ['domes', 'tuned on', [0.8, 0.86]],
+    ['domes', 'tuned on', [0.82, 0.88]],
     ['walls', 'tuned on', [0.77, 0.83]],
-    ['rigging', 'never tuned on', [0.7, 0.8]],
+    ['coldrooms', 'tuned on', [0.89, 0.94]],
+    ['greenhouses', 'tuned on', [0.91, 0.92]],
+    ['rigging', 'never tuned on', [0.74, 0.86]],
+    ['organs', 'never tuned on', [0.81, 0.91]],
+    ['pumps', 'never tuned on', [0.85, 0.78]],
   ] as const)('about %s, %s', async (catalog, name, [least, leastFound]) => {
     const judged = await judgePassages(catalog);
     for (const [kind, s] of Object.entries(judged)) {
