@@ -86,7 +86,9 @@ function documents() {
 }
 
 /** Catalogs whose passages are tuned on. */
-const TUNED = ['ovens', 'domes', 'walls', 'coldrooms', 'greenhouses'].filter(c => existsSync(join(LABELLED, c, 'passages.json')));
+const TUNED = ['ovens', 'domes', 'walls', 'coldrooms', 'greenhouses'].filter(c =>
+  existsSync(join(LABELLED, c, 'passages.json')),
+);
 
 function spanOf(text, { text: written, occurrence }) {
   let at = -1;
