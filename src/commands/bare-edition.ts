@@ -1,4 +1,3 @@
-import { basename } from 'node:path';
 import { ITEM_COLUMNS, nameColumns } from '../editing/columns.ts';
 import { deriveSettings } from '../editing/derive-settings.ts';
 import { type PlacedRow, placeRows } from '../editing/place-rows.ts';
@@ -11,6 +10,7 @@ import type { Finding } from '../model/finding.ts';
 import type { Item, ItemId } from '../model/item.ts';
 import type { Table } from '../model/table.ts';
 import { readTable } from '../tables/read-table.ts';
+import { nameOfTables } from './name-of-tables.ts';
 import type { Ports } from './ports.ts';
 
 /** An edition that exists as tables only. Its items go by made-up ids, which stand in no output. */
@@ -77,10 +77,6 @@ export async function readBareEdition(
     ],
   };
 }
-
-/** What an edition is called that exists as tables only. */
-export const nameOfTables = (files: readonly string[]): string =>
-  files.map(f => basename(f).replace(/\.[^.]+$/, '')).join('+');
 
 /** Headers that the user names outright win over those that are found by name; a table need not have all of them. */
 function renamed(table: Table, told: ReadonlyMap<string, string>): Table {

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { Worker } from 'node:worker_threads';
 import type { ItemId } from '../model/item.ts';
 import type { Catalog } from '../store/open.ts';
-import { type CitingJobs, itemKey, type JobsToRead, type ReadJobs, readJobsCiting } from './jobs-citing.ts';
+import { type CitingJobs, itemKey, type JobsToRead, type ReadJobs } from './jobs-citing.ts';
 import type { Ports } from './ports.ts';
 
 /** What job lines cite, for a server that answers while they are still being read. */
@@ -42,7 +42,7 @@ export function holdJobs(
   let known: ReadJobs | undefined;
   const { reading, close } = existsSync(thread)
     ? inThread(thread, { dir: catalog.dir, jobs }, ports.progress)
-    : { reading: readJobsCiting(ports, catalog, jobs), close: async () => {} };
+    : { reading: readHere(ports, catalog, jobs), close: async () => {} };
   const done = reading
     .catch((error: Error): ReadJobs => {
       const unread = jobs.inputs.map(file => ({ file, why: error.message }));
@@ -60,6 +60,12 @@ export function holdJobs(
     done,
     close,
   };
+}
+
+/** What reads the tables is loaded where it is used: a server with a thread does not wait for it. */
+async function readHere(ports: Pick<Ports, 'files' | 'progress'>, catalog: Catalog, jobs: JobsToRead) {
+  const { readJobsCiting } = await import('./read-jobs-citing.ts');
+  return readJobsCiting(ports, catalog, jobs);
 }
 
 function inThread(thread: string, work: ToRead, progress: (message: string) => void) {

@@ -3,10 +3,11 @@ import { join } from 'node:path';
 import { Worker } from 'node:worker_threads';
 import { CatalogError, type ErrorCode } from '../model/errors.ts';
 import type { Finding } from '../model/finding.ts';
-import { nameOfTables } from './bare-edition.ts';
-import { type MatchReview, REVIEW_METHODS, type ReviewCalls } from './match-review.ts';
-import { openToldReview, type ToldReview } from './open-told-review.ts';
+import type { MatchReview } from './match-review.ts';
+import { nameOfTables } from './name-of-tables.ts';
+import type { ToldReview } from './open-told-review.ts';
 import type { Ports } from './ports.ts';
+import { REVIEW_METHODS, type ReviewCalls } from './review-calls.ts';
 
 /*
  * server ──{id, method, args}──▶ thread      Matching takes seconds to minutes; in the server's own thread nobody
@@ -96,7 +97,8 @@ interface Asked {
 }
 
 function inHere(ports: Ports, told: ToldReview): Asked {
-  const review = openToldReview(ports, told);
+  // The matcher is loaded where it is used: a server with a thread does not wait for it.
+  const review = import('./open-told-review.ts').then(({ openToldReview }) => openToldReview(ports, told));
   return {
     call: async (method, args) => ((await review)[method] as (...given: readonly unknown[]) => unknown)(...args),
     opened: review.then(r => r.findings),

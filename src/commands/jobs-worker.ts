@@ -2,7 +2,7 @@ import { parentPort, workerData } from 'node:worker_threads';
 import { openCatalog } from '../store/open.ts';
 import { realFiles } from './files.ts';
 import type { FromJobs, ToRead } from './held-jobs.ts';
-import { readJobsCiting } from './jobs-citing.ts';
+import { readJobsCiting } from './read-jobs-citing.ts';
 
 /** The thread that reads tables of jobs once and ends. Started by held-jobs.ts only. */
 const say = (message: FromJobs) => parentPort!.postMessage(message);

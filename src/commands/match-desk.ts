@@ -4,7 +4,7 @@ import type { ErratumReport } from './add-erratum.ts';
 import { hashOf } from './carry-mark.ts';
 import type { HeldReview } from './held-review.ts';
 import { inTurn } from './in-turn.ts';
-import { type MatchedRecord, recordLineage } from './match-editions.ts';
+import type { MatchedRecord } from './match-editions.ts';
 import type { Person } from './people.ts';
 import type { Ports } from './ports.ts';
 
@@ -43,6 +43,7 @@ export function matchDesk(ports: Ports, reviews: readonly DeskReview[], writing?
         if (!writing || found.seen !== seen) {
           throw new CatalogError('Changed', 'Answers have changed since this page was made; look at it again.');
         }
+        const { recordLineage } = await import('./match-editions.ts');
         const author = { ...ports, author: { name, email: address } };
         return recordLineage(author, await writing(), found.records, review.review.names.to);
       }),

@@ -1,7 +1,7 @@
 import type { FieldText } from '../commands/compare-items.ts';
 import type { DeskReview, MatchDesk } from '../commands/match-desk.ts';
-import type { AskedQuestion, Progress } from '../commands/match-review.ts';
 import type { ReviewRow } from '../commands/review-answers.ts';
+import type { AskedQuestion, Progress } from '../commands/review-calls.ts';
 import type { ReviewSide } from '../commands/review-question.ts';
 import { capital, counted } from '../model/said-words.ts';
 import type { ReviewOnDesk } from './desk-page.ts';
