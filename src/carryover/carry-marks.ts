@@ -52,7 +52,7 @@ export function carryMarks(
   const done = own.filter(c => c.edits.length > 0).length;
   const answer = found.length > 0 ? answerFor(way, document.name, decisions) : undefined;
   const [entries, edits, remarks]: [MarkEntry[], Edit[], Remark[]] = [[], [], []];
-  for (const { at, ...mark } of found) {
+  for (const { at, plain, ...mark } of found) {
     const rest =
       open === 0
         ? 'nothing is left to be looked at'
@@ -63,7 +63,7 @@ export function carryMarks(
     ];
     const why = `It says that the text follows ${from}; ${told.join(', ')}, and ${rest}.`;
     const entry = { file: document.name, ...mark, why };
-    const free = at !== undefined && !document.isFixed(at);
+    const free = plain && at !== undefined && !document.isFixed(at);
     if (answer?.answer === 'carry' && open + stays === 0 && free) {
       edits.push({ ...at, text: to });
       remarks.push({ ...at, paragraphs: [`${from} is now ${to}. ${decidedBy(answer)}`] });

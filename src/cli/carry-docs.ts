@@ -96,6 +96,11 @@ export function docsLines(report: DocsReport, outDir: string): string[] {
     ...(report.review.length > 0
       ? [`${count(report.review.length, 'citation')} for a person to look at, in ${outDir}: review.md and review.json.`]
       : []),
+    ...(report.marks.length > 0
+      ? [
+          `${count(report.marks.length, 'place')} where a text still says that it follows ${report.from}, in the same list.`,
+        ]
+      : []),
     ...(report.decided.length > 0 ? [`${count(report.decided.length, 'citation')} settled by decisions.`] : []),
     ...(asked.length > 0
       ? [

@@ -89,6 +89,7 @@ export async function carryDocument(
             name,
             passages,
             citations,
+            catalog: joint.from.settings.title,
             stale: stale?.entries.length ?? 0,
             isFixed: at => fixed.some(f => f.start < at.end && f.end > at.start),
             ...(mark ? { mark } : {}),

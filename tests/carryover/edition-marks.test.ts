@@ -90,6 +90,17 @@ describe('what a document says of the edition that it follows', () => {
     expect(report.findings.filter(f => f.rule.startsWith('decision'))).toEqual([]);
   });
 
+  it('is left to a person in a sentence that tells of the edition, decided or not', async () => {
+    const text =
+      'a\n\nb\n\nc\n\nThe 2018 edition was thicker. See 3.1.1.\n\nThese notes follow edition 2018. See 3.2.2.\n';
+    const { decide, text: out } = setUp({ '/in/a.txt': text });
+    const { report } = await decide();
+    expect(out('/out/a.txt')).toBe(text.replace('3.1.1', '3.1.2').replace('edition 2018', 'edition 2024'));
+    expect(report.marks.map(m => [m.line, m.toDo])).toEqual([
+      [7, 'Write 2024, or say which numbers are of which edition. Decided by Ana: done.'],
+    ]);
+  });
+
   it('is not asked again once somebody said that it stays', async () => {
     const { decide, text } = setUp({ '/in/a.md': LESSON });
     const { report } = await decide({ answer: 'stay' });
@@ -120,6 +131,15 @@ describe('what a document says of the edition that it follows', () => {
     expect(textsOf(part('/out/a.docx', 'word/header.xml'), 'rejected')).toEqual(['Edition 2018']);
     expect(textsOf(part('/out/a.docx', 'word/header.xml'), 'accepted')).toEqual(['Edition 2024']);
     expect(report.marks.map(m => m.place)).toEqual(['document property']);
+  });
+
+  it('is found in the first lines, and wherever the catalog is named', async () => {
+    const rest = 'We meet at nine. Bring boots.';
+    const named = 'From Workmanship Requirements for Rainwater Retrofits, 2018 edition';
+    const text = ['Course notes, 2018 edition', rest, rest, rest, 'The 2018 edition was thick.', named].join('\n\n');
+    const { carry } = setUp({ '/in/a.txt': text });
+    const { marks: left } = await carry();
+    expect(left.map(m => m.text)).toEqual(['Course notes, 2018 edition', named]);
   });
 
   it.each([
