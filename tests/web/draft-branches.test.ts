@@ -4,11 +4,11 @@ import { dirname, join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { operateOnDraft, type WrittenOperation } from '../../src/commands/draft-operations.ts';
-import { openDraft } from '../../src/commands/open-draft.ts';
 import { readDraft } from '../../src/commands/read-draft.ts';
 import { openCatalog, openForWriting } from '../../src/store/open.ts';
 import type { Viewer } from '../../src/web/listen.ts';
-import { copyOfDemoCatalog, testPorts } from '../demo-catalog.ts';
+import { testPorts } from '../demo-catalog.ts';
+import { smallWorks } from './small-works.ts';
 import { chromiumPath, openBrowser, phoneWithoutScripts, serveForTest, signedIn, signIn, tokenFor } from './viewer.ts';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -19,8 +19,7 @@ let viewer: Viewer & { readonly reported: string[] };
 let token: string;
 beforeAll(async () => {
   mkdirSync(SHOTS, { recursive: true });
-  dir = await copyOfDemoCatalog();
-  await openDraft(testPorts(), await openForWriting(dir), { name: '2030' });
+  dir = await smallWorks();
   token = await tokenFor(dir, { name: 'A. Reviewer', address: 'reviewer@example.org' });
   viewer = await serveForTest(dir, { writes: true });
 });
@@ -88,17 +87,17 @@ describe.skipIf(chromiumPath === undefined)('in a browser without scripts', () =
     expect(await page.locator('h1').textContent()).toBe('Work on roofs');
     expect(await lead()).toMatch(/^roofs is a branch of the draft 2030: what is done here does not stand there/);
 
-    await page.getByLabel('Number or id in the draft').fill('4.2.2.1');
+    await page.getByLabel('Number or id in the draft').fill('1.2.1');
     await press('Open');
     await page.getByRole('link', { name: /^Retitle / }).click();
     await page.getByLabel('Title').fill('Outlet <b>&</b> swale');
     await press('Show what it does');
     await press('Do it');
-    expect((await numbered('roofs', '4.2.2.1')).title).toBe('Outlet <b>&</b> swale');
-    expect((await numbered('2030', '4.2.2.1')).title).toBe('Outlet');
+    expect((await numbered('roofs', '1.2.1')).title).toBe('Outlet <b>&</b> swale');
+    expect((await numbered('2030', '1.2.1')).title).toBe('Outlet');
     await press('Take it back');
     expect(await page.locator('h1').textContent()).toBe('Work on roofs');
-    expect((await numbered('roofs', '4.2.2.1')).title).toBe('Outlet');
+    expect((await numbered('roofs', '1.2.1')).title).toBe('Outlet');
 
     // The name of an edition or a draft would mean that one.
     await page.goto('/desk/2030/branches');
@@ -110,27 +109,27 @@ describe.skipIf(chromiumPath === undefined)('in a browser without scripts', () =
   test('a branch with conflicts is merged when a side was chosen for each, and nothing is written before', async () => {
     await elsewhere(
       'roofs',
-      { op: 'retitle', id: '4.2.2.1', title: 'Outlet <b>&</b> swale' },
-      { op: 'withdraw', id: '4.2.2.2', reason: 'obsolete' },
-      { op: 'move', id: '5.1.1.1', under: '5.1.2' },
-      { op: 'reword', id: '6.1.1.1', to: { text: 'Only here.' } },
+      { op: 'retitle', id: '1.2.1', title: 'Outlet <b>&</b> swale' },
+      { op: 'withdraw', id: '1.2.2', reason: 'obsolete' },
+      { op: 'move', id: '2.1.1', under: '2.2' },
+      { op: 'reword', id: '3.2.1', to: { text: 'Only here.' } },
     );
     await elsewhere(
       '2030',
-      { op: 'retitle', id: '4.2.2.1', title: 'Open outlet' },
-      { op: 'reword', id: '4.2.2.2', to: { text: 'Somebody needs it.' } },
-      { op: 'move', id: '5.1.1.1', under: '5.2.1' },
+      { op: 'retitle', id: '1.2.1', title: 'Open outlet' },
+      { op: 'reword', id: '1.2.2', to: { text: 'Somebody needs it.' } },
+      { op: 'move', id: '2.1.1', under: '3.1' },
     );
-    const moved = (await numbered('2030', '5.2.1')).id;
+    const moved = (await numbered('2030', '3.1')).id;
     const { tip } = (await read('2030')).branch;
     await page.goto('/desk/2030/branches');
     expect(await lead()).toBe('1 of 1 branch of 2030 has work that is not in the draft.');
     // The step that was done and taken back counts: the log tells both.
     expect(await main()).toContain('6 steps by B. Other, A. Reviewer, the last on');
-    expect(await main()).toContain('Retitle 4.2.2.1 as "Outlet <b>&</b> swale"');
+    expect(await main()).toContain('Retitle 1.2.1 as "Outlet <b>&</b> swale"');
     await page.getByRole('link', { name: 'Merge roofs' }).click();
     expect(await lead()).toMatch(/^3 things were changed on roofs and on 2030 in ways that cannot both stand\./);
-    const [title, gone, place] = ['4.2.2.1 Open outlet', "4.2.2.2 Neighbour's land", '5.2.1.6 Place of the pits'];
+    const [title, gone, place] = ['1.2.1 Open outlet', "1.2.2 Neighbour's land", '3.1.4 Place of the pits'];
     await side(title, 'What roofs has').check();
     await press('Show what it does');
     expect(await alert()).toBe('2 conflicts still need a choice that settles it. Nothing was written.');
@@ -139,23 +138,23 @@ describe.skipIf(chromiumPath === undefined)('in a browser without scripts', () =
     await side(place, 'What 2030 has').check();
     await press('Show what it does');
     expect(await lead()).toBe('roofs can be merged into 2030: every conflict is settled. Nothing is done yet.');
-    expect(await main()).toContain('Changes: 6.1.1.1');
+    expect(await main()).toContain('Changes: 3.2.1');
     await press('Choose otherwise');
     expect(await side(title, 'What roofs has').isChecked()).toBe(true);
     await side(gone, 'What roofs has').check();
     await press('Show what it does');
-    expect(await main()).toContain('4.2.2.2 of 2024 ends.');
+    expect(await main()).toContain('1.2.2 of 2024 ends.');
     expect((await read('2030')).branch.tip).toBe(tip);
 
     // Somebody is faster: nothing is done, and what it would do now is shown.
-    await elsewhere('2030', { op: 'reword', id: '6.1.1.2', to: { text: 'Meanwhile.' } });
+    await elsewhere('2030', { op: 'reword', id: '3.2.2', to: { text: 'Meanwhile.' } });
     await press('Merge it');
     expect(await alert()).toMatch(/^Somebody has worked on one of them since you looked\. Nothing was done/);
     await press('Merge it');
     expect(await page.getByRole('status').textContent()).toBe('Done: roofs is merged into 2030.');
     expect(await lead()).toBe('Everything on the 1 branch of 2030 is in the draft.');
     const { items } = (await read('2030')).state;
-    expect(items.find(i => i.number === '4.2.2.1')!.title).toBe('Outlet <b>&</b> swale');
+    expect(items.find(i => i.number === '1.2.1')!.title).toBe('Outlet <b>&</b> swale');
     expect(items.some(i => i.text === 'Somebody needs it.')).toBe(false);
     expect(items.filter(i => i.title === 'Place of the pits').map(i => i.parent)).toEqual([moved]);
     expect(items.map(i => i.text)).toEqual(expect.arrayContaining(['Only here.', 'Meanwhile.']));
@@ -167,7 +166,7 @@ describe.skipIf(chromiumPath === undefined)('in a browser without scripts', () =
       .filter({ hasText: /^\s*Merge roofs into the draft 2030/ })
       .getByRole('button', { name: 'Take back' })
       .click();
-    expect((await numbered('2030', '4.2.2.1')).title).toBe('Open outlet');
+    expect((await numbered('2030', '1.2.1')).title).toBe('Open outlet');
   });
 
   test('a branch takes in what was done on the draft since; where nothing is to be merged, that is said', async () => {
@@ -176,7 +175,7 @@ describe.skipIf(chromiumPath === undefined)('in a browser without scripts', () =
     expect(await lead()).toMatch(/^2030 can be merged into roofs: nothing was changed by both\./);
     await press('Merge it');
     expect(await page.locator('h1').textContent()).toBe('Work on roofs');
-    expect((await numbered('roofs', '4.2.2.1')).title).toBe('Open outlet');
+    expect((await numbered('roofs', '1.2.1')).title).toBe('Open outlet');
     const again = await page.goto('/desk/roofs/branches/2030');
     expect([again!.status(), await lead()]).toEqual([
       400,
@@ -189,8 +188,8 @@ describe.skipIf(chromiumPath === undefined)('in a browser without scripts', () =
   });
 
   test('both pages are without accessibility violations, narrow and wide, and conflicts are settled by keyboard', async () => {
-    await elsewhere('roofs', { op: 'retitle', id: '1.1.1.1', title: 'Theirs' });
-    await elsewhere('2030', { op: 'retitle', id: '1.1.1.1', title: 'Ours' });
+    await elsewhere('roofs', { op: 'retitle', id: '1.1.1', title: 'Theirs' });
+    await elsewhere('2030', { op: 'retitle', id: '1.1.1', title: 'Ours' });
     const context = await browser.newContext({ baseURL: viewer.address, reducedMotion: 'reduce' });
     const judged = await context.newPage();
     await signIn(judged, token);
@@ -218,6 +217,6 @@ describe.skipIf(chromiumPath === undefined)('in a browser without scripts', () =
     await judged.getByRole('button', { name: 'Merge it' }).focus();
     await judged.keyboard.press('Enter');
     await judged.waitForURL('**merged=roofs');
-    expect((await numbered('2030', '1.1.1.1')).title).toBe('Theirs');
+    expect((await numbered('2030', '1.1.1')).title).toBe('Theirs');
   });
 });

@@ -5,14 +5,14 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { branchOf } from '../../src/commands/branch-draft.ts';
 import { operateOnDraft } from '../../src/commands/draft-operations.ts';
-import { openDraft } from '../../src/commands/open-draft.ts';
 import { issueToken } from '../../src/commands/people.ts';
 import { publishDraft } from '../../src/commands/publish-draft.ts';
 import { listDrafts, listEditions } from '../../src/store/names.ts';
 import { openCatalog, openForWriting } from '../../src/store/open.ts';
 import { readPublication } from '../../src/store/publication.ts';
 import type { Viewer } from '../../src/web/listen.ts';
-import { copyOfDemoCatalog, testPorts } from '../demo-catalog.ts';
+import { testPorts } from '../demo-catalog.ts';
+import { smallWorks } from './small-works.ts';
 import { chromiumPath, openBrowser, phoneWithoutScripts, serveForTest, signedIn, tokenFor } from './viewer.ts';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -25,8 +25,12 @@ let reviewers: string;
 let editors: string;
 beforeAll(async () => {
   mkdirSync(SHOTS, { recursive: true });
-  dir = await copyOfDemoCatalog();
-  await openDraft(testPorts(), await openForWriting(dir), { name: '2030' });
+  dir = await smallWorks();
+  // A loss that nobody has settled stops it.
+  await operateOnDraft(testPorts('loss'), await openForWriting(dir), {
+    draft: '2030',
+    operations: [{ op: 'reword', id: '1.1.1', to: { text: 'Set brackets deep.' } }],
+  });
   reviewers = await tokenFor(dir, { name: 'A. Reviewer', address: 'reviewer@example.org' });
   editors = await issueToken(testPorts('editor'), await openForWriting(dir), EDITOR, { publishes: true });
   viewer = await serveForTest(dir, { writes: true });
@@ -41,7 +45,7 @@ const editions = async () => (await listEditions(await openCatalog(dir))).map(h 
 const retitled = async (draft: string, title: string) =>
   operateOnDraft(testPorts(title), await openForWriting(dir), {
     draft,
-    operations: [{ op: 'retitle', id: '4.2.2.1', title }],
+    operations: [{ op: 'retitle', id: '1.2.1', title }],
   });
 
 test('a token that was not given for it publishes nothing: the page names the command instead', async () => {
@@ -114,9 +118,7 @@ describe.skipIf(chromiumPath === undefined)('in a browser without scripts', () =
   test('publishing is shown before it is done, takes the token once more, and leads to where the edition is', async () => {
     await page.goto('/desk/2030');
     await page.getByRole('link', { name: 'Publish 2030' }).click();
-    expect(await page.locator('.lead').textContent()).toMatch(
-      /^\d+ findings stop the publication of 2030: settle them/,
-    );
+    expect(await page.locator('.lead').textContent()).toMatch(/^\d+ findings? stops? the publication of 2030: settle/);
     expect(await main()).toContain('Left out is what was done on roofs: that branch has work that is not in 2030.');
     await judge('publish');
     await page.getByLabel('Release notes').fill('Overflows <b>&</b> swales.\n\nNumbers stay.');
@@ -127,7 +129,7 @@ describe.skipIf(chromiumPath === undefined)('in a browser without scripts', () =
     await page.getByLabel('Why it is published all the same').fill('The council wants it.');
     await press('Show what will stand on record');
     expect(await main()).toMatch(
-      /Edition 2030, published by B\. Editor.*Overflows <b>&<\/b> swales\..*open findings: The c/,
+      /Edition 2030, published by B\. Editor.*Overflows <b>&<\/b> swales\..*open findings?: The c/,
     );
     await judge('publish-record');
 
@@ -149,16 +151,13 @@ describe.skipIf(chromiumPath === undefined)('in a browser without scripts', () =
 
     expect(new URL(page.url()).pathname).toBe('/desk/2030/published');
     expect(await page.locator('.lead').textContent()).toBe(
-      'Edition 2030 is published: 361 items, by B. Editor, on 1 August 2024.',
+      'Edition 2030 is published: 27 items, by B. Editor, on 1 August 2024.',
     );
     expect(await main()).toContain('fishplate bundle 2024 2030 --out publication-2030');
     await judge('published');
     await page.getByRole('link', { name: 'Read edition 2030' }).click();
     expect(await page.locator('h1').textContent()).toContain('2030');
-    expect([await editions(), await listDrafts(await openCatalog(dir))]).toEqual([
-      ['2014', '2018', '2024', '2030'],
-      [],
-    ]);
+    expect([await editions(), await listDrafts(await openCatalog(dir))]).toEqual([['2018', '2024', '2030'], []]);
     const record = await readPublication(await openCatalog(dir), '2030');
     expect(record).toMatchObject({ by: 'B. Editor', at: '2024-08-01T09:00:00.000Z' });
     expect(record!.said).toMatch(
