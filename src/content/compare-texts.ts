@@ -8,7 +8,7 @@ import { exchangedValues, exchangedWords } from './exchanged.ts';
 import { forceEvidence } from './force-evidence.ts';
 import { lately } from './lately.ts';
 import { leftOut } from './left-out.ts';
-import { type Lost, retentionOf } from './lost.ts';
+import { type Lost, lostFrom } from './lost.ts';
 import { type Reading, readText } from './reading.ts';
 import { rewrittenEvidence } from './rewritten.ts';
 import { segmentEvidence, segmentsOnlyIn, turnedSegments } from './segment-evidence.ts';
@@ -32,7 +32,7 @@ export function compareTexts(from: string, to: string): Comparison {
   const wording = wordingOfTexts(from, to);
   if (wording !== 'substantive') return { wording, duty: 'same', lost: [], evidence: [] };
   const [a, b] = withCompounds(readText(from), readText(to));
-  return { wording, ...dutyBetween(a, b), lost: retentionOf(a, [b]).lost };
+  return { wording, ...dutyBetween(a, b), lost: lostFrom(from, [to]) };
 }
 
 /** The same without what is lost, which takes longer than the rest and no crosswalk asks for. */

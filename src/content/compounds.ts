@@ -9,7 +9,8 @@ export function withCompounds(from: Reading, to: Reading): readonly [Reading, Re
   return [joinedAs(from, to), joinedAs(to, from)];
 }
 
-function joinedAs(reading: Reading, other: Reading): Reading {
+/** A reading with the compounds that another text writes in another form. */
+export function joinedAs(reading: Reading, other: Reading): Reading {
   const { tokens, meanings } = reading;
   const written = new Set(other.tokens.filter(t => t.kind === 'word' && t.low.length >= SHORTEST).map(t => t.low));
   let joined: string[] | undefined;

@@ -103,7 +103,11 @@ function trimmed(from: Reading, run: readonly Atom[]): readonly Atom[] {
 }
 
 /** "acrylic sealer" that goes on as "acrylic", "stainless steel screws" as "stainless screws". */
-function isShortened({ tokens, meanings, tags }: Reading, run: readonly Atom[], stated: ReadonlySet<string>): boolean {
+export function isShortened(
+  { tokens, meanings, tags }: Reading,
+  run: readonly Atom[],
+  stated: ReadonlySet<string>,
+): boolean {
   const at = run[0]!.first - 1;
   const named = meanings[at] !== '' && stated.has(meanings[at] ?? '') && /^(?:NOUN|PROPN|ADJ)$/.test(tags[at] ?? '');
   return run.length === 1 && named && tokens[at]!.kind === 'word' && !DOCUMENTS.has(run[0]!.key);
@@ -202,7 +206,7 @@ sealant adhesive glue grease solder oil fuel bleach detergent soap alcohol chlor
 );
 
 /** Nouns of part, place and measure, and adjectives that compare, which a shorter text does without. */
-const LIGHT = new Set(
+export const LIGHT = new Set(
   `depth height width length thickness size weight load side part end point piece area level gap first second coat type kind way
 ground free top case time number amount unit use work position start begin surface purpose manner member element item value
 diameter tolerance spacing scale centre interval rate distance further smaller larger greater lesser additional other such own same new

@@ -1,9 +1,11 @@
 import { changedValues } from './changed-values.ts';
+import { joinedAs } from './compounds.ts';
 import { cutOut } from './lost-runs.ts';
 import { lostSegments } from './lost-segments.ts';
 import { lostThings } from './lost-things.ts';
 import type { Quantity } from './quantities.ts';
 import { type Reading, readText } from './reading.ts';
+import type { Reference } from './references.ts';
 import { sameValue } from './same-value.ts';
 import { tokensOf } from './tokens.ts';
 
@@ -46,11 +48,9 @@ export function lostFrom(from: string, heirs: readonly string[]): readonly Lost[
  *
  * @param context what holds for the heirs without being their words: titles and purposes of what they stand in
  */
-export function retentionOf(
-  from: Reading,
-  heirs: readonly Reading[],
-  context: readonly Reading[] = [],
-): RetentionOfText {
+export function retentionOf(old: Reading, says: readonly Reading[], context: readonly Reading[] = []): RetentionOfText {
+  const from = says.reduce(joinedAs, old);
+  const heirs = says.map(heir => joinedAs(heir, old));
   const all = [...heirs, ...context];
   const { lost: quantities, changed } = valuesOf(from, heirs, all);
   const segments = lostSegments(from, all, q => !quantities.some(l => l.start === q.start));
@@ -155,9 +155,23 @@ function figure({ low, high }: Quantity): number {
 function lostReferences(from: Reading, heirs: readonly Reading[]): Lost[] {
   const keys = new Set(heirs.flatMap(heir => heir.references.map(r => r.key)));
   return from.references
-    .filter(r => !keys.has(r.key) && !from.sentences.some(s => s.next > r.first && s.next < r.next))
+    .filter(
+      r =>
+        !keys.has(r.key) &&
+        !isNamedAnew(from, r, heirs) &&
+        !from.sentences.some(s => s.next > r.first && s.next < r.next),
+    )
     .map(({ first, next }) => {
       const [start, end] = [from.tokens[first]!.start, from.tokens[next - 1]!.end];
       return { kind: 'reference', text: from.text.slice(start, end), start, end };
     });
 }
+
+/** "class 2" that is "class 3" now, "at least QP 54" that is "at least QP 65": what was named has another grade or number. */
+function isNamedAnew({ tokens }: Reading, { key, kind, first }: Reference, heirs: readonly Reading[]): boolean {
+  const isBound = tokens.slice(Math.max(0, first - 3), first).some(t => t.low === 'least' || t.low === 'most');
+  if (kind === 'standard' && !isBound) return false;
+  return heirs.some(heir => heir.references.some(r => lettersBefore(r.key) === lettersBefore(key)));
+}
+
+const lettersBefore = (key: string) => key.replace(/\d.*$/, '');
