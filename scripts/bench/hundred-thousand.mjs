@@ -2,6 +2,7 @@
 // files. It is made once and kept in .cache/bench, since making it takes longer than all that is measured.
 import { existsSync, renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
+import { settings } from './bench-settings.mjs';
 import { againstRivals } from './crosswalk-rivals.mjs';
 import { root } from './measure.mjs';
 
@@ -33,19 +34,6 @@ async function make(dir) {
   await publishEdition(catalog, { ...shared, name: '2024', replaces: '2018', items: next }, author, 'Edition 2024');
   renameSync(unfinished, dir);
 }
-
-const settings = {
-  title: 'Bench',
-  language: 'en',
-  levels: [{ name: 'Part' }, { name: 'Work item' }, { name: 'Requirement', obliges: true }],
-  fileLevel: 2,
-  numbering: { levels: Array(3).fill({ style: 'decimal' }), numbersUnique: true },
-  installationTypes: [
-    { id: 'house', name: 'House' },
-    { id: 'street', name: 'Street' },
-  ],
-  withdrawalReasons: [],
-};
 
 function* items(suffix) {
   const perPart = (FILES - PARTS) / PARTS;

@@ -7,6 +7,7 @@ import { Agent, get } from 'node:http';
 import { loadavg, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
+import { settings } from './bench-settings.mjs';
 
 const DIST = process.env.FISHPLATE_DIST ?? join(import.meta.dirname, '..', '..', 'dist');
 const SELF = fileURLToPath(import.meta.url);
@@ -155,19 +156,6 @@ async function makeCatalog(dir) {
   await publishEdition(catalog, { ...shared, name: '2024', replaces: '2018', items: next, lineage }, author, '2024');
   return dir;
 }
-
-const settings = {
-  title: 'Bench',
-  language: 'en',
-  levels: [{ name: 'Part' }, { name: 'Work item' }, { name: 'Requirement', obliges: true }],
-  fileLevel: 2,
-  numbering: { levels: Array(3).fill({ style: 'decimal' }), numbersUnique: true },
-  installationTypes: [
-    { id: 'house', name: 'House' },
-    { id: 'street', name: 'Street' },
-  ],
-  withdrawalReasons: [],
-};
 
 function* items(newer) {
   for (let p = 1; p <= PARTS; p++) {

