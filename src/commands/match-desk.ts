@@ -19,6 +19,8 @@ export interface DeskReview extends HeldReview {
 /** The reviews of matched links that people work off while a viewer runs. */
 export interface MatchDesk {
   readonly reviews: readonly DeskReview[];
+  /** A matching that is done this soon is waited for; for a longer one there is a page. */
+  readonly patienceMs: number;
   /** What would become lineage of the newer edition, and a mark of it; nothing where the tables are no editions. */
   lineage(review: DeskReview): Promise<{ readonly records: readonly MatchedRecord[]; readonly seen: string }>;
   /** Writes it as an erratum. Throws Changed where it is not what was seen. */
@@ -28,7 +30,12 @@ export interface MatchDesk {
 /**
  * @param writing opens the catalog for writing, asked when something is to be recorded; absent: nothing can be
  */
-export function matchDesk(ports: Ports, reviews: readonly DeskReview[], writing?: () => Promise<Catalog>): MatchDesk {
+export function matchDesk(
+  ports: Ports,
+  reviews: readonly DeskReview[],
+  writing?: () => Promise<Catalog>,
+  patienceMs = 1500,
+): MatchDesk {
   const turn = inTurn();
   const lineage = async ({ review }: DeskReview) => {
     const records = await review.lineage();
@@ -36,6 +43,7 @@ export function matchDesk(ports: Ports, reviews: readonly DeskReview[], writing?
   };
   return {
     reviews,
+    patienceMs,
     lineage,
     record: (review, seen, { name, address }) =>
       turn(async () => {

@@ -7,7 +7,7 @@ import type { Catalog } from '../store/open.ts';
 import { indexOf, readEdition, readLineage } from '../store/read.ts';
 import { type ErratumReport, readStepTo, writeErratum } from './add-erratum.ts';
 import type { BareEdition } from './bare-edition.ts';
-import { type MatchReport, matchBareEditions } from './match-tables.ts';
+import { type Matched, type MatchReport, matchBareEditions } from './match-tables.ts';
 import { type Ports, person } from './ports.ts';
 
 /** Matches two editions of a catalog. Equal ids and declared lineage stand; only what they leave open is guessed. */
@@ -52,7 +52,7 @@ export interface MatchedRecord {
  */
 export async function matchedLineage(
   catalog: Catalog,
-  { from, to, matching, answers }: Pick<MatchReport, 'from' | 'to' | 'matching' | 'answers'>,
+  { from, to, matching, answers }: Matched,
   toName: string,
 ): Promise<readonly MatchedRecord[]> {
   const step = await readStepTo(catalog, toName);

@@ -10,7 +10,7 @@ import type { BareEdition } from './bare-edition.ts';
 import { hashOf } from './carry-mark.ts';
 import { inTurn } from './in-turn.ts';
 import type { MatchedRecord } from './match-editions.ts';
-import { type MatchReport, reportOf } from './match-tables.ts';
+import { type Matched, reportOf } from './match-tables.ts';
 import type { Ports } from './ports.ts';
 import { answersIn, readAnswers } from './read-answers.ts';
 import {
@@ -35,7 +35,7 @@ export interface ReviewRequest {
   /** The csv that every answer goes to. */
   readonly file: string;
   /** What of a matching can become lineage; absent where the tables are no editions of a catalog. */
-  readonly lineage?: (report: MatchReport) => Promise<readonly MatchedRecord[]>;
+  readonly lineage?: (matched: Matched) => Promise<readonly MatchedRecord[]>;
 }
 
 /** A review of the links of two editions that a person has to look at. */
@@ -75,6 +75,7 @@ export async function openMatchReview(ports: Ports, request: ReviewRequest): Pro
   // Questions that the last matching took for settled and whose answers were taken back since.
   const reopened = new Map<string, Ends>();
   const handed = new Map<string, { readonly by: string; readonly at: number }>();
+  let written: { readonly matching: Round['matching']; readonly text: string } | undefined;
   const turn = inTurn();
   /** Reads and writes the file as one step: another process may serve it as well. */
   const changing = <T>(work: () => Promise<T>) =>
@@ -174,8 +175,8 @@ export async function openMatchReview(ports: Ports, request: ReviewRequest): Pro
       turn(async () => {
         begin(await read());
       }),
-    crosswalk: () => turn(async () => writeMatchCsv((await report()).lines)),
-    lineage: () => turn(async () => request.lineage?.(await report()) ?? []),
+    crosswalk: () => turn(crosswalk),
+    lineage: () => turn(async () => request.lineage?.({ from, to, ...(await current()) }) ?? []),
     rowsWithNumber: async (side, number) => {
       const rows = both[side === 'old' ? 'from' : 'to'];
       const found = rows.flatMap((row, at) => (row.number === number ? [at] : []));
@@ -196,11 +197,19 @@ export async function openMatchReview(ports: Ports, request: ReviewRequest): Pro
   }
 
   /** The matching with every answer that stands in the file now. */
-  async function report(): Promise<MatchReport> {
+  async function current() {
     const state = await read();
     if (JSON.stringify(state.answers) !== JSON.stringify(round.answers)) begin(state);
-    const answers = [...request.known, ...state.answers];
-    return reportOf(from, to, round.matching, { answers, answered: state.answers.length, findings: state.findings });
+    return { ...state, matching: round.matching, answers: [...request.known, ...state.answers] };
+  }
+
+  /** Marks of all its lines take longer than the matching, so the text is kept until an answer changes. */
+  async function crosswalk(): Promise<string> {
+    const { matching, answers, findings } = await current();
+    if (written?.matching === matching) return written.text;
+    const { lines } = reportOf(from, to, matching, { answers, answered: 0, findings });
+    written = { matching, text: writeMatchCsv(lines) };
+    return written.text;
   }
 
   function match({ rows, answers }: { rows: readonly ReviewRow[]; answers: readonly Answer[] }): Round {

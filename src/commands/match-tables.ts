@@ -76,6 +76,9 @@ export async function matchBareEditions(
   return reportOf(from, to, matching, { answers, answered: read.answers.length, findings: read.findings });
 }
 
+/** What lineage is made of. */
+export type Matched = Pick<MatchReport, 'from' | 'to' | 'matching' | 'answers'>;
+
 /** A matching with its lines. */
 export function reportOf(
   from: BareEdition,

@@ -53,7 +53,7 @@ export function matchRecordPage(
   const linked = records.length - ended;
   const parts = [
     linked > 0 && `${counted(linked, 'item')} of ${from} would get ${linked === 1 ? 'its heirs' : 'their heirs'}`,
-    ended > 0 && `${counted(ended, linked > 0 ? 'one' : 'item')} would be withdrawn`,
+    ended > 0 && `${linked > 0 ? ended : `${counted(ended, 'item')} of ${from}`} would be withdrawn`,
   ].filter(Boolean);
   return {
     heading: `Lineage of ${to} from this review`,
@@ -78,13 +78,18 @@ export function matchRecordPage(
   };
 }
 
-export function matchWaitPage({ review, key }: DeskReview, state: Exclude<ReviewState, 'open'>): MatchWaitPage {
+/** @param href where to look again */
+export function matchWaitPage(
+  { review }: DeskReview,
+  state: Exclude<ReviewState, 'open'>,
+  href: string,
+): MatchWaitPage {
   const { from, to } = review.names;
   return state === 'matching'
     ? {
         heading: `${from} and ${to} are being matched.`,
         sentence: 'It takes seconds for hundreds of rows, and minutes for many thousands. No answer is lost meanwhile.',
-        href: matchLink(key),
+        href,
         waits: true,
       }
     : { heading: 'This review cannot be shown', sentence: state.failed, href: '/desk', waits: false };

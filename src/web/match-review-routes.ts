@@ -1,4 +1,5 @@
 import type { Request } from 'express';
+import type { ReviewState } from '../commands/held-review.ts';
 import type { DeskReview, MatchDesk } from '../commands/match-desk.ts';
 import { type Person, writtenAs } from '../commands/people.ts';
 import type { Given } from '../commands/review-answers.ts';
@@ -16,11 +17,9 @@ export const MATCH_FILES = ['/match-review.css', '/match-review.js'];
 
 const LONGEST_REASON = 2000;
 const FORMS = ['yes', 'no', 'withdrawn', 'instead', 'also'];
-/** A matching that is done this soon is waited for; for a longer one there is a page. */
-const PATIENCE_MS = 1500;
-
 /** Reviews of matched links: one question a page. All of it is for people with a name, reading as well. */
 export function matchRoutes({ get, post, show }: Routes, desk: MatchDesk): void {
+  const patience = () => new Promise<undefined>(resolve => setTimeout(() => resolve(undefined), desk.patienceMs));
   const missing = (asked: Answering, sentence: string, href: string, word: string) => {
     const page: ErrorPage = { status: 404, heading: 'Not here', sentence, steps: [{ word, href }] };
     return show(asked, 'match-review-error', page, page.heading, 404);
@@ -33,10 +32,20 @@ export function matchRoutes({ get, post, show }: Routes, desk: MatchDesk): void 
       if (!at) return missing(asked, 'There is no such review. The desk names those that there are.', '/desk', 'Desk');
       const state = at.state();
       if (state === 'open' || asked.request.method === 'POST') return answer(asked, at, person);
-      asked.response.setHeader('Cache-Control', 'no-store');
-      const page = matchWaitPage(at, state);
-      await show(asked, 'match-wait', page, page.heading, state === 'matching' ? 200 : 503);
+      await wait(asked, at, state);
     };
+  const wait = async (asked: Answering, at: DeskReview, state: Exclude<ReviewState, 'open'>) => {
+    asked.response.setHeader('Cache-Control', 'no-store');
+    const page = matchWaitPage(at, state, asked.request.path);
+    await show(asked, 'match-wait', page, page.heading, state === 'matching' ? 200 : 503);
+  };
+  /** Hands on what is there soon; else there is a page that says so, and by the next time it is there. */
+  const soon = async <T>(asked: Answering, at: DeskReview, work: Promise<T>, then: (made: T) => Promise<void>) => {
+    const made = await Promise.race([work.then(value => ({ value })), patience()]);
+    if (made) return then(made.value);
+    work.catch(() => {});
+    await wait(asked, at, 'matching');
+  };
   const ask = async (asked: Answering, at: DeskReview, person: Person, code?: string, tried?: Tried) => {
     const { response, request } = asked;
     const recorded = firstValue(request.query, 'recorded', 100) ?? '';
@@ -91,26 +100,29 @@ export function matchRoutes({ get, post, show }: Routes, desk: MatchDesk): void 
     within(async (asked, at) => {
       // What fails is told by the pages that ask the review next.
       const done = at.review.rematch().catch(() => {});
-      await Promise.race([done, new Promise(resolve => setTimeout(resolve, PATIENCE_MS))]);
+      await Promise.race([done, patience()]);
       asked.response.redirect(303, matchLink(at.key));
     }),
   );
   get(
     '/desk/match/:review/crosswalk.csv',
-    within(async ({ response }, { review }) => {
-      const text = await review.crosswalk();
-      response
-        .attachment(`${fileName('crosswalk', review.names.from, review.names.to)}.csv`)
-        .type('text/csv; charset=utf-8')
-        .setHeader('Cache-Control', 'no-store')
-        .send(text);
-    }),
+    within((asked, at) =>
+      soon(asked, at, at.review.crosswalk(), async text => {
+        const { from, to } = at.review.names;
+        asked.response
+          .attachment(`${fileName('crosswalk', from, to)}.csv`)
+          .type('text/csv; charset=utf-8')
+          .setHeader('Cache-Control', 'no-store')
+          .send(text);
+      }),
+    ),
   );
 
-  const showRecord = async (asked: Answering, at: DeskReview, trouble: string) => {
-    const page = matchRecordPage(at, await desk.lineage(at), csrfField(asked.request), trouble);
-    await show(asked, 'match-record', page, page.heading, trouble ? 400 : 200);
-  };
+  const showRecord = (asked: Answering, at: DeskReview, trouble: string) =>
+    soon(asked, at, desk.lineage(at), async found => {
+      const page = matchRecordPage(at, found, csrfField(asked.request), trouble);
+      await show(asked, 'match-record', page, page.heading, trouble ? 400 : 200);
+    });
   const ofEditions = (answer: Parameters<typeof within>[0]) =>
     within((asked, at, person) =>
       at.told.catalog === undefined

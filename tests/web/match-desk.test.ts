@@ -63,7 +63,8 @@ beforeAll(async () => {
   await Promise.allSettled(reviews.map(r => r.opened));
   viewer = await serveForTest(catalog, {
     writes: true,
-    matches: matchDesk(ports, reviews, () => openForWriting(catalog)),
+    // A busy machine is no reason for another page.
+    matches: matchDesk(ports, reviews, () => openForWriting(catalog), 60_000),
   });
 });
 afterAll(async () => {
@@ -162,6 +163,31 @@ test('the crosswalk of a review is the one that the command writes with its answ
   });
   expect(report.answered).toBeGreaterThan(0);
   expect(await got.text()).toBe(writeMatchCsv(report.lines));
+});
+
+test('a matching that takes long has a page that says so, and is there when one looks again', async () => {
+  let done: (text: string) => void = () => {};
+  const slow = { ...reviews[0]!, review: { ...reviews[0]!.review } };
+  slow.review.crosswalk = () => new Promise(resolve => (done = resolve));
+  slow.review.rematch = () => Promise.reject(new Error('it fails'));
+  const matches = matchDesk(testPorts(), [slow], undefined, 50);
+  const other = await serveForTest(catalog, { writes: true, matches });
+  const [before, own] = [viewer, other];
+  viewer = other;
+  try {
+    const one = await person('A. One');
+    const body = await one.get('/desk/match/1/crosswalk.csv');
+    expect(heading(body)).toBe('old and new are being matched.');
+    expect(body).toContain('href="/desk/match/1/crosswalk.csv">Look again');
+    done('a,b');
+    slow.review.crosswalk = async () => 'a,b';
+    expect(await one.get('/desk/match/1/crosswalk.csv')).toBe('a,b');
+    const csrf = one.field(await one.get('/desk/match/1'), 'csrf');
+    expect((await one.ask('/desk/match/1/rematch', { csrf })).status).toBe(200);
+  } finally {
+    viewer = before;
+    await own.close();
+  }
 });
 
 describe.skipIf(chromiumPath === undefined)('in a browser', () => {
