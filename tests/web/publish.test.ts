@@ -7,6 +7,7 @@ import { branchOf } from '../../src/commands/branch-draft.ts';
 import { operateOnDraft } from '../../src/commands/draft-operations.ts';
 import { issueToken } from '../../src/commands/people.ts';
 import { publishDraft } from '../../src/commands/publish-draft.ts';
+import { readDraft } from '../../src/commands/read-draft.ts';
 import { listDrafts, listEditions } from '../../src/store/names.ts';
 import { openCatalog, openForWriting } from '../../src/store/open.ts';
 import { readPublication } from '../../src/store/publication.ts';
@@ -58,7 +59,8 @@ test('a token that was not given for it publishes nothing: the page names the co
   expect(page).toContain('fishplate publish 2030 --notes &#34;what is new&#34; --override');
   expect(page).not.toContain('<form class="tell');
   const headers = { Cookie: cookie, 'Sec-Fetch-Site': 'same-origin' };
-  const typed = { notes: 'New.', override: 'So.', step: 'do', token: reviewers };
+  const seen = (await readDraft(await openCatalog(dir), '2030')).branch.tip;
+  const typed = { notes: 'New.', override: 'So.', step: 'do', token: reviewers, seen };
   for (const [body, status] of [
     [{ ...typed, csrf }, 400],
     [{ ...typed, csrf, token: editors }, 400],
@@ -133,7 +135,8 @@ describe.skipIf(chromiumPath === undefined)('in a browser without scripts', () =
     );
     await judge('publish-record');
 
-    for (const token of ['', 'fp-nobody', reviewers]) {
+    const plain = await tokenFor(dir, EDITOR);
+    for (const token of ['', 'fp-nobody', reviewers, plain]) {
       await page.getByLabel('Your token, once more').fill(token);
       await press('Publish 2030');
       expect(await alert()).toBe('This is not your token. Nothing was published.');
