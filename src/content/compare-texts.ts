@@ -12,6 +12,7 @@ import { type Lost, lostFrom } from './lost.ts';
 import { type Reading, readText } from './reading.ts';
 import { rewrittenEvidence } from './rewritten.ts';
 import { segmentEvidence, segmentsOnlyIn, turnedSegments } from './segment-evidence.ts';
+import { timesReplaced } from './times-replaced.ts';
 import { withoutSentences } from './whole-sentences.ts';
 import { measureEvidence, withoutMoved, withoutRepeated, wordEvidence } from './word-evidence.ts';
 
@@ -75,7 +76,7 @@ function evidenceBetween(from: Reading, to: Reading): Evidence[] {
   }
   // A value written otherwise is evidence too, and no reason to look no further.
   if (!evidence.some(e => e.direction !== 'same')) evidence.push(...leftOut(from, to));
-  return withoutIdleLimits(evidence);
+  return withoutIdleLimits(timesReplaced(from, to, evidence));
 }
 
 /** A permission that came with a limit still permits what was banned; the limit tightens nothing that was there. */

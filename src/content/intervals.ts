@@ -19,6 +19,10 @@ const PERIODS: Readonly<Record<string, readonly [count: number, unit: string]>> 
   biennially: [2, 'year'],
   biennial: [2, 'year'],
 };
+/** "every second day", "every other week" */
+const ORDINALS = new Map(
+  Object.entries({ other: 2, second: 2, third: 3, fourth: 4, fifth: 5, sixth: 6, seventh: 7, eighth: 8, tenth: 10 }),
+);
 const TIMES: Readonly<Record<string, number>> = { once: 1, twice: 2, thrice: 3 };
 const TIME_OF: Unit = { name: 'times', dimension: 'times', factor: 1, offset: 0 };
 const MULTIPLE: Unit = { name: 'multiple', dimension: 'multiple', factor: 1, offset: 0 };
@@ -36,7 +40,6 @@ export function intervalAt(tokens: readonly Token[], at: number): ReadValue | un
   const often = Object.hasOwn(TIMES, low) ? { value: TIMES[low]!, next: at + 1 } : timesAt(tokens, at);
   if (often) return oftenAt(tokens, often);
   if (low !== 'every' && (low !== 'each' || tokens[at + 1]?.low === 'one')) return undefined;
-  if (tokens[at + 1]?.low === 'other') return undefined;
   return everyAt(tokens, at);
 }
 
@@ -66,6 +69,9 @@ function oftenAt(tokens: readonly Token[], often: { value: number; next: number 
 
 function everyAt(tokens: readonly Token[], at: number): ReadValue | undefined {
   if (tokens[at + 1]?.low === 'quarter') return interval(3, UNIT_SPELLINGS.get('month')!, at + 2);
+  const turn = ORDINALS.get(tokens[at + 1]?.low ?? '');
+  const period = turn ? unitAt(tokens, at + 2) : undefined;
+  if (turn && period?.unit.dimension === 'second1') return interval(turn, period.unit, period.next);
   const number = numberAt(tokens, at + 1);
   const unit = unitAt(tokens, number?.next ?? at + 1);
   if (!unit) return undefined;

@@ -20,6 +20,7 @@ const STRENGTHS = stems(
 const TESTED = stems('test check inspect sample survey examine measure verify calibrate audit review');
 const HEATING = stems('heat hot boil cook warm wash reheat sterilize pasteurize');
 const COOLING = stems('cool chill freeze frozen refrigerate cold evacuate vacuum');
+const SENSED = stems('visible legible readable audible heard seen');
 const LASTING = stems(
   'notice warranty keep retain store hold wait cure dry leave soak rest last remain stand archive preserve',
 );
@@ -36,6 +37,7 @@ export function measureDirection(from: Reading, a: Quantity, to: Reading, b: Qua
     const [x, y] = [boundLike(a, b), boundLike(b, a)];
     // "at 600 mm centres" is "every 600 mm"; whether "7 days" was meant as "at least 7 days" nobody can tell.
     if (sameValue(x, y)) return a.kind === 'interval' || b.kind === 'interval' ? 'same' : 'unclear';
+    if (isLead(from, a) && isLead(to, b)) return b.high > a.high ? 'stricter' : 'relaxed';
     const narrower = y.low >= x.low && y.high <= x.high;
     const wider = y.low <= x.low && y.high >= x.high;
     if (!narrower && !wider) return 'mixed';
@@ -61,6 +63,8 @@ function boundLike(q: Quantity, other: Quantity): Quantity {
 /** Whether it says which things the duty reaches, not which values it allows: walls taller than 2.4 m, in wind above 35 kn. */
 function reaches(reading: Reading, q: Quantity, role: Role): boolean {
   if (role === 'condition') return true;
+  // "trees within 5 m of the pit"
+  if (role === 'scope' && /^within\b/i.test(q.text) && reading.tokens[q.spanNext]?.low === 'of') return true;
   if (!q.open) return false;
   if (role === 'scope') return true;
   const tag = reading.tags[q.spanFirst - 1];
@@ -72,6 +76,13 @@ function reaches(reading: Reading, q: Quantity, role: Role): boolean {
     );
   return role === 'duty' && (tag === 'NOUN' || tag === 'PROPN') && !usesObject(reading, q.spanFirst);
 }
+
+/** "up to 24 hours before arrival", "no later than 3 days before": the more, the earlier it has to be. */
+const isLead = ({ tokens }: Reading, q: Quantity) =>
+  q.dimension === 'second1' &&
+  q.comparator === 'max' &&
+  !/^(?:with)?in\b/i.test(q.text) &&
+  /^(?:before|prior)$/.test(tokens[q.spanNext]?.low ?? '');
 
 /** "adjustable from 400 to 800 mm", "able to weigh 0 to 20 kg": what a thing has to cover, more of it the wider it is. */
 function spans(reading: Reading, q: Quantity): boolean {
@@ -122,7 +133,7 @@ function moreIsStricter(reading: Reading, q: Quantity, role: Role): boolean | un
   if (q.dimension.includes('kelvin'))
     return before === 'below' || has(COOLING) ? false : has(HEATING) ? true : undefined;
   if (before === 'to' && tokens[q.spanFirst - 2]?.low === 'down') return false;
-  if (length && has(DEPTHS)) return true;
+  if (length && (has(DEPTHS) || has(SENSED))) return true;
   if (has(STRENGTHS) || (!length && has(TESTED))) return true;
   return undefined;
 }

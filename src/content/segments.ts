@@ -198,6 +198,9 @@ function endOf(tokens: readonly Token[], tags: readonly Tag[], at: number, opene
     return behind ?? firstComma;
   }
   if (behindComma && commas[0] !== undefined) return commas[0];
+  // "No vehicle other than the forklift may enter"
+  const modal = EXCEPTING.has(tokens[at]!.low) ? nextModal(tokens, at + opener, sentence) : undefined;
+  if (modal !== undefined && nextModal(tokens, sentence.first, sentence) === modal) return modal;
   for (const comma of commas) {
     const stretch = tokens.slice(comma + 1, sentence.next);
     const begins = stretch[0]?.low ?? '';
@@ -205,6 +208,13 @@ function endOf(tokens: readonly Token[], tags: readonly Tag[], at: number, opene
     if (begins === 'whichever') return comma;
   }
   return sentence.next;
+}
+
+const EXCEPTING = new Set('other apart aside excluding except save with'.split(' '));
+
+function nextModal(tokens: readonly Token[], from: number, { next }: Stretch): number | undefined {
+  for (let at = from; at < next; at++) if (MODALS.has(tokens[at]!.low)) return at;
+  return undefined;
 }
 
 /** "Where a pipe passes inside it shall be wrapped": "it" before a modal verb begins the main clause without any comma. */

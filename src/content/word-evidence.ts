@@ -239,6 +239,10 @@ function addition(reading: Reading, atoms: readonly Atom[], words: readonly Atom
   const at = words[0]!.first;
   const binding = bindingOf(reading, clauseAt(reading, at));
   const role = roleAt(reading, at);
+  // "at all times" is no place and no kind of thing.
+  if (role === 'duty' && binding === 'duty' && words.every(w => /^times?$/.test(lowAt(reading, w.first)))) {
+    return { direction: 'stricter', what: 'demand added' };
+  }
   // Why something is asked asks for nothing; "so that it holds" may.
   if (role === 'purpose') return { direction: isWhy(reading, at) ? 'same' : 'unclear', what: 'purpose added' };
   if (words.every(w => w.key === 'onli')) return { direction: 'stricter', what: 'limit to "only" added' };
