@@ -92,7 +92,10 @@ function plainField(conflict: Conflict, { ours, theirs }: Three<DraftState>): Co
   if (what === 'place') return both('Place', state => placeOf(state, about));
   if (what === 'order') return both('Order', state => orderUnder(state, about));
   if (what === 'lineage') return both('Older item', state => becameOf(state, about));
-  const [a, b] = [said(conflict.ours), said(conflict.theirs)];
+  const told = [said(conflict.ours), said(conflict.theirs)] as const;
+  // What differs in a yes or no only is told as it is written.
+  const written = (value: unknown) => JSON.stringify(value) ?? 'nothing';
+  const [a, b] = told[0] === told[1] ? [written(conflict.ours), written(conflict.theirs)] : told;
   const changes = diffWords(a, b);
   const side = (without: TextChange['kind']) => changes.filter(c => c.kind !== without);
   return [{ label: 'Value', old: side('added'), new: side('removed') }];
@@ -128,9 +131,13 @@ function becameOf(state: DraftState, id: ItemId): string {
   return told.join('; ') || 'is not accounted for';
 }
 
+/** What a value says, without the braces of its file. */
 function said(value: unknown): string {
   if (value === undefined) return 'nothing';
+  if (Array.isArray(value)) return value.map(said).join('; ');
   if (typeof value !== 'object' || value === null) return String(value);
-  const parts = Object.values(value);
-  return parts.every(part => typeof part === 'string') ? parts.join('; ') : JSON.stringify(value);
+  return Object.values(value)
+    .filter(part => typeof part !== 'boolean')
+    .map(said)
+    .join(', ');
 }
