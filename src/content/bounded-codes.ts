@@ -1,10 +1,11 @@
 import type { Duty } from '../model/crosswalk.ts';
 import type { Atom } from './atoms.ts';
+import { ORDINALS } from './intervals.ts';
 import type { Reading } from './reading.ts';
 
 /**
  * "a class of at least IP 54" that became "at least IP 65": numbers that name a class are no quantities, but a bound in
- * front of them says that they rise. Undefined for names without a bound.
+ * front of them says that they rise. So does "every" before "tenth". Undefined for names without a bound.
  */
 export function codeDirection(
   from: Reading,
@@ -20,6 +21,10 @@ export function codeDirection(
 function boundOf({ tokens }: Reading, atoms: readonly Atom[]): { bound: 'least' | 'most'; number: number } | undefined {
   const [atom] = atoms;
   const token = tokens[atom?.first ?? -1];
+  const turn = ORDINALS.get(token?.low ?? '');
+  if (turn && atoms.length === 1 && /^(?:every|each)$/.test(tokens[atom!.first - 1]?.low ?? '')) {
+    return { bound: 'most', number: turn };
+  }
   if (!atom || atoms.length > 1 || token?.kind !== 'number') return undefined;
   const before = tokens
     .slice(Math.max(0, atom.first - REACH), atom.first)

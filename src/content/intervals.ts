@@ -20,7 +20,7 @@ const PERIODS: Readonly<Record<string, readonly [count: number, unit: string]>> 
   biennial: [2, 'year'],
 };
 /** "every second day", "every other week" */
-const ORDINALS = new Map(
+export const ORDINALS = new Map(
   Object.entries({ other: 2, second: 2, third: 3, fourth: 4, fifth: 5, sixth: 6, seventh: 7, eighth: 8, tenth: 10 }),
 );
 const TIMES: Readonly<Record<string, number>> = { once: 1, twice: 2, thrice: 3 };

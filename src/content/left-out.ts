@@ -40,6 +40,8 @@ export function leftOut(from: Reading, to: Reading): Evidence[] {
 /** Not a thing said again ("the brakes of all castors"), a joining word, or a verb that a shorter text does without. */
 function tells(reading: Reading, other: Reading, { low, at }: Word): boolean {
   if (JOINING.has(low) || isParticle(reading, at)) return false;
+  const isBan = (r: Reading) => r.clauses.some(c => c.force.negated);
+  if (low === 'not' && isBan(reading) && isBan(other)) return false;
   const meant = reading.meanings[at] ?? '';
   if (meant === '' || isEmptyWord(low))
     return !reading.segments.some(s => isAnaphor(reading, s) && at >= s.first && at < s.next);

@@ -43,7 +43,7 @@ export function measureDirection(from: Reading, a: Quantity, to: Reading, b: Qua
     if (!narrower && !wider) return 'mixed';
     const turned = reaches(to, b, role)
       ? binding !== 'permission'
-      : (binding === 'ban' && role === 'duty') || spans(to, b);
+      : (binding === 'ban' && role === 'duty' && !isDenied(b)) || spans(to, b);
     return narrower !== turned ? 'stricter' : 'relaxed';
   }
   const more = moreIsStricter(from, a, role) ?? moreIsStricter(to, b, role);
@@ -76,6 +76,11 @@ function reaches(reading: Reading, q: Quantity, role: Role): boolean {
     );
   return role === 'duty' && (tag === 'NOUN' || tag === 'PROPN') && !usesObject(reading, q.spanFirst);
 }
+
+/** "not … in wind above 10 m/s" is read as at most 10 m/s: the ban is in the bound already. */
+const isDenied = ({ text, comparator }: Quantity) =>
+  (comparator === 'max' && /^(?:above|over|more|greater|higher|beyond)\b/i.test(text)) ||
+  (comparator === 'min' && /^(?:below|under|less|lower|fewer)\b/i.test(text));
 
 /** "up to 24 hours before arrival", "no later than 3 days before": the more, the earlier it has to be. */
 const isLead = ({ tokens }: Reading, q: Quantity) =>

@@ -109,6 +109,8 @@ function ofHunk(from: Reading, to: Reading, hunk: Hunk): Evidence[] {
       return [...found, { direction: 'unclear', what: won.length === 0 ? 'verb dropped' : 'verb added', ...words }];
     }
   }
+  const kind = kindForAll(from, to, out, come);
+  if (kind) return [...found, { ...kind, ...words }];
   if (won.length > 0 && (lost.length === 0 || isAny(from, out))) {
     found.push({ ...addition(to, come, won), from: lost.length > 0 ? words.from : '', to: words.to });
   } else if (won.length === 0) {
@@ -188,6 +190,19 @@ function reachChanged(from: Reading, to: Reading, out: readonly Atom[], come: re
     from: phrase(from, out),
     to: phrase(to, come),
   };
+}
+
+/** "at permanent workplaces" for "at all workplaces", or the other way about: one kind of them, or all. */
+function kindForAll(from: Reading, to: Reading, out: readonly Atom[], come: readonly Atom[]) {
+  const isAll = (reading: Reading, atoms: readonly Atom[]) =>
+    atoms.length === 1 && /^(?:all|every|each)$/.test(lowAt(reading, atoms[0]!.first));
+  const isKind = (reading: Reading, atoms: readonly Atom[]) =>
+    atoms.length === 1 && atoms[0]!.kind === 'word' && reading.tags[atoms[0]!.first] === 'ADJ';
+  const [fewer, more] = [isAll(from, out) && isKind(to, come), isKind(from, out) && isAll(to, come)];
+  if (fewer === more) return undefined;
+  const permits = bindingOf(to, clauseAt(to, come[0]!.first)) === 'permission';
+  const direction: Duty = fewer === permits ? 'stricter' : 'relaxed';
+  return { direction, what: fewer ? 'limit of the scope added' : 'limit of the scope dropped' };
 }
 
 function jointChanged(out: readonly Atom[], come: readonly Atom[]): Duty | undefined {
@@ -278,7 +293,10 @@ function addition(reading: Reading, atoms: readonly Atom[], words: readonly Atom
       : { direction: 'stricter', what: 'demand added' };
   }
   const narrows =
-    role === 'scope' || role === 'condition' || binding === 'ban' || (role === 'duty' && narrowsObject(reading, atoms));
+    (role === 'scope' && !isProvided(reading, at)) ||
+    role === 'condition' ||
+    binding === 'ban' ||
+    (role === 'duty' && narrowsObject(reading, atoms));
   if (binding === 'permission') return { direction: 'stricter', what: 'limit of a permission added' };
   if (role === 'exception') return { direction: 'stricter', what: 'limit of an exception added' };
   return narrows
@@ -311,12 +329,35 @@ function anyBefore(reading: Reading, at: number): boolean {
 const LOCATING =
   /^(of|in|on|at|near|inside|outside|under|above|below|between|behind|within|from|to|that|which|who|whose)$/;
 
+/** "at night", "in winter": when a duty holds, and then only. */
+const PERIODS = new Set(
+  'night nights daytime darkness winter summer spring autumn weekdays weekends holidays sundays saturdays'.split(' '),
+);
+
+/**
+ * "A spare fuse shall be kept", "a trained person shall be present": what stands in front of the verb is to be brought
+ * about, and a word more about it asks for more. "A damaged ladder shall be removed" is there already.
+ */
+function isProvided(reading: Reading, at: number): boolean {
+  const { tokens, tags } = reading;
+  const clause = clauseAt(reading, at);
+  const modal = clause?.force.at;
+  if (!clause || modal === undefined || !/^(?:a|an|one|two)$/.test(tokens[clause.main[0]!]?.low ?? '')) return false;
+  if (tokens[modal + 1]?.low !== 'be') return false;
+  const low = tokens[modal + 2]?.low ?? '';
+  return (
+    tags[modal + 2] !== 'VERB' ||
+    /^(?:provided|kept|fitted|installed|used|displayed|available|supplied|worn)$/.test(low)
+  );
+}
+
 /** Whether words say which of the things there are, or how and with what: "all aluminium wiring" against "in writing". */
 function narrowsObject(reading: Reading, atoms: readonly Atom[]): boolean {
   const [first, last] = [atoms[0]!.first, atoms.at(-1)!.next];
   // "excavation deeper than 1 m", "for loads above 2 t": a bound behind a noun that no verb sets.
   const bound = atoms.find(a => a.quantity?.open);
   if (bound && /^(NOUN|PROPN)$/.test(reading.tags[bound.first - 1] ?? '')) return !setsObject(reading, bound.first);
+  if (atoms.some(a => PERIODS.has(lowAt(reading, a.first)))) return true;
   if (usesObject(reading, first)) return false;
   const isNoun = (at: number) => /^(NOUN|PROPN|ADJ)$/.test(reading.tags[at] ?? '');
   if (isNoun(last) || (lowAt(reading, last) === '-' && isNoun(last + 1))) return true;

@@ -23,6 +23,19 @@ describe('how often, how early and how far', () => {
       'stricter',
     ],
     ['Toilets are emptied daily, or more often where the smell demands it.', 'Toilets are emptied daily.', 'relaxed'],
+    [
+      'The hoist shall not be used in wind above 10 m/s.',
+      'The hoist shall not be used in wind above 12 m/s.',
+      'relaxed',
+    ],
+    ['Paint shall not be applied below 5 °C.', 'Paint shall not be applied below 8 °C.', 'stricter'],
+    ['Take one sample from every tenth bag.', 'Take one sample from every fifth bag.', 'stricter'],
+    ['A person shall be present.', 'A trained person shall be present.', 'stricter'],
+    ['A ladder shall be removed.', 'A damaged ladder shall be removed.', 'relaxed'],
+    ['A spare fuse of the same rating shall be kept in the box.', 'A spare fuse shall be kept in the box.', 'relaxed'],
+    ['Lifejackets shall be worn on deck.', 'Lifejackets shall be worn on deck at night.', 'relaxed'],
+    ['Light the stairs at all workplaces.', 'Light the stairs at permanent workplaces.', 'relaxed'],
+    ['Smoking is not permitted in the store.', 'Smoking is prohibited in the store.', 'same'],
   ])('%s / %s: %s', (from, to, duty) => {
     expect(compareTexts(from, to).duty).toBe(duty);
   });
