@@ -15,7 +15,7 @@ import { portsOf, readingCatalog, writingCatalog } from './context.ts';
 import { portNumber } from './port-number.ts';
 import { printLines } from './print.ts';
 import { heldJobs, type JobsOptions, jobsOptions } from './serve-jobs.ts';
-import { heldMatches, matchOptions } from './serve-matches.ts';
+import { heldMatches, matchOptions, type ToldMatch } from './serve-matches.ts';
 
 interface ServeOptions extends JobsOptions {
   readonly port: number;
@@ -53,57 +53,72 @@ Phones keep pages for use without a network only where they reach the viewer ove
 Everybody reads; people with a token settle losses, leave notes, answer comments and work on drafts: fishplate people add "Name <address>"`,
     )
     .action(async (options: ServeOptions, command: Command) => {
-      const catalog = await readingCatalog(command);
-      const report = (line: string) => process.stderr.write(`${line}\n`);
-      const ports = portsOf(command);
-      const held = await heldMatches(ports, catalog, matches, { writing: () => writingCatalog(command), report });
-      const jobs = await heldJobs(ports, catalog, options, report);
-      const words = searchThread(catalog.dir, { progress: ports.progress, report });
-      const published = publishedCatalog(catalog, words?.find);
-      // What cannot be read is said here, and not on every page.
-      const { headers } = await published();
-      const { lessons: files, lessonsEdition: meant = headers.at(-1)?.name } = options;
-      const lessons = files && meant !== undefined ? await lessonsCiting(ports, catalog, files, meant) : undefined;
-      // Express and the templates are loaded here, so that no other command waits for them.
-      const [{ viewerApp }, { listen }] = await Promise.all([import('../web/app.ts'), import('../web/listen.ts')]);
-      const desk = {
-        people: peopleOf(catalog),
-        losses: lossesDesk(ports, catalog, () => writingCatalog(command)),
-        release: releaseDesk(ports, catalog, () => writingCatalog(command)),
-        notes: notesDesk(ports, catalog, () => writingCatalog(command)),
-        comments: commentsDesk(ports, catalog, () => writingCatalog(command)),
-        intake: intakeDesk(catalog),
-        work: draftDesk(ports, catalog, () => writingCatalog(command)),
-        ...(held ? { matches: held } : {}),
-      };
-      const carry = servedCarry(catalog);
-      const viewer = await listen(options, address =>
-        viewerApp({
-          published,
-          address,
-          now: ports.now,
-          report,
-          desk,
-          briefings: briefingPages(catalog),
-          offline: {},
-          ...(carry ? { carry } : {}),
-          ...(lessons ? { lessons } : {}),
-          ...(jobs ? { jobs } : {}),
-        }),
-      );
-      if (!viewer.loopback) {
-        process.stderr.write(
-          `Warning: ${options.host} can be reached from other machines; everybody who reaches it can read this catalog.\n`,
-        );
+      const threads: { close(): Promise<void> }[] = [];
+      try {
+        await serveUntilStopped(options, command, matches, threads);
+      } finally {
+        // Where nothing can be served, a thread that goes on would keep the command from ending.
+        for (const thread of threads) await thread.close();
       }
-      const outside = options.address === undefined ? '' : `, reached as ${options.address}`;
-      printLines([`Serving ${catalog.dir} at ${viewer.address}${outside}`, 'Stop with Ctrl+C.']);
-      await new Promise<void>(resolve => {
-        for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => resolve());
-      });
-      await viewer.close();
-      await words?.close();
-      await jobs?.close();
-      for (const review of held?.reviews ?? []) await review.close();
     });
+}
+
+async function serveUntilStopped(
+  options: ServeOptions,
+  command: Command,
+  matches: readonly ToldMatch[],
+  threads: { close(): Promise<void> }[],
+): Promise<void> {
+  const catalog = await readingCatalog(command);
+  const report = (line: string) => process.stderr.write(`${line}\n`);
+  const ports = portsOf(command);
+  const held = await heldMatches(ports, catalog, matches, { writing: () => writingCatalog(command), report });
+  threads.push(...(held?.reviews ?? []));
+  const jobs = await heldJobs(ports, catalog, options, report);
+  if (jobs) threads.push(jobs);
+  const words = searchThread(catalog.dir, { progress: ports.progress, report });
+  if (words) threads.push(words);
+  const published = publishedCatalog(catalog, words?.find);
+  // What cannot be read is said here, and not on every page.
+  const { headers } = await published();
+  const { lessons: files, lessonsEdition: meant = headers.at(-1)?.name } = options;
+  const lessons = files && meant !== undefined ? await lessonsCiting(ports, catalog, files, meant) : undefined;
+  // Express and the templates are loaded here, so that no other command waits for them.
+  const [{ viewerApp }, { listen }] = await Promise.all([import('../web/app.ts'), import('../web/listen.ts')]);
+  const desk = {
+    people: peopleOf(catalog),
+    losses: lossesDesk(ports, catalog, () => writingCatalog(command)),
+    release: releaseDesk(ports, catalog, () => writingCatalog(command)),
+    notes: notesDesk(ports, catalog, () => writingCatalog(command)),
+    comments: commentsDesk(ports, catalog, () => writingCatalog(command)),
+    intake: intakeDesk(catalog),
+    work: draftDesk(ports, catalog, () => writingCatalog(command)),
+    ...(held ? { matches: held } : {}),
+  };
+  const carry = servedCarry(catalog);
+  const viewer = await listen(options, address =>
+    viewerApp({
+      published,
+      address,
+      now: ports.now,
+      report,
+      desk,
+      briefings: briefingPages(catalog),
+      offline: {},
+      ...(carry ? { carry } : {}),
+      ...(lessons ? { lessons } : {}),
+      ...(jobs ? { jobs } : {}),
+    }),
+  );
+  if (!viewer.loopback) {
+    process.stderr.write(
+      `Warning: ${options.host} can be reached from other machines; everybody who reaches it can read this catalog.\n`,
+    );
+  }
+  const outside = options.address === undefined ? '' : `, reached as ${options.address}`;
+  printLines([`Serving ${catalog.dir} at ${viewer.address}${outside}`, 'Stop with Ctrl+C.']);
+  await new Promise<void>(resolve => {
+    for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => resolve());
+  });
+  await viewer.close();
 }

@@ -1,5 +1,6 @@
 import { spawn } from 'node:child_process';
 import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { type AddressInfo, createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { Command } from 'commander';
@@ -78,6 +79,19 @@ test.skipIf(!BUILT)('serve holds reviews and reads jobs in threads, and answers 
     await expect.poll(() => read('at/2018/2.1.2.1'), { timeout: 100_000 }).toContain('1 line of 1 job cites this item');
   } finally {
     serve.kill();
+  }
+});
+
+test.skipIf(!BUILT)('serve ends at once where its port is taken, whatever threads it has begun', async () => {
+  const taken = createServer().listen(0, '127.0.0.1');
+  await new Promise(resolve => taken.once('listening', resolve));
+  const port = String((taken.address() as AddressInfo).port);
+  const args = ['--catalog', dir, 'serve', '--port', port, '--jobs', 'jobs.csv', '--jobs-edition', '2018'];
+  const serve = spawn(process.execPath, [MAIN, '--quiet', ...args], { cwd: folder, timeout: 100_000 });
+  try {
+    expect(await new Promise(resolve => serve.once('exit', resolve))).toBe(2);
+  } finally {
+    taken.close();
   }
 });
 
