@@ -159,10 +159,9 @@ export async function reviewsOnDesk(desk: MatchDesk | undefined): Promise<Review
 
 function progressSentence({ answered, left, likelyWrong }: Progress): string {
   const done = answered === 0 ? 'Nothing answered yet' : `${counted(answered, 'link')} answered`;
+  const share = likelyWrong === 0 ? 'hardly any' : `about ${likelyWrong}`;
   const wrong =
-    left > 0
-      ? `; by the matcher's own estimate about ${likelyWrong} of them ${likelyWrong === 1 ? 'is' : 'are'} wrong`
-      : '';
+    left > 0 ? `; by the matcher's own estimate ${share} of them ${likelyWrong < 2 ? 'is' : 'are'} wrong` : '';
   return `${done}, ${left} left to look at${wrong}.`;
 }
 
