@@ -55,7 +55,8 @@ export function crosswalkStatistics(joint: Joint): Statistics {
 
 function partStatistics(joint: Joint, number: string, title: string, olds: readonly Entry[]): PartStatistics {
   const fates = { kept: 0, merged: 0, split: 0, recombined: 0, withdrawn: 0, unaccounted: 0 };
-  const withdrawnBy: Record<string, number> = {};
+  // Reasons are words of the catalog's own: in a plain object `constructor` is there before it is counted.
+  const withdrawnBy = new Map<string, number>();
   const heirs = new Set<string>();
   for (const { id } of olds) {
     const fate = joint.fateOfOld(id) as Exclude<Fate, 'new'>;
@@ -63,9 +64,9 @@ function partStatistics(joint: Joint, number: string, title: string, olds: reado
     for (const link of joint.leaving(id)) if (link.to !== null) heirs.add(link.to);
     if (fate !== 'withdrawn') continue;
     const reason = joint.leaving(id).find(l => l.to === null)?.reason ?? 'no reason given';
-    withdrawnBy[reason] = (withdrawnBy[reason] ?? 0) + 1;
+    withdrawnBy.set(reason, (withdrawnBy.get(reason) ?? 0) + 1);
   }
-  return { number, title, old: olds.length, fates, withdrawnBy, heirs: heirs.size };
+  return { number, title, old: olds.length, fates, withdrawnBy: Object.fromEntries(withdrawnBy), heirs: heirs.size };
 }
 
 function groupByPart(entries: readonly Entry[], part: (id: string) => Entry): [Entry, Entry[]][] {

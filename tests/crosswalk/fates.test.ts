@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { joinEditions } from '../../src/crosswalk/joint.ts';
 import { linkByLineage } from '../../src/crosswalk/lineage.ts';
+import { crosswalkStatistics } from '../../src/crosswalk/statistics.ts';
 import type { LineageRecord } from '../../src/model/crosswalk.ts';
 import type { EditionIndex } from '../../src/model/edition.ts';
 
@@ -104,6 +105,16 @@ describe('each item has its own fate', () => {
     expect(links.map(l => [l.from, l.to])).toEqual([
       ['__proto__', '__proto__'],
       ['con', 'con'],
+    ]);
+  });
+
+  it('reasons are counted whatever they are called', () => {
+    const reasons = ['constructor', '__proto__', 'obsolete', 'obsolete'];
+    const joint = join('abcd', '', ...reasons.map((reason, at) => said('abcd'[at]!, '', { reason })));
+    expect(Object.entries(crosswalkStatistics(joint).whole.withdrawnBy)).toEqual([
+      ['constructor', 1],
+      ['__proto__', 1],
+      ['obsolete', 2],
     ]);
   });
 });
