@@ -49,6 +49,7 @@ export async function settleLosses(
   const date = ports.now().toISOString().slice(0, 10);
   const wrong: Finding[] = [];
   const changes: BesideChange[] = [];
+  const answered = new Map<string, TableRow>();
   let [empty, kept] = [0, 0];
   for (const row of table.rows) {
     const verdict = (cell(row, 'verdict') ?? '').toLowerCase();
@@ -59,6 +60,12 @@ export async function settleLosses(
     const key = cell(row, 'key') ?? '';
     const line = lines.get(key);
     const because = cell(row, 'because') ?? '';
+    const earlier = answered.get(key);
+    if (earlier) {
+      wrong.push(finding(row, `${key} is answered on line ${earlier.line} already; leave one of the two.`));
+      continue;
+    }
+    if (line) answered.set(key, row);
     // A table written after some were settled brings them along; they stay under the name of whoever settled them.
     if (line?.state === 'settled' && line.answer?.verdict === verdict && line.answer.because === because) {
       kept++;

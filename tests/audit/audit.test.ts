@@ -7,6 +7,7 @@ import { auditCsv } from '../../src/commands/audit-table.ts';
 import { lossKey } from '../../src/commands/loss-key.ts';
 import { settleLosses } from '../../src/commands/settle-losses.ts';
 import { lossAnswerPath, parseLossAnswers, writeLossAnswer } from '../../src/format/loss-answers.ts';
+import type { Finding } from '../../src/model/finding.ts';
 import type { LossAnswer } from '../../src/model/loss-answer.ts';
 import { openCatalog, openForWriting } from '../../src/store/open.ts';
 import { readBeside } from '../../src/store/read-beside.ts';
@@ -108,6 +109,21 @@ describe('settling a loss', () => {
     await expect(settleLosses(testPorts(), await openForWriting(dir), report, file, REVIEWER)).rejects.toThrow(
       sentence,
     );
+  });
+
+  it.each([
+    ['another answer', 'dropped', 'not needed'],
+    ['the same answer', 'restored', ''],
+  ])('refuses %s to what the table answers already, with both lines', async (_, verdict, because) => {
+    const line = report.lines.find(l => l.state === 'open')!;
+    const file = filled('twice.csv', [
+      [line.key, 'restored', ''],
+      [line.key, '', ''],
+      [line.key, verdict, because],
+    ]);
+    const trouble = await settleLosses(testPorts(), await openForWriting(dir), report, file, REVIEWER).catch(e => e);
+    expect(trouble.message).toMatch(/answered on line 2 already; leave one of the two/);
+    expect(trouble.findings.map((f: Finding) => f.place?.line)).toEqual([4]);
   });
 
   it('keeps a verdict under the name of a second person, and asks again when a text has changed', async () => {

@@ -1,5 +1,7 @@
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { expect, it } from 'vitest';
-import { answerReview } from '../../src/commands/answer-review.ts';
+import { answerReview, readGivenAnswers } from '../../src/commands/answer-review.ts';
 import { logDraft } from '../../src/commands/draft-log.ts';
 import { readDraft } from '../../src/commands/read-draft.ts';
 import { reviewLines } from '../../src/commands/review-edition.ts';
@@ -7,6 +9,8 @@ import { setDates } from '../../src/commands/schedule.ts';
 import { undoOperation } from '../../src/commands/undo-operation.ts';
 import { type RawFs, realFs } from '../../src/store/durable-fs.ts';
 import { openForWriting } from '../../src/store/open.ts';
+import { publishEdition } from '../../src/store/publish.ts';
+import { AUTHOR, smallEdition } from '../store/temp-catalog.ts';
 import { catalogWithDraft } from './small-catalog.ts';
 
 it('whoever answers about an item while somebody else does is told, and writes nothing over', async () => {
@@ -39,6 +43,35 @@ it('whoever answers about an item while somebody else does is told, and writes n
   await answer(one!, 'singular');
   const now = (await reviewLines(ports, catalog, { edition: '2030' })).lines.filter(l => l.item === one);
   expect(now.filter(l => l.state === 'yes').map(l => l.question.code)).toEqual(['singular', 'verifiable']);
+});
+
+it('two answers to one question in one table are refused with both lines, although one names the item by its id', async () => {
+  const { catalog, ports, dir } = await catalogWithDraft();
+  const file = join(dir, '..', 'answers.csv');
+  writeFileSync(
+    file,
+    'item,question,answer,because\n1.1,singular,yes,\n1.1,verifiable,yes,\nw1a,singular,no,two duties\n',
+  );
+  const given = await readGivenAnswers(ports, file);
+  await expect(answerReview(ports, catalog, '2030', given)).rejects.toMatchObject({
+    message: expect.stringMatching(/^w1a singular is answered on line 2 already; leave one of the two\./),
+    findings: [{ place: { file, line: 4 } }],
+  });
+  const { lines } = await reviewLines(ports, catalog, { edition: '2030' });
+  expect(lines.filter(l => l.answer)).toEqual([]);
+});
+
+it('an answer about a number that two items print is asked for by id, and not given to the first of them', async () => {
+  const { catalog, ports } = await catalogWithDraft();
+  const edition = smallEdition('2019', '2018', 'Set');
+  const items = edition.items.map(i => (i.id === 'w2a' ? { ...i, number: '1.1' } : i));
+  const numbering = { levels: [{ style: 'printed' }, { style: 'printed' }], numbersUnique: false } as const;
+  const settings = { ...edition.settings, numbering };
+  await publishEdition(catalog, { ...edition, items, settings }, AUTHOR, 'Edition 2019');
+  const given = [{ item: '1.1', question: 'singular', answer: 'yes', because: '' }];
+  await expect(answerReview(ports, catalog, '2019', given)).rejects.toThrow(
+    /^1\.1 is the number of w1a and w2a; give the id of the one that is meant\./,
+  );
 });
 
 it('a day that is set is a step of work like any other: on record, and taken back', async () => {
