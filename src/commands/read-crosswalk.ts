@@ -1,5 +1,6 @@
 import { isPair, marksOf, type PairLink, type Texts } from '../content/marks.ts';
-import { composeCrosswalks, identityCrosswalk } from '../crosswalk/compose.ts';
+import { identityCrosswalk } from '../crosswalk/compose.ts';
+import { composeSteps } from '../crosswalk/compose-steps.ts';
 import { checkConservation } from '../crosswalk/conserve.ts';
 import { invertCrosswalk } from '../crosswalk/invert.ts';
 import { type Joint, joinEditions } from '../crosswalk/joint.ts';
@@ -58,10 +59,7 @@ export async function readJoint(catalog: Catalog, from: string, to: string): Pro
   }
   const older = steps[0]?.from ?? (await readIndex(catalog, from));
   const newer = steps.at(-1)?.to ?? older;
-  const composed =
-    steps.length === 0
-      ? identityCrosswalk(older.header.name, older.entries)
-      : steps.map(s => s.crosswalk).reduce(composeCrosswalks);
+  const composed = steps.length === 0 ? identityCrosswalk(older.header.name, older.entries) : composeSteps(steps);
   const joint = backwards
     ? joinEditions(newer, older, invertCrosswalk(composed))
     : joinEditions(older, newer, composed);

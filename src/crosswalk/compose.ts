@@ -5,7 +5,8 @@ import { narrower, stronger, weaker, wider } from './certainty.ts';
 /**
  * Joins two crosswalks over their middle edition, by id and never by number.
  *
- * Law: associative on (from, to, extents, basis, confidence), with `identityCrosswalk` as identity.
+ * Law: associative on (from, to, extents, basis, confidence, types, and the reason of a withdrawal), with
+ * `identityCrosswalk` as identity. An item may end for several reasons, each for types of its own: these stay apart.
  * Laws that fail, and are tested as failing: there and back is not the identity, since a merge forgets; duty does not
  * compose (compare the end texts again); composing over an unaccounted item hides the loss (check each step first).
  *
@@ -22,7 +23,7 @@ export function composeCrosswalks(first: Crosswalk, second: Crosswalk): Crosswal
   );
   const found = new Map<string, Link>();
   const add = (link: Link) => {
-    const key = JSON.stringify([link.from, link.to]);
+    const key = JSON.stringify([link.from, link.to, ...(link.to === null ? wordsOfEnd(link) : [])]);
     const known = found.get(key);
     found.set(key, known ? parallel(known, link) : link);
   };
@@ -41,6 +42,11 @@ export function composeCrosswalks(first: Crosswalk, second: Crosswalk): Crosswal
   }
   for (const b of second.links) if (b.from === null) add(b);
   return { from: first.from, to: second.to, links: [...found.values()] };
+}
+
+/** What makes two withdrawals of one item two: a job for one type must not be told why the item ended for another. */
+function wordsOfEnd({ reason, governs, pointsTo, decision }: Link) {
+  return [reason, governs, pointsTo, decision].map(said => said ?? null);
 }
 
 /** Every item to itself. */
@@ -63,6 +69,7 @@ function chain(a: Link, b: Link, forks: boolean): Link {
   const doubtful = a.doubtful || b.doubtful || forks;
   const note = [a.note, b.note].filter(Boolean).join(' Then: ');
   const { types: _, note: __, doubtful: ___, ...last } = b;
+  const types = typesAlong(a.types, b.types);
   return {
     ...reasonOf(a),
     ...last,
@@ -72,7 +79,7 @@ function chain(a: Link, b: Link, forks: boolean): Link {
     toExtent: narrower(a.toExtent, b.toExtent),
     ...weaker(a, b),
     ...(note ? { note } : {}),
-    ...(b.types ? { types: b.types } : {}),
+    ...(types ? { types } : {}),
     ...(doubtful ? { doubtful: true as const } : {}),
   };
 }
@@ -82,13 +89,20 @@ function reasonOf(a: Link): Partial<Link> {
   return a.reason === undefined ? {} : { reason: a.reason };
 }
 
+/** The types for which both links hold; absent = all that the item applies to. */
+function typesAlong(a: Link['types'], b: Link['types']): Link['types'] {
+  return a && b ? b.filter(t => a.includes(t)) : (a ?? b);
+}
+
 function parallel(a: Link, b: Link): Link {
-  const { doubtful: _, ...kept } = a;
+  const { doubtful: _, types: __, ...kept } = a;
+  const types = a.types && b.types && [...new Set([...a.types, ...b.types])];
   return {
     ...kept,
     fromExtent: wider(a.fromExtent, b.fromExtent),
     toExtent: wider(a.toExtent, b.toExtent),
     ...stronger(a, b),
+    ...(types ? { types } : {}),
     ...(a.doubtful && b.doubtful ? { doubtful: true as const } : {}),
   };
 }

@@ -43,7 +43,10 @@ const certainty = fc.record({
   confidence: fc.constantFrom(0.25, 0.5, 1),
 });
 
-/** Any crosswalk between two editions' ids: heirs, withdrawals and arrivals, none of them joined. */
+const reason = fc.constantFrom('obsolete', 'too-narrow', 'law-governs');
+const types = fc.option(fc.subarray(TYPES), { nil: undefined });
+
+/** Any crosswalk between two editions' ids: heirs, withdrawals (each with a reason) and arrivals, none of them joined. */
 export function crosswalk(
   from: readonly string[],
   to: readonly string[],
@@ -56,38 +59,46 @@ export function crosswalk(
     ...to.map(t => [null, t] as const),
   ];
   return fc.subarray(ends).chain(chosen =>
-    fc.tuple(...chosen.map(() => fc.tuple(extent, extent, certainty))).map(details =>
+    fc.tuple(...chosen.map(() => fc.tuple(extent, extent, certainty, types, reason))).map(details =>
       deepFreeze({
         from: names[0],
         to: names[1],
         links: chosen.map(([f, t], at): Link => {
-          const [fromExtent, toExtent, sure] = details[at]!;
-          return { from: f, to: t, fromExtent, toExtent, ...sure };
+          const [fromExtent, toExtent, sure, types, reason] = details[at]!;
+          const link = { from: f, to: t, fromExtent, toExtent, ...sure, ...(types ? { types } : {}) };
+          return t === null ? { ...link, reason } : link;
         }),
       }),
     ),
   );
 }
 
-/** Lineage of one step as people declare it: heirs in the newer edition, or a reason. */
+/** Lineage of one step as people declare it: heirs in the newer edition, an end for some types beside them, or a reason. */
 export function lineage(from: EditionIndex, to: EditionIndex): fc.Arbitrary<readonly LineageRecord[]> {
   const next = to.entries.map(e => e.id);
   return fc.subarray(from.entries.map(e => e.id)).chain(ids =>
     fc
       .tuple(
         ...ids.map(() =>
-          fc.record({ heirs: fc.subarray(next, { maxLength: Math.min(3, next.length) }), notSame: fc.boolean() }),
+          fc.record({
+            heirs: fc.subarray(next, { maxLength: Math.min(3, next.length) }),
+            notSame: fc.boolean(),
+            withdrawnFor: fc.subarray(TYPES),
+            reason,
+          }),
         ),
       )
       .map(said =>
         deepFreeze(
           ids.map((id, at): LineageRecord => {
-            const { heirs, notSame } = said[at]!;
+            const { heirs, notSame, withdrawnFor, reason } = said[at]!;
+            const ends = withdrawnFor.filter(t => from.entries.find(e => e.id === id)!.appliesTo!.includes(t));
             return {
               from: id,
               heirs: heirs.map(to => ({ to, fromExtent: 'unknown', toExtent: 'unknown' })),
               ...(notSame ? { notSame: true as const } : {}),
-              ...(heirs.length === 0 ? { reason: 'obsolete' } : {}),
+              ...(heirs.length === 0 || ends.length > 0 ? { reason } : {}),
+              ...(heirs.length > 0 && ends.length > 0 ? { withdrawnFor: ends } : {}),
               basis: 'declared',
             };
           }),
