@@ -45,6 +45,7 @@ const LEAST: Record<Exclude<Role, 'job'>, number> = {
   edition: 0.6,
 };
 
+const DOTTED = /^\d+(?:\.\d+)+\.?$/;
 const DATE = /^\d{4}-\d\d-\d\d|^\d{1,2}[./]\d{1,2}[./]\d{2,4}$/;
 
 /**
@@ -87,7 +88,31 @@ export function findColumns(
       { header },
     );
   }
-  return { ...found, number: found.number };
+  const columns = { ...found, number: found.number };
+  refuseJobAsHead(joint, columns, fits.number);
+  return columns;
+}
+
+/** Where a table has no head, its first job is taken for one and would be lost without a word. */
+function refuseJobAsHead(joint: Joint, { number, date }: Columns, fits: (cell: string) => boolean): void {
+  const name = number.header.trim();
+  // "Clause 1" may well name a column of numbers, and so may "A"; what begins with a digit does not.
+  const isNumber =
+    /\p{N}/u.test(name) && (joint.old.withNumber(name).length > 0 || (/^\p{N}/u.test(name) && fits(name)));
+  const day = date?.header.trim() ?? '';
+  const what = isNumber
+    ? `${name} is a number of ${joint.from.header.name}`
+    : DOTTED.test(name)
+      ? `${name} looks like a number`
+      : DATE.test(day)
+        ? `${day} is a day`
+        : undefined;
+  if (what === undefined) return;
+  throw new CatalogError(
+    'BadTable',
+    `The first line looks like a job, not like a head: ${what}. Put a line with the names of the columns above the jobs, such as Item, and run again.`,
+    { header: name },
+  );
 }
 
 function fitting(joint: Joint): Record<Exclude<Role, 'job'>, (cell: string) => boolean> {

@@ -130,6 +130,20 @@ describe('carrying a job table', () => {
 
 describe('tables as people have them', () => {
   it.each([
+    ['a number of the edition', '3.1.1\n3.1.2\n', '3.1.1 is a number of 2018'],
+    ['a number with its title', 'J1,3.1.1 Base for the butt\nJ2,3.1.2 Lid\n', '3.1.1 Base for the butt is a number of'],
+    ['a number that the edition does not print', 'J1,9.9.9\nJ2,3.1.2\n', '9.9.9 looks like a number'],
+    ['a job without a number', 'J1,,2018-03-04\nJ2,3.1.2,2018-03-05\n', '2018-03-04 is a day'],
+  ])('are refused where a job stands in place of the head: %s', async (_, csv, what) => {
+    await expect(carry(csv)).rejects.toThrow(`The first line looks like a job, not like a head: ${what}`);
+  });
+
+  it('may call their columns by words with a number in them', async () => {
+    const { report } = await carry('Job,Item 1,Part 3\nA,3.1.1,x\n');
+    expect(report.columns.number?.header).toBe('Item 1');
+  });
+
+  it.each([
     ['a byte order mark and CRLF', '\ufeffjob,no\r\nA,3.1.1\r\n'],
     ['semicolons', 'job;no;rest\nA;3.1.1;"x;y"\n'],
     ['tabs', 'job\tno\nA\t3.1.1\n'],
