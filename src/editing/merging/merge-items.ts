@@ -25,16 +25,22 @@ export function mergeItems(sides: Three<readonly Item[]>, takes: Takes, conflict
 
 function mergeItem(
   id: ItemId,
-  { base, ours, theirs }: Three<Item | undefined>,
+  { base, ours, theirs, unsettled }: Three<Item | undefined>,
   takes: Takes,
   conflicts: Conflict[],
 ): Item | undefined {
-  if (ours && theirs) return mergeFields(id, { base: base ?? ours, ours, theirs }, takes, conflicts);
+  if (ours && theirs) {
+    // Both brought it in: with either of them for a base, the other's words would win without a word.
+    const sides = base
+      ? { base, ours, theirs, ...(unsettled ? { unsettled } : {}) }
+      : { base: ours, ours, theirs, unsettled: new Set([id]) };
+    return mergeFields(id, sides, takes, conflicts);
+  }
   const side = takes.get(id);
   if (side !== undefined) return side === 'ours' ? ours : theirs;
   const there = ours ?? theirs;
   if (!there || !base) return there;
-  if (unchanged(base, there)) return undefined;
+  if (!unsettled?.has(id) && unchanged(base, there)) return undefined;
   conflicts.push({ about: id, what: 'gone', ours: said(ours), theirs: said(theirs) });
   return there;
 }

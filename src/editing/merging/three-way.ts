@@ -19,6 +19,8 @@ export interface Three<T> {
   readonly base: T;
   readonly ours: T;
   readonly theirs: T;
+  /** What the base says nothing reliable about, by what conflicts are about: there any difference is a conflict. */
+  readonly unsettled?: ReadonlySet<string>;
 }
 
 /**
@@ -26,14 +28,17 @@ export interface Three<T> {
  * is a conflict; the side taken for it, else ours, stands until somebody decides.
  */
 export function threeWay<T>(
-  { base, ours, theirs }: Three<T>,
+  { base, ours, theirs, unsettled }: Three<T>,
   about: string,
   what: string,
   takes: Takes,
   conflicts: Conflict[],
 ): T {
-  if (same(ours, theirs) || same(base, theirs)) return ours;
-  if (same(base, ours)) return theirs;
+  if (same(ours, theirs)) return ours;
+  if (!unsettled?.has(about)) {
+    if (same(base, theirs)) return ours;
+    if (same(base, ours)) return theirs;
+  }
   const side = takes.get(about);
   if (side === undefined) conflicts.push({ about, what, ours, theirs });
   return side === 'theirs' ? theirs : ours;
@@ -44,8 +49,8 @@ export function same(a: unknown, b: unknown): boolean {
   return a === b || JSON.stringify(a) === JSON.stringify(b);
 }
 
-export function spread<T, R>({ base, ours, theirs }: Three<T>, pick: (side: T) => R): Three<R> {
-  return { base: pick(base), ours: pick(ours), theirs: pick(theirs) };
+export function spread<T, R>({ base, ours, theirs, unsettled }: Three<T>, pick: (side: T) => R): Three<R> {
+  return { base: pick(base), ours: pick(ours), theirs: pick(theirs), ...(unsettled ? { unsettled } : {}) };
 }
 
 export function byKey<T>(list: readonly T[], key: (value: T) => string): Map<string, T> {
