@@ -4,13 +4,18 @@ import { checkLineage } from '../../src/crosswalk/check-lineage.ts';
 import { applyOperation, lossesOf } from '../../src/editing/apply-operation.ts';
 import { type DraftState, linksOf, typesOf } from '../../src/editing/draft-state.ts';
 import { parseEditionFiles, writeEditionFiles } from '../../src/format/edition-files.ts';
-import type { Operation } from '../../src/model/operation.ts';
-import { choice, DOER, smallDraft, work } from './small-draft.ts';
+import type { Operation, OperationOf } from '../../src/model/operation.ts';
+import { choice, DOER, smallDraft, TYPES, work } from './small-draft.ts';
 
 const run = (...operations: Operation[]) => operations.reduce((s, o) => applyOperation(s, o, DOER), smallDraft());
 const heirs = (state: DraftState, from: string) =>
   linksOf(state).flatMap(l =>
     l.from === from ? [l.to ?? `ends (${l.reason})${l.types ? ` for ${l.types}` : ''}`] : [],
+  );
+/** What ends for some types only, and all that is said about it. */
+const endings = (state: DraftState) =>
+  linksOf(state).flatMap(({ from, to, types = [], reason, governs, pointsTo, decision }) =>
+    to === null && types.length > 0 ? [{ from, types, said: { reason, governs, pointsTo, decision } }] : [],
   );
 const item = (state: DraftState, id: string) => state.items.find(i => i.id === id)!;
 
@@ -36,6 +41,28 @@ describe('laws of work on a draft, after any operations', () => {
         expect(findings).toEqual([]);
         expect(items).toEqual(state.items);
       }),
+    );
+  });
+
+  it('what a withdrawal said stands under what it ended until that goes on again', () => {
+    const act = { governs: 'the act', governsChecked: '2029-12-01' };
+    const ends = fc
+      .tuple(fc.nat(), fc.subarray([...TYPES], { minLength: 1, maxLength: 1 }), fc.boolean())
+      .map(([n, types, law]) => (s: DraftState): Operation => {
+        const id = s.items.filter(i => i.level === 3)[n % 2]?.id ?? 'nothing';
+        return { op: 'withdraw', id, types, ...(law ? { reason: 'law-governs', ...act } : { reason: 'obsolete' }) };
+      });
+    fc.assert(
+      fc.property(fc.array(choice, { maxLength: 3 }), fc.array(ends, { maxLength: 5 }), (choices, more) => {
+        const { states } = work(smallDraft(), [...choices, ...more], 'n');
+        for (const [at, state] of states.slice(1).entries()) {
+          for (const before of endings(states[at]!)) {
+            const after = endings(state).find(e => e.from === before.from);
+            if (after?.types.some(t => before.types.includes(t))) expect(after.said).toEqual(before.said);
+          }
+        }
+      }),
+      { numRuns: 200 },
     );
   });
 
@@ -103,6 +130,41 @@ describe('an operation on a draft', () => {
     const state = run({ op: 'withdraw', id: 'a2x', reason: 'obsolete', types: ['street'] });
     expect(typesOf(state, 'a2x')).toEqual(['house', 'terrace']);
     expect(heirs(state, 'a2x')).toEqual(['a2x', 'ends (obsolete) for street']);
+  });
+
+  const partly = (more: Partial<OperationOf<'withdraw'>>) =>
+    ({ op: 'withdraw', id: 'a2x', reason: 'obsolete', types: ['street'], ...more }) as const;
+  const act = { reason: 'law-governs', governs: 'the act', governsChecked: '2029-12-01' };
+
+  it('ends an item for further types with the reason that it ended with before', () => {
+    const state = run(partly({}), partly({ types: ['house'], note: 'a house has none' }));
+    expect(heirs(state, 'a2x')).toEqual(['a2x', 'ends (obsolete) for street,house']);
+  });
+
+  it.each([
+    ['another reason for some types', partly({ types: ['house'] }), 'the reason "law-governs"'],
+    ['another reason for all that is left', { op: 'withdraw', id: 'a2', reason: 'obsolete' } as const, 'the reason'],
+    ['another reason by types', { op: 'applies-to', id: 'a2x', types: ['house'], reason: 'obsolete' } as const, ''],
+    ['something else that governs', partly({ ...act, governs: 'the code', types: ['house'] }), 'governs "the act"'],
+    ['an item to look at', partly({ ...act, pointsTo: 'a2y', types: ['house'] }), 'points to nothing'],
+  ])('does not put %s under what ended before', (_, second, said) => {
+    expect(() => run(partly(act), second)).toThrow(
+      new RegExp(`^1\\.2\\.1 of the older edition ended already for street with ${said}.*draft applies-to$`),
+    );
+  });
+
+  it('leaves nothing behind below an item that ends: what goes on for more types is to be moved first', () => {
+    const wider: Operation = { op: 'combine', ids: ['a1x', 'a2x'], into: 'a1x' };
+    expect(() => run(wider, { op: 'applies-to', id: 'a', types: ['street'], reason: 'obsolete' })).toThrow(
+      /^1\.1\.1 goes on for street, but 1\.1 above it ends for all that it applies to; move it first, or withdraw it\.$/,
+    );
+  });
+
+  it('forgets all about an ending that is taken back, and can end for another reason then', () => {
+    const back = { op: 'applies-to', id: 'a2x', types: [...TYPES] } as const;
+    const first = partly({ ...act, pointsTo: 'a2y' });
+    expect(run(first, back).lineage).toEqual([]);
+    expect(run(first, back, partly({ types: ['house'] })).lineage).toEqual(run(partly({ types: ['house'] })).lineage);
   });
 
   it('withdraws nothing of an old item that another heir carries on whole', () => {

@@ -1,3 +1,4 @@
+import type { LineageRecord } from '../../model/crosswalk.ts';
 import { CatalogError } from '../../model/errors.ts';
 import type { OperationOf } from '../../model/operation.ts';
 import { placesOf } from '../../model/places.ts';
@@ -43,8 +44,8 @@ function notWithdrawnAnyMore(state: DraftState, id: string, doer: Doer): DraftSt
     return changeRecords(now, sources, doer, record => {
       const still = record.withdrawnFor!.filter(t => !places.types(at).includes(t));
       if (still.length > 0) return { ...record, withdrawnFor: still };
-      const { withdrawnFor: _, reason: __, governs: ___, ...rest } = record;
-      return withoutAbsent(rest);
+      const ending = { reason: undefined, governs: undefined, governsChecked: undefined, pointsTo: undefined };
+      return withoutAbsent<LineageRecord>({ ...record, ...ending, withdrawnFor: undefined, decision: undefined });
     });
   }, state);
 }

@@ -35,6 +35,18 @@ export function withdraw(state: DraftState, operation: OperationOf<'withdraw'>, 
   const block = subtreeOf(state.items, id);
   const gone = block.filter(i => places.types(i.id).every(ends));
   const ids = new Set(gone.map(i => i.id));
+  const orphan = block.find(i => !ids.has(i.id) && i.parent !== null && ids.has(i.parent));
+  if (orphan) {
+    throw new CatalogError(
+      'BadArgument',
+      `${nameOf(orphan)} goes on for ${places
+        .types(orphan.id)
+        .filter(t => !ends(t))
+        .join(
+          ', ',
+        )}, but ${nameOf(itemOf(state, orphan.parent!))} above it ends for all that it applies to; move it first, or withdraw it.`,
+    );
+  }
   if (why.pointsTo !== undefined && ids.has(why.pointsTo)) {
     throw new CatalogError('BadArgument', `${why.pointsTo} ends as well, so it cannot be pointed to; name another.`);
   }
@@ -65,7 +77,9 @@ function endRecords(
   return [...sources].reduce((now, old) => {
     const record = recordOf(before, old);
     const left = { ...record, heirs: record.heirs.filter(h => here.has(h.to)) };
-    return withRecord(now, { ...withReason(left, uncovered(next, left), why), ...doer });
+    const ends = uncovered(next, left);
+    if (ends.length > 0) refuseOtherReason(before, record, why);
+    return withRecord(now, { ...withReason(left, ends, why), ...doer });
   }, next);
 }
 
@@ -75,6 +89,21 @@ function uncovered(state: DraftState, record: LineageRecord): readonly TypeId[] 
   const carried = new Set(record.heirs.flatMap(h => typesOf(state, h.to)));
   return had.filter(t => !carried.has(t));
 }
+
+/** A record has room for one ending: another reason would be put under what ended before it, which nobody decided. */
+function refuseOtherReason({ older }: DraftState, record: LineageRecord, why: Why): void {
+  if (record.withdrawnFor === undefined) return;
+  const other = (['reason', 'governs', 'pointsTo', 'decision'] as const).find(key => record[key] !== why[key]);
+  if (other === undefined) return;
+  const said = `${WORDS[other]} ${record[other] === undefined ? 'nothing' : JSON.stringify(record[other])}`;
+  const item = older?.items.find(i => i.id === record.from);
+  throw new CatalogError(
+    'BadArgument',
+    `${item ? nameOf(item) : record.from} of the older edition ended already for ${record.withdrawnFor.join(', ')} with ${said}, and its lineage holds one ending only; end it with the same and tell the difference in the note, or give those types back first, with: fishplate draft applies-to`,
+  );
+}
+
+const WORDS = { reason: 'the reason', governs: 'governs', pointsTo: 'points to', decision: 'the decision' } as const;
 
 function withReason(record: LineageRecord, ends: readonly TypeId[], why: Why): LineageRecord {
   const { note, ...told } = why;
