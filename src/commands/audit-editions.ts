@@ -6,9 +6,9 @@ import { LOSS_ANSWERS, parseLossAnswers } from '../format/loss-answers.ts';
 import type { Finding } from '../model/finding.ts';
 import type { Item, ItemId, TypeId } from '../model/item.ts';
 import type { LossAnswer } from '../model/loss-answer.ts';
-import { locate } from '../store/names.ts';
+import { holding, locate } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
-import { readDecisions, readEdition } from '../store/read.ts';
+import { readDecisions, readEditionAt } from '../store/read.ts';
 import { readBeside } from '../store/read-beside.ts';
 import { authorOf } from '../store/repository.ts';
 import { coveredByRule } from './covered-losses.ts';
@@ -64,16 +64,14 @@ export async function auditEditions(catalog: Catalog, from: string, to: string):
 
 /** The audit before anybody's answers: it rests on both editions alone, so that it need not be done anew for each. */
 export async function auditTexts(catalog: Catalog, from: string, to: string): Promise<AuditReport> {
-  const read = await readJoint(catalog, from, to);
+  const [a, b] = [await locate(catalog, from), await locate(catalog, to)];
+  const held = holding(catalog, a, b);
+  const read = await readJoint(held, a.name, b.name);
   const { joint } = read;
-  const [older, newer, at] = await Promise.all([
-    readEdition(catalog, from),
-    readEdition(catalog, to),
-    locate(catalog, to),
-  ]);
+  const [older, newer] = await Promise.all([readEditionAt(held, a), readEditionAt(held, b)]);
   // An edition passed through may have decided as well; the first has nothing to decide.
-  const decisions = await Promise.all(read.path.slice(1).map(name => readDecisions(catalog, name)));
-  const author = await authorOf(catalog.repo, at.commit);
+  const decisions = await Promise.all(read.path.slice(1).map(name => readDecisions(held, name)));
+  const author = await authorOf(catalog.repo, b.commit);
   const [items, heirs] = [older, newer].map(e => new Map(e.items.map(i => [i.id, i])));
   const texts = { from: (id: ItemId) => items!.get(id), to: (id: ItemId) => heirs!.get(id) };
   const retention = retentionBetween(joint, texts);

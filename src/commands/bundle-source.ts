@@ -2,9 +2,9 @@ import { crosswalkStatistics } from '../crosswalk/statistics.ts';
 import { type EditionOfLine, editionOfLine, type Publication } from '../exports/publication.ts';
 import { CatalogError } from '../model/errors.ts';
 import { indexEdition, loadLunr } from '../search/index-edition.ts';
-import { locate } from '../store/names.ts';
+import { holding, locate } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
-import { readDecisions, readEdition, readIndex } from '../store/read.ts';
+import { readDecisionsAt, readEditionAt, readIndex } from '../store/read.ts';
 import { allHeaders, readCrosswalk } from './read-crosswalk.ts';
 
 /**
@@ -23,15 +23,16 @@ export async function readPublication(
   if (older.name === newer.name) {
     throw new CatalogError('BadArgument', `${from} and ${to} are the same edition; name an older and a newer one.`);
   }
-  const read = await readCrosswalk(catalog, from, to);
+  const held = holding(catalog, older, newer);
+  const read = await readCrosswalk(held, older.name, newer.name);
   if (read.backwards) {
     throw new CatalogError('BadArgument', `${from} is newer than ${to}; turn them round: bundle ${to} ${from}.`);
   }
   const { joint, marks, findings } = read;
   const [old, edition, decisions] = await Promise.all([
-    readEdition(catalog, from),
-    readEdition(catalog, to),
-    readDecisions(catalog, to),
+    readEditionAt(held, older),
+    readEditionAt(held, newer),
+    readDecisionsAt(held, newer),
   ]);
   return {
     joint,
@@ -41,13 +42,13 @@ export async function readPublication(
     statistics: crosswalkStatistics(joint),
     oldItems: new Map(old.items.map(i => [i.id, i])),
     newItems: new Map(edition.items.map(i => [i.id, i])),
-    line: await readLine(catalog, to, newer.name),
+    line: await readLine(held, newer.name),
     ...(searchable ? { searchIndex: indexEdition(await loadLunr(), edition.settings, edition.items) } : {}),
   };
 }
 
 /** All editions that led to one, oldest first, each with its step and with the way from it to the last. */
-async function readLine(catalog: Catalog, to: string, newest: string): Promise<EditionOfLine[]> {
+async function readLine(catalog: Catalog, newest: string): Promise<EditionOfLine[]> {
   const headers = await allHeaders(catalog);
   const names = [newest];
   for (let at = headers.find(h => h.name === newest)?.replaces; at && !names.includes(at); ) {
@@ -56,10 +57,9 @@ async function readLine(catalog: Catalog, to: string, newest: string): Promise<E
   }
   const line: EditionOfLine[] = [];
   for (const [at, name] of names.entries()) {
-    const asked = name === newest ? to : name;
-    const step = at === 0 ? undefined : await readCrosswalk(catalog, names[at - 1]!, asked);
-    const direct = name === newest ? undefined : await readCrosswalk(catalog, name, to);
-    line.push(editionOfLine(await readIndex(catalog, asked), step, direct));
+    const step = at === 0 ? undefined : await readCrosswalk(catalog, names[at - 1]!, name);
+    const direct = name === newest ? undefined : await readCrosswalk(catalog, name, newest);
+    line.push(editionOfLine(await readIndex(catalog, name), step, direct));
   }
   return line;
 }

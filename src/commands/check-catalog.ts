@@ -3,7 +3,7 @@ import { checkConservation } from '../crosswalk/conserve.ts';
 import { entriesOf, tableHash, tablePath, writeTable } from '../format/edition-table.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Finding } from '../model/finding.ts';
-import { listDrafts, listEditions, locate, readHeader } from '../store/names.ts';
+import { holding, listDrafts, listEditions, locate, readHeader } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
 import { parseTree, readDecisions, readIndex, readLineage, readTable } from '../store/read.ts';
 import { readStep } from './read-crosswalk.ts';
@@ -18,14 +18,13 @@ export interface CheckReport {
  * a frozen table that no longer agrees with its files, lineage that leads nowhere, and what each step loses.
  */
 export async function checkCatalog(catalog: Catalog, edition?: string): Promise<CheckReport> {
-  const names =
-    edition === undefined
-      ? [...(await listEditions(catalog)).map(h => h.name), ...(await listDrafts(catalog))]
-      : [(await locate(catalog, edition)).name];
+  const at = edition === undefined ? undefined : await locate(catalog, edition);
+  const held = at ? holding(catalog, at) : catalog;
+  const names = at ? [at.name] : [...(await listEditions(catalog)).map(h => h.name), ...(await listDrafts(catalog))];
   const findings: Finding[] = [];
   for (const name of names) {
     try {
-      findings.push(...(await checkFiles(catalog, name)), ...(await checkStep(catalog, name)));
+      findings.push(...(await checkFiles(held, name)), ...(await checkStep(held, name)));
     } catch (error) {
       if (!(error instanceof CatalogError)) throw error;
       findings.push(...(error.findings.length > 0 ? error.findings : [unreadable(name, error)]));

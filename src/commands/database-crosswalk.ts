@@ -4,9 +4,10 @@ import { quoted } from '../databases/quoted.ts';
 import { fillTable, makeTable, type Place, type Shape, tableIn } from '../databases/shape.ts';
 import { dataRows } from '../exports/data-package.ts';
 import { DATA_TABLES, type DataTable } from '../exports/data-tables.ts';
+import type { EditionIndex } from '../model/edition.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Catalog } from '../store/open.ts';
-import { readDecisions, readEdition } from '../store/read.ts';
+import { readDecisionsAt, readItems, treeBehind } from '../store/read.ts';
 
 /** The tables of the data package, by name. */
 export type CrosswalkRows = Readonly<Record<DataTable['name'], readonly (readonly Value[])[]>>;
@@ -60,14 +61,13 @@ export const CROSSWALK_SHAPES: readonly Shape[] = (() => {
 })();
 
 export async function readCrosswalkRows(catalog: Catalog, { joint, marks }: Way): Promise<CrosswalkRows> {
-  const [from, to] = [joint.from.header.name, joint.to.header.name];
-  const [old, next, decisions] = await Promise.all([
-    readEdition(catalog, from),
-    readEdition(catalog, to),
-    readDecisions(catalog, to),
+  const ids = ({ entries }: EditionIndex) => entries.map(e => e.id);
+  const [oldItems, newItems, decisions] = await Promise.all([
+    readItems(catalog, joint.from, joint.old, ids(joint.from)),
+    readItems(catalog, joint.to, joint.new, ids(joint.to)),
+    readDecisionsAt(catalog, { name: joint.to.header.name, tree: treeBehind(joint.to) }),
   ]);
-  const byId = (edition: typeof old) => new Map(edition.items.map(i => [i.id, i]));
-  return dataRows({ joint, marks, oldItems: byId(old), newItems: byId(next), decisions });
+  return dataRows({ joint, marks, oldItems, newItems, decisions });
 }
 
 export const crosswalkName = ({ joint }: Pick<Way, 'joint'>) => `${joint.crosswalk.from} to ${joint.crosswalk.to}`;

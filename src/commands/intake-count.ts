@@ -6,7 +6,7 @@ import type { Finding } from '../model/finding.ts';
 import type { IntakeRecord } from '../model/intake.ts';
 import { placesOf } from '../model/places.ts';
 import { countIntake, type FollowedReport, followReport, type IntakeCounts } from '../release/intake.ts';
-import { locate } from '../store/names.ts';
+import { holding, locate } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
 import { readIndex } from '../store/read.ts';
 import { readBeside } from '../store/read-beside.ts';
@@ -73,11 +73,12 @@ export interface FollowedReports {
 }
 
 export async function followReports(catalog: Catalog, edition: string): Promise<FollowedReports> {
-  const { name } = await locate(catalog, edition);
-  const index = await readIndex(catalog, name);
+  const at = await locate(catalog, edition);
+  const [held, { name }] = [holding(catalog, at), at];
+  const index = await readIndex(held, name);
   const places = placesOf(index.settings, index.entries);
   const { records, findings } = await allReports(catalog);
-  const jointFrom = remember(20, async (from: string): Promise<Joint> => (await readJoint(catalog, from, name)).joint);
+  const jointFrom = remember(20, async (from: string): Promise<Joint> => (await readJoint(held, from, name)).joint);
   const followed: FollowedReport[] = [];
   for (const record of records) {
     const own = record.edition === name ? places.get(record.item) : undefined;

@@ -10,7 +10,7 @@ import type { Marks } from '../model/crosswalk.ts';
 import type { EditionHeader } from '../model/edition.ts';
 import type { Finding } from '../model/finding.ts';
 import type { ItemId } from '../model/item.ts';
-import { listDrafts, listEditions, locate } from '../store/names.ts';
+import { holding, listDrafts, listEditions, locate } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
 import { readIndex, readItems, readLineage } from '../store/read.ts';
 
@@ -50,12 +50,12 @@ export async function readCrosswalk(catalog: Catalog, from: string, to: string):
 /** The same without marks, for who only counts: reading the changed texts takes longer than all the rest. */
 export async function readJoint(catalog: Catalog, from: string, to: string): Promise<ReadJoint> {
   const [a, b] = [await locate(catalog, from), await locate(catalog, to)];
-  // An erratum asked for by number (2024.0) is read at that erratum, at either end.
-  const nameAt = (name: string) => (name === b.name ? to : name === a.name ? from : name);
-  const { editions, backwards } = pathBetween(await allHeaders(catalog), a.name, b.name);
+  // An erratum asked for by number (2024.0) is read at that erratum, a branch at its own commit, at either end.
+  const held = holding(catalog, a, b);
+  const { editions, backwards } = pathBetween(await allHeaders(held), a.name, b.name);
   const steps: Joint[] = [];
   for (let at = 1; at < editions.length; at++) {
-    steps.push(await readStep(catalog, nameAt(editions[at - 1]!), nameAt(editions[at]!)));
+    steps.push(await readStep(held, editions[at - 1]!, editions[at]!));
   }
   const older = steps[0]?.from ?? (await readIndex(catalog, from));
   const newer = steps.at(-1)?.to ?? older;

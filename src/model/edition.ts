@@ -45,6 +45,8 @@ export interface EditionIndex {
   readonly header: EditionHeader;
   readonly settings: Settings;
   readonly entries: readonly Entry[];
+  /** Object name of the tree that it was read from: a branch of a draft has the draft's name. Absent: from tables. */
+  readonly tree?: string;
 }
 
 /** An edition with everything that it says. Items stand in document order, a parent before its children. */

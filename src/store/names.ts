@@ -81,7 +81,9 @@ export async function listDraftBranches(
  * Throws UnknownEdition, with the known ones listed.
  */
 export async function locate(catalog: Catalog, name: string): Promise<Located> {
-  const { repo } = catalog;
+  const { repo, held } = catalog;
+  const found = held?.get(name);
+  if (found) return found;
   const tags = await listEditionTags(repo);
   const exact = newestTags(tags).find(t => t.name === name);
   const tag = exact ?? tags.find(t => `${t.name}.${t.erratum}` === name);
@@ -105,6 +107,14 @@ export async function locate(catalog: Catalog, name: string): Promise<Located> {
       : `There is no edition ${name}; use one of: ${known.join(', ')}.`,
     { name, known },
   );
+}
+
+/**
+ * A catalog in which editions and drafts stand where they were found, for what asks for them by name more than once: the
+ * name of a draft then means the branch, or the commit, that was found, whatever is written in the meantime.
+ */
+export function holding(catalog: Catalog, ...found: readonly Located[]): Catalog {
+  return { ...catalog, held: new Map([...(catalog.held ?? []), ...found.map(at => [at.name, at] as const)]) };
 }
 
 /** The draft inside one commit. */

@@ -3,6 +3,7 @@ import * as git from 'isomorphic-git';
 import { CatalogError } from '../model/errors.ts';
 import { type RawFs, realFs, scratchFolder } from './durable-fs.ts';
 import { dropPublishedDrafts, followMain } from './main-branch.ts';
+import type { Located } from './names.ts';
 import { readPackedRefs, sweepLocks } from './refs.ts';
 import { type Repository, repositoryAt } from './repository.ts';
 import { saidFailure, saidFailures } from './said-failures.ts';
@@ -11,6 +12,8 @@ import { saidFailure, saidFailures } from './said-failures.ts';
 export interface Catalog {
   readonly dir: string;
   readonly repo: Repository;
+  /** Where editions and drafts stand for who reads with this value, by name; see {@link holding}. */
+  readonly held?: ReadonlyMap<string, Located>;
 }
 
 /** The folder inside which a catalog may lie beside other files, so that commands find it without being told. */

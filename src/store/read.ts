@@ -18,14 +18,15 @@ import { fileAt, listFiles, type Repository, readText, readTexts } from './repos
 /** An edition without its texts: from its frozen table, or, for a draft, from a full reading. */
 export async function readIndex(catalog: Catalog, name: string): Promise<EditionIndex> {
   const at = await locate(catalog, name);
-  if (at.state === 'draft') return indexOf(await readEdition(catalog, name));
+  const { tree } = at;
+  if (at.state === 'draft') return { ...indexOf(await readEditionAt(catalog, at)), tree };
   const { repo } = catalog;
   const [header, settings, table] = await Promise.all([
     headerOf(repo, at),
     readSettings(repo, at),
     readTable(repo, at),
   ]);
-  return { header, settings, entries: parseTable(tablePath(at.name), table) };
+  return { header, settings, entries: parseTable(tablePath(at.name), table), tree };
 }
 
 /** The frozen table of a published edition as it stands in its file. */
@@ -64,20 +65,19 @@ export async function parseTree(repo: Repository, tree: string) {
 
 /**
  * The items asked for, read from the files that hold them and no others: a crosswalk of 100,000 items whose next
- * edition changed 500 files reads 1,000 files.
+ * edition changed 500 files reads 1,000 files. They are read from the tree that the index was read from: its name may
+ * mean another by now, and the name of a branch's index is the draft's.
  */
 export async function readItems(
-  catalog: Catalog,
-  { header, settings }: EditionIndex,
+  { repo }: Catalog,
+  index: EditionIndex,
   places: Places<Placed>,
   wanted: Iterable<ItemId>,
 ): Promise<Map<ItemId, Item>> {
-  const { repo } = catalog;
-  const at = await locate(catalog, header.name);
-  const all = await listFiles(repo, at.tree, ITEMS_FOLDER);
+  const all = await listFiles(repo, treeBehind(index), ITEMS_FOLDER);
   const files = new Map<string, string>();
   for (const id of wanted) {
-    const path = `${ITEMS_FOLDER}${fileNameOf(fileHolding(places, settings, id))}.json`;
+    const path = `${ITEMS_FOLDER}${fileNameOf(fileHolding(places, index.settings, id))}.json`;
     const oid = all.get(path);
     if (oid === undefined) throw damaged([missing(path)]);
     files.set(path, oid);
@@ -99,6 +99,12 @@ export async function readItems(
   return items;
 }
 
+/** The tree that an index was read from, for what is read after it. */
+export function treeBehind({ tree }: EditionIndex): string {
+  if (tree === undefined) throw new Error('the index was read from no catalog');
+  return tree;
+}
+
 /** The id whose file holds an item: its ancestor at fileLevel, or itself above that. */
 export function fileHolding(places: Places<Placed>, settings: Settings, id: ItemId): ItemId {
   let at = places.get(id);
@@ -106,12 +112,14 @@ export function fileHolding(places: Places<Placed>, settings: Settings, id: Item
   return at?.id ?? id;
 }
 
+type Stood = Pick<Located, 'name' | 'tree'>;
+
 /** The lineage records of the step that ends at an edition. Published lineage with errors is refused. */
 export async function readLineage(catalog: Catalog, toEdition: string): Promise<readonly LineageRecord[]> {
   return readLineageAt(catalog, await locate(catalog, toEdition));
 }
 
-export async function readLineageAt(catalog: Catalog, at: Located): Promise<readonly LineageRecord[]> {
+export async function readLineageAt(catalog: Catalog, at: Stood): Promise<readonly LineageRecord[]> {
   const files = await listFiles(catalog.repo, at.tree, lineageFolder(at.name));
   const { records, findings } = parseLineageFiles(await readTexts(catalog.repo, files));
   if (findings.length > 0) throw damaged(findings);
@@ -122,7 +130,7 @@ export async function readDecisions(catalog: Catalog, toEdition: string): Promis
   return readDecisionsAt(catalog, await locate(catalog, toEdition));
 }
 
-export async function readDecisionsAt(catalog: Catalog, at: Located): Promise<readonly Decision[]> {
+export async function readDecisionsAt(catalog: Catalog, at: Stood): Promise<readonly Decision[]> {
   const files = await listFiles(catalog.repo, at.tree, decisionsFolder(at.name));
   const { decisions, findings } = parseDecisionFiles(await readTexts(catalog.repo, files));
   if (findings.length > 0) throw damaged(findings);

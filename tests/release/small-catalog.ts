@@ -7,11 +7,11 @@ import { publishEdition } from '../../src/store/publish.ts';
 import { testPorts } from '../demo-catalog.ts';
 import { AUTHOR, nativeGit, smallEdition, temporaryFolder } from '../store/temp-catalog.ts';
 
-/** A catalog with the edition 2018 (work items 1 to 3 with requirements 1.1 to 3.2) and a draft 2030 that begins as it. */
-export async function catalogWithDraft(): Promise<{ catalog: Catalog; ports: Ports; dir: string }> {
+/** A catalog with the edition 2018 (work items 1 to 3 with requirements 1.1 to 3.2) and a draft 2030 that begins as it; `words` make the texts of the first ones. */
+export async function catalogWithDraft(words = 'Set'): Promise<{ catalog: Catalog; ports: Ports; dir: string }> {
   const dir = join(temporaryFolder(), 'works.git');
   const catalog = await openOrCreate(dir);
-  await publishEdition(catalog, smallEdition('2018', null, 'Set'), AUTHOR, 'Edition 2018');
+  await publishEdition(catalog, smallEdition('2018', null, words), AUTHOR, 'Edition 2018');
   const ports = testPorts('release');
   await openDraft(ports, catalog, { name: '2030' });
   return { catalog, ports, dir };
