@@ -5,17 +5,18 @@ import { segments } from './spots.ts';
 import { isShortDate } from './traps.ts';
 
 /** What the numbers themselves say: whether an edition prints them, how long they are, whether they are a list or a range. */
-export function numberEvidence(books: Books, { group }: Candidate) {
+export function numberEvidence(books: Books, { group, cue }: Candidate) {
   const { own } = books;
   const first = group.members[0]!;
   const numbers = group.members.map(m => m.number);
   const depth = first.short ? 3 : segments(first.number);
   const printed = prints(own, first.number);
   const known = isKnown(books, first.number);
-  const { prefix } = printedNumbers(own);
+  const { prefix, most } = printedNumbers(own);
   const ownForm = prefix !== undefined && first.number.startsWith(prefix);
   return {
-    printed3: printed && depth === 3,
+    // Where items have numbers of two segments, one that is called an item says as much as three do elsewhere.
+    printed3: printed && (depth === 3 || (depth === 2 && cue !== undefined && most === 2)),
     printed4: printed && depth > 3,
     lettered: printed && /\p{L}/u.test(first.number),
     ownForm,

@@ -13,6 +13,8 @@ export interface PrintedNumbers {
   hasForm(written: string): boolean;
   /** The letters, two and more, with which most numbers of this edition begin: HT of HT-206. Little else looks like that. */
   readonly prefix: string | undefined;
+  /** How many segments the longest number has. */
+  readonly most: number;
 }
 
 const known = new WeakMap<CitedBook, PrintedNumbers>();
@@ -41,6 +43,7 @@ function readNumbers({ edition }: CitedBook): PrintedNumbers {
     meant: written => lettered.get(folded(written)) ?? undefined,
     hasForm: written => forms.has(formOf(written, prefix)),
     prefix,
+    most: edition.entries.reduce((most, e) => Math.max(most, e.number.split(/[.\-/]/).length), 0),
   };
 }
 

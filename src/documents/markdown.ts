@@ -71,15 +71,18 @@ interface Block {
   readonly head?: Nodes | undefined;
 }
 
-/** The nodes in which running text stands, in order. */
-function blocksOf(node: Nodes): readonly Block[] {
-  if (node.type === 'table') {
-    const [heads, ...rows] = node.children;
-    const cells = rows.flatMap(row => row.children.map((block, at) => ({ block, head: heads?.children[at] })));
-    return [...(heads?.children.map(block => ({ block })) ?? []), ...cells];
+/** The nodes in which running text stands, in order. A list within a list within … may be thousands deep: no recursion. */
+function* blocksOf(root: Nodes): Generator<Block> {
+  const left: Nodes[] = [root];
+  for (let node = left.pop(); node; node = left.pop()) {
+    if (node.type === 'table') {
+      const [heads, ...rows] = node.children;
+      for (const block of heads?.children ?? []) yield { block };
+      for (const row of rows)
+        for (const [at, block] of row.children.entries()) yield { block, head: heads?.children[at] };
+    } else if (node.type === 'paragraph' || node.type === 'heading') yield { block: node };
+    else if ('children' in node) for (const child of node.children.toReversed()) left.push(child);
   }
-  if (node.type === 'paragraph' || node.type === 'heading') return [{ block: node }];
-  return 'children' in node ? node.children.flatMap(blocksOf) : [];
 }
 
 function maskedText(source: string, block: Nodes): string {

@@ -110,18 +110,34 @@ function settledBeliefs({ pairs }: Prepared, answers: readonly Answer[]): Map<nu
   return settled;
 }
 
-function chosenLinks(
-  { sides, pairs }: Prepared,
-  { beliefs }: Believed,
-  told: ReadonlyMap<string, Answer>,
-): MatchedLink[] {
+/**
+ * Whether the words of a pair leave nothing against accepting it unread: they share some, and no other new row holds
+ * nearly all of the old one's words while this one holds few. Place and number alone may make a link likely where an
+ * item was dropped and another came.
+ */
+function wordsAgree({ pairs }: Prepared, { evidence }: Believed, p: number): boolean {
+  const held = evidence.oldInNew;
+  if (!(evidence.cosine[p]! > 0)) return false;
+  const i = pairs.from[p]!;
+  for (let q = pairs.starts[i]!; q < pairs.starts[i + 1]!; q++) {
+    if (held[q]! >= 0.9 && held[p]! < 0.4 && evidence.mass[p]! > SHORT) return false;
+  }
+  return true;
+}
+
+/** Logarithm of a length: of rows of one or two words much is held by many others. */
+const SHORT = Math.log(1 + 3);
+
+function chosenLinks(prepared: Prepared, believed: Believed, told: ReadonlyMap<string, Answer>): MatchedLink[] {
+  const { sides, pairs } = prepared;
+  const { beliefs } = believed;
   const links: MatchedLink[] = [];
   const reached = new Uint8Array(sides.to.rows.length);
   const none = new Float64Array(sides.to.rows.length).fill(1);
-  const link = (from: number | null, to: number | null, confidence: number): MatchedLink => {
+  const link = (from: number | null, to: number | null, confidence: number, agreed = true): MatchedLink => {
     const answer = told.get(`${from ?? ''}>${to ?? ''}`);
     if (answer) return { from, to, confidence: 1, band: 'accept', answered: answer.because };
-    return { from, to, confidence, band: confidence >= ACCEPT ? 'accept' : 'look' };
+    return { from, to, confidence, band: agreed && confidence >= ACCEPT ? 'accept' : 'look' };
   };
   for (let i = 0; i < sides.from.rows.length; i++) {
     let alone = 1;
@@ -131,7 +147,7 @@ function chosenLinks(
       none[pairs.to[p]!]! *= 1 - beliefs[p]!;
       if (beliefs[p]! < LINK) continue;
       reached[pairs.to[p]!] = 1;
-      links.push(link(i, pairs.to[p]!, beliefs[p]!));
+      links.push(link(i, pairs.to[p]!, beliefs[p]!, wordsAgree(prepared, believed, p)));
     }
     if (links.length === before) links.push(link(i, null, alone));
   }

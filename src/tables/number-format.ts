@@ -20,9 +20,13 @@ export type NumberFormat =
   | { readonly kind: 'plain' }
   | { readonly kind: 'decimals'; readonly decimals: number; readonly percent: boolean };
 
+/** Longer formats no spreadsheet writes (Excel's limit, from memory); reading one could take minutes. */
+const LONGEST = 255;
+
 /** Reads a format by its number, and its code where the workbook lists one. */
 export function numberFormat(id: number, code: string | undefined): NumberFormat {
   if (code === undefined && BUILT_IN_DATES.some(([from, to]) => id >= from && id <= to)) return { kind: 'date' };
+  if ((code?.length ?? 0) > LONGEST) return { kind: 'plain' };
   // Of positive; negative; zero; text. What stands in quotes, brackets or behind a backslash is shown as it is.
   const bare = (code ?? BUILT_IN[id] ?? '').replace(/"[^"]*"|\\.|_.|\*.|\[[^\]]*\]/g, '').split(';')[0]!;
   if (/[ymdhs]/i.test(bare.replace(/general|standard/i, ''))) return { kind: 'date' };

@@ -63,3 +63,55 @@ it('answers a long text without letters quickly', () => {
   find(`${'3.'.repeat(20_000)} ${'('.repeat(20_000)} ${'a '.repeat(50_000)} ${'1 '.repeat(50_000)}`);
   expect(performance.now() - start).toBeLessThan(20_000);
 });
+
+describe('an edition whose items have numbers of two segments', () => {
+  const entries = [
+    ['1', 'Ground', 1],
+    ['1.1', 'Bark', 2],
+    ['1.2', 'Sand', 2],
+    ['2', 'Swings', 1],
+    ['2.1', 'Posts', 2],
+    ['2.2', 'Seats', 2],
+    ['2.3', 'Chains', 2],
+  ] as const;
+  const parents = new Map([
+    ['1.1', '1'],
+    ['1.2', '1'],
+    ['2.1', '2'],
+    ['2.2', '2'],
+    ['2.3', '2'],
+  ]);
+  const small = citedBook({
+    ...joint.from,
+    settings: { ...joint.from.settings, title: 'Rules for Yards', levels: joint.from.settings.levels.slice(0, 2) },
+    entries: entries.map(([number, title, level]) => ({
+      ...joint.from.entries[0]!,
+      id: `i${number}`,
+      number,
+      title,
+      level,
+      parent: parents.has(number) ? `i${parents.get(number)}` : null,
+    })),
+  } as typeof joint.from);
+
+  it('is cited by clause and number, whatever the next paragraph says', () => {
+    const passages = ['See clause 2.3.', 'Bark is replaced within two weeks, under 1.10 as before.'].map(
+      (text, at) => ({
+        start: 100 * at,
+        end: 100 * at + text.length,
+        text,
+        line: at + 1,
+      }),
+    );
+    const [first] = findCitations(small, passages, { editions: ['2018'] });
+    expect(first!.map(shown)).toEqual(['2.3']);
+  });
+});
+
+it.each([
+  ['blank lines', `${'\n'.repeat(40_000)}3.2.1`],
+  ['numbers in one line', '3.2.1 and '.repeat(4_000)],
+  ['spaces', `${' '.repeat(40_000)}3.2.1`],
+])('is not slowed down by %s', (_, text) => {
+  find(text);
+});

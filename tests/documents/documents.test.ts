@@ -95,6 +95,11 @@ describe('reading markdown', () => {
     }
   });
 
+  it('reads text that stands thousands of quotations deep', () => {
+    const { passages } = readMarkdown(`${'> '.repeat(2_500)}see 3.2.1\n`);
+    expect(passages.map(p => p.text.trim())).toEqual(['see 3.2.1']);
+  });
+
   it('keeps the law of lengths for any text', () => {
     const bits = fc.constantFrom(
       '# a\n',

@@ -4,7 +4,7 @@ import exceljs from 'exceljs';
 import { describe, expect, it } from 'vitest';
 import { openZip } from '../../src/office/open-zip.ts';
 import { writeZip } from '../../src/office/write-zip.ts';
-import { shownDate } from '../../src/tables/number-format.ts';
+import { numberFormat, shownDate } from '../../src/tables/number-format.ts';
 import { readTable } from '../../src/tables/read-table.ts';
 import { readXlsx } from '../../src/tables/read-xlsx.ts';
 import { writeXlsx } from '../../src/tables/write-xlsx.ts';
@@ -72,6 +72,10 @@ describe('a sheet read as a table', () => {
   it('warns of numbers among texts, which may have lost a zero', async () => {
     const bytes = await made(sheet => sheet.addRows([['no'], ['3.1.1'], [3.1], ['3.1.2']]));
     expect(rules(bytes)).toContain('number-cell');
+  });
+
+  it('shows a number plainly whose format is longer than any spreadsheet writes', () => {
+    expect(numberFormat(200, `${' '.repeat(20_000)}0.00x`)).toEqual({ kind: 'plain' });
   });
 
   it('counts days as each calendar of the format does', () => {
