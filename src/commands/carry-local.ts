@@ -5,12 +5,13 @@ import { POINTINGS, type Pointing, type PointingKind, pointLocal, rePointed } fr
 import { type CauseCount, variancesByCause } from '../carryover/variance-causes.ts';
 import { openLetter } from '../documents/docx/fill-letter.ts';
 import { fileNameOf } from '../format/file-names.ts';
-import { writeLocal } from '../format/local-files.ts';
+import { LOCAL_FOLDER, parseLocal, writeLocal } from '../format/local-files.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Finding } from '../model/finding.ts';
 import { LOCAL_STATES, type LocalRecord } from '../model/local.ts';
 import type { Catalog } from '../store/open.ts';
-import { writeBeside } from '../store/write-beside.ts';
+import { readBeside } from '../store/read-beside.ts';
+import { changeBeside } from '../store/write-beside.ts';
 import { writeCsv } from '../tables/write-csv.ts';
 import { writeTogether } from './commit-all.ts';
 import { readEditionTexts } from './edition-texts.ts';
@@ -105,17 +106,26 @@ export async function carryLocal(
   };
 }
 
-/** Writes the records that were re-pointed to main, as one commit under the author's name; the number of them. */
+/**
+ * Writes the records that were re-pointed to main, as one commit under the author's name; the number of them.
+ *
+ * @throws CatalogError Changed: one of them says something else by now than when the report was made
+ */
 export async function recordRePointed(ports: Ports, catalog: Catalog, report: LocalReport): Promise<number> {
-  const files = new Map(
-    report.carried
-      .filter(c => c.pointing.kind === 're-pointed')
-      .map(({ path, record, pointing }) => [path, writeLocal(rePointed(record, report.to, pointing.heirs[0]!))]),
-  );
-  if (files.size === 0) return 0;
-  const message = `Local rules and variances cite ${report.to}: ${files.size} re-pointed from ${report.from}`;
-  await writeBeside(catalog, files, person(ports), message);
-  return files.size;
+  const sources = await readBeside(catalog, LOCAL_FOLDER);
+  const now = new Map(parseLocal(sources).records.map(r => [r.path, writeLocal(r.record)]));
+  const changes = report.carried
+    .filter(c => c.pointing.kind === 're-pointed')
+    .map(({ path, record, pointing }) => {
+      const read = writeLocal(record);
+      // A file that people wrote may be laid out otherwise than we write it, and say the same.
+      const before = now.get(path) === read ? sources.get(path)! : read;
+      return { path, before, after: writeLocal(rePointed(record, report.to, pointing.heirs[0]!)) };
+    });
+  if (changes.length === 0) return 0;
+  const message = `Local rules and variances cite ${report.to}: ${changes.length} re-pointed from ${report.from}`;
+  await changeBeside(catalog, changes, person(ports), message);
+  return changes.length;
 }
 
 /** A letter is written where its reader has to do or to know something: another number, a decision, nothing left. */

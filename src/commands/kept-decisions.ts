@@ -3,7 +3,7 @@ import type { Finding } from '../model/finding.ts';
 import type { JobAnswer } from '../model/job-answer.ts';
 import type { Catalog } from '../store/open.ts';
 import { readBeside } from '../store/read-beside.ts';
-import { writeBeside } from '../store/write-beside.ts';
+import { type BesideChange, changeBeside } from '../store/write-beside.ts';
 import { type Ports, person } from './ports.ts';
 
 /** What the catalog keeps of an agency's answers between two editions. */
@@ -16,7 +16,11 @@ export async function keptDecisions(
   return { answers: answers.filter(a => a.from === from && a.to === to), findings };
 }
 
-/** Keeps answers for an agency, as one commit on main; how many of them the catalog did not have already. */
+/**
+ * Keeps answers for an agency, as one commit on main; how many of them the catalog did not have already.
+ *
+ * @throws CatalogError Changed: somebody answered the same question meanwhile
+ */
 export async function keepDecisions(
   ports: Ports,
   catalog: Catalog,
@@ -26,16 +30,16 @@ export async function keepDecisions(
   const before = await readBeside(catalog, jobAnswersFolder(agency));
   const known = new Map(parseJobAnswers(before).answers.map(a => [jobAnswerPath(agency, a), a]));
   const date = ports.now().toISOString().slice(0, 10);
-  const files = new Map<string, string>();
+  const changes = new Map<string, BesideChange>();
   for (const one of given) {
     const answer = { ...one, date };
     const path = jobAnswerPath(agency, answer);
     const same = known.get(path);
     // Said again on another day it stays under the day on which it was said first.
     if (same && writeJobAnswer({ ...same, date }) === writeJobAnswer(answer)) continue;
-    files.set(path, writeJobAnswer(answer));
+    changes.set(path, { path, before: before.get(path) ?? null, after: writeJobAnswer(answer) });
   }
-  if (files.size === 0) return 0;
-  await writeBeside(catalog, files, person(ports), `Decisions of ${agency}: ${files.size} kept`);
-  return files.size;
+  if (changes.size === 0) return 0;
+  await changeBeside(catalog, [...changes.values()], person(ports), `Decisions of ${agency}: ${changes.size} kept`);
+  return changes.size;
 }

@@ -4,7 +4,7 @@ import type { Catalog } from './open.ts';
 import { moveRef, readRef } from './refs.ts';
 import { fileAt, type Person, readText, treeOf, writeChanges, writeCommit } from './repository.ts';
 
-/** Writes files that belong to no edition (local rules, intake, comments …) as one commit on main. */
+/** Writes new files that belong to no edition as one commit on main; what somebody may have changed goes through {@link changeBeside}. */
 export async function writeBeside(
   catalog: Catalog,
   files: ReadonlyMap<string, string | null>,

@@ -9,6 +9,7 @@ import type { Catalog } from '../../src/store/open.ts';
 import { openForWriting } from '../../src/store/open.ts';
 import { writeCsv } from '../../src/tables/write-csv.ts';
 import { copyOfDemoCatalog, testPorts } from '../demo-catalog.ts';
+import { fsWithSecondWriter } from '../store/second-writer.ts';
 import { fixture } from './fixture.ts';
 import { memoryFiles } from './memory-files.ts';
 
@@ -78,6 +79,18 @@ describe('decisions kept for an agency', () => {
     expect(await keepDecisions({ ...testPorts(), now: later }, catalog, 'a', second.report.answered)).toBe(1);
     const after = await keptDecisions(catalog, 'a', WAY);
     expect(after.answers.map(a => [a.verdict, a.by, a.date])).toEqual([['stay', 'Ben', '2024-05-05']]);
+  });
+
+  it('are not written over what somebody else has kept in the meantime', async () => {
+    const catalog = await someCatalog();
+    const { answered } = (await carry({}, ANA)).report;
+    const { fs, before } = fsWithSecondWriter();
+    const bens = await openForWriting(catalog.dir, fs);
+    // First the answers are read, then main is read to be written.
+    before(2, 'refs/heads/main', () => keepDecisions(testPorts(), catalog, 'a', answered));
+    const ben = answered.map(a => ({ ...a, verdict: 'stay' as const, heirs: [], by: 'Ben' }));
+    await expect(keepDecisions(testPorts(), bens, 'a', ben)).rejects.toThrow('written by somebody else');
+    expect((await keptDecisions(catalog, 'a', WAY)).answers.map(a => a.by)).toEqual(['Ana']);
   });
 
   it('are asked again once a text has changed, and not complained of where no line needs them', async () => {

@@ -7,11 +7,14 @@ import { variancesByCause } from '../../src/carryover/variance-causes.ts';
 import { carryLocal, recordRePointed } from '../../src/commands/carry-local.ts';
 import { localFiles } from '../../src/commands/governs.ts';
 import { readDocument } from '../../src/documents/read-document.ts';
+import { writeLocal } from '../../src/format/local-files.ts';
 import type { LocalRecord } from '../../src/model/local.ts';
 import { openCatalog, openForWriting } from '../../src/store/open.ts';
+import { writeBeside } from '../../src/store/write-beside.ts';
 import { fixture } from '../carryover/fixture.ts';
 import { copyOfDemoCatalog, demoCatalog, testPorts } from '../demo-catalog.ts';
 import { docxOf, paragraph, run } from '../documents/office-files.ts';
+import { AUTHOR } from '../store/temp-catalog.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'fishplate-local-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -126,6 +129,12 @@ describe('carrying local rules and variances', () => {
       const before = await localFiles(catalog);
       const report = await carryLocal(testPorts(), catalog, { ...options, outDir: join(folder, 'record') });
       expect(await localFiles(catalog)).toEqual(before);
+      const { path, record: read } = report.carried.find(c => c.pointing.kind === 're-pointed')!;
+      const write = (title: string) =>
+        writeBeside(catalog, new Map([[path, writeLocal({ ...read, title })]]), AUTHOR, title);
+      await write('Written while the run went on');
+      await expect(recordRePointed(testPorts(), catalog, report)).rejects.toThrow('was written by somebody else');
+      await write(read.title);
       expect(await recordRePointed(testPorts(), catalog, report)).toBe(7);
       const after = await localFiles(catalog);
       for (const [at, { record }] of after.records.entries()) {
