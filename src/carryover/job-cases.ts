@@ -12,6 +12,7 @@ import { askedOn, isQuestion, largestFirst, type Question } from './questions.ts
 import type { MarksOf } from './resolve.ts';
 import { dutyOf } from './settled-by-policy.ts';
 import { stateOf } from './states.ts';
+import { totalWord } from './total-line.ts';
 import { typeReader } from './type-names.ts';
 
 /** What answering cases takes beside the two editions. */
@@ -89,9 +90,20 @@ export function jobCases(
       const type = typeOf(at(cells, 'type'));
       const state = stateOf(at(cells, 'state')) ?? 'open';
       const cited = { number: at(cells, 'number'), title: at(cells, 'title'), edition: at(cells, 'edition') };
-      const asked: CitedCells = { ...cited, type, state, governed, numeric };
+      const blank = at(cells, 'type').trim() === '' && at(cells, 'state').trim() === '';
+      const total = blank ? totalWord(cells) : undefined;
+      const asked: CitedCells = { ...cited, type, state, governed, numeric, ...(total === undefined ? {} : { total }) };
       const { number, title, edition, way } = reader.cited(asked);
-      const key = JSON.stringify([number, type ?? null, state, title ?? null, edition, governed, numeric]);
+      const key = JSON.stringify([
+        number,
+        type ?? null,
+        state,
+        title ?? null,
+        edition,
+        governed,
+        numeric,
+        total ?? null,
+      ]);
       const known = cases.get(key);
       if (known) return known;
       const { outcome, undecided } = reader.answer(asked);

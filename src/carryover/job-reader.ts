@@ -6,8 +6,11 @@ import type { Decisions } from './decisions.ts';
 import type { Governed } from './job-case.ts';
 import type { JobPolicy } from './job-policy.ts';
 import { readNumberCell } from './number-cell.ts';
+import type { NumberList } from './number-list.ts';
 import { type MarksOf, resolveCitation } from './resolve.ts';
 import { settledByPolicy } from './settled-by-policy.ts';
+import { resolveSeveral } from './several-numbers.ts';
+import { totalLine } from './total-line.ts';
 import { spoiledNumber } from './unknown.ts';
 
 /** An edition that lines may cite, joined to the one that they are carried to. */
@@ -26,12 +29,16 @@ export interface CitedCells {
   readonly governed: Governed;
   /** The number cell holds a number, not a text: what it shows, and what it stores. */
   readonly numeric: readonly string[];
+  /** The word by which the line says that it is a sum of others. */
+  readonly total?: string;
 }
 
 /** What a line cites, read and answered. */
 export interface ReadCase {
   readonly way: Way;
   readonly number: string;
+  /** Where the cell cites more than one number; `number` is all of it then. */
+  readonly several?: NumberList;
   readonly title: string | undefined;
   readonly edition: string;
   readonly outcome: Outcome;
@@ -63,26 +70,32 @@ export function caseReader(
     const beside = cells.title.trim() || cell.title;
     // A title that names nothing is a remark; keeping it in the case would make every remark a case of its own.
     const title = beside !== undefined && telling(way, cell.number, beside) ? beside : undefined;
-    return { way, number: cell.number, title, edition };
+    return { way, number: cell.number, title, edition, ...(cell.several ? { several: cell.several } : {}) };
   };
   return {
     cited,
     answer: cells => {
       const read = cited(cells);
-      const { way, number, title, edition } = read;
+      const { way, number, title, edition, several } = read;
+      if (cells.total !== undefined) {
+        const outcome = totalLine(cells.total);
+        return { ...read, outcome, undecided: outcome };
+      }
       const { joint, marks } = way;
       const meant = numbersBehind(joint, number, cells.numeric);
       const byTitle = meant.filter(
         n => title !== undefined && joint.old.withNumber(n).some(i => sameTitle(i.title, title)),
       );
       const one = byTitle.length === 1 ? byTitle[0]! : meant.length === 1 ? meant[0]! : undefined;
-      const found: Outcome =
-        meant.length > 1 && one === undefined
-          ? { ...spoiledNumber(meant), ...(cells.type === undefined ? {} : { type: cells.type }) }
+      const ofType = cells.type === undefined ? {} : { type: cells.type };
+      const found: Outcome = several
+        ? resolveSeveral(joint, marks, { edition, ...ofType }, several)
+        : meant.length > 1 && one === undefined
+          ? { ...spoiledNumber(meant), ...ofType }
           : resolveCitation(joint, marks, {
               number: one ?? number,
               edition,
-              ...(cells.type === undefined ? {} : { type: cells.type }),
+              ...ofType,
               ...(title === undefined ? {} : { title }),
             });
       const undecided = policy ? settledByPolicy(joint, marks, policy, found) : found;

@@ -12,6 +12,7 @@ import type { Way } from './job-reader.ts';
 import { newDutiesUnder } from './new-duties.ts';
 import type { Question } from './questions.ts';
 import type { MarksOf } from './resolve.ts';
+import { totalWord } from './total-line.ts';
 
 export type { CaseCount } from './case-counts.ts';
 
@@ -93,6 +94,8 @@ export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns, optio
   function tallyOf(cells: readonly string[], numeric: readonly string[], governed: Governed): Known {
     let key = typeof governed === 'string' ? governed : `=${governed.edition}`;
     for (const shown of numeric) key += `\u0000${shown}`;
+    const total = totalWord(cells);
+    if (total !== undefined) key += `\u0000\u0000${total}`;
     for (const column of readFrom) key += `\u0000${cells[column] ?? ''}`;
     const known = remembered.get(key);
     if (known) return known;

@@ -39,8 +39,9 @@ export interface Question extends CaseKey {
   readonly lines: number;
 }
 
-/** Whether a person is asked about an outcome at all: what is certain needs no answer. */
-export function isQuestion({ kind }: Outcome): boolean {
+/** Whether a person is asked about an outcome at all: what is certain needs no answer, and a sum has none. */
+export function isQuestion({ kind, cause }: Outcome): boolean {
+  if (cause === 'total') return false;
   return kind === 'choose' || kind === 'unknown' || kind === 'withdrawn';
 }
 

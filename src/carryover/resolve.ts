@@ -7,6 +7,7 @@ import { evidenceIn, tellInShort } from '../model/duty-evidence.ts';
 import type { Entry } from '../model/edition.ts';
 import type { TypeId } from '../model/item.ts';
 import { capital } from '../model/said-words.ts';
+import { ofNewer } from './of-newer.ts';
 import { called, dutyChanged, listed, sentence, typeNames, withdrawalToDo, withdrawalWhy } from './sentences.ts';
 import { noSuchNumber, otherEdition, unaccounted } from './unknown.ts';
 import type { Verdict } from './verdict.ts';
@@ -42,6 +43,7 @@ export function resolveCitation(joint: Joint, marks: MarksOf, cited: CitedNumber
 
 function judge(joint: Joint, marks: MarksOf, cited: CitedNumber): Verdict {
   const { number, type, title, edition = joint.from.header.name } = cited;
+  if (edition === joint.to.header.name && edition !== joint.from.header.name) return ofNewer(joint, number, type);
   if (edition !== joint.from.header.name) return otherEdition(joint, number, edition);
   const bearers = number === '' ? [] : joint.old.withNumber(number);
   if (bearers.length === 0) return noSuchNumber(joint, number, title);

@@ -25,9 +25,10 @@ export function unaccounted(joint: Joint, from: Entry, type: TypeId | undefined)
 
 /** The number belongs to an edition that this run does not start from; refused, since its meaning there is not known here. */
 export function otherEdition(joint: Joint, number: string, edition: string): Verdict {
-  const to = joint.to.header.name;
-  const toDo = edition === to ? 'Leave it as it is.' : `Run again with --from ${edition}.`;
-  return { kind: 'unknown', cause: 'other-edition', why: `${number} means edition ${edition}.`, toDo };
+  const missing = edition === joint.to.header.name;
+  const why = missing ? `Edition ${edition} has no ${number}.` : `${number} means edition ${edition}.`;
+  const toDo = missing ? 'Check the number and the edition.' : `Run again with --from ${edition}.`;
+  return { kind: 'unknown', cause: 'other-edition', why, toDo };
 }
 
 /** The edition does not print this number; says why that may be and which numbers are near. */

@@ -101,7 +101,7 @@ function meaning(main: Way, ways: ReadonlyMap<string, Way>, columns: Columns, re
   return ({ cells, numeric }: JobLine): { readonly name: string; readonly items: readonly Entry[] } => {
     const at = (role: keyof Columns) => cells[columns[role]?.at ?? -1] ?? '';
     const shown = numeric(columns.number.at);
-    const { way, number, title, edition } = reader.cited({
+    const { way, number, title, edition, several } = reader.cited({
       number: at('number'),
       title: at('title'),
       edition: at('edition') || (cells[readIn ?? -1] ?? ''),
@@ -113,7 +113,7 @@ function meaning(main: Way, ways: ReadonlyMap<string, Way>, columns: Columns, re
     const { joint } = way;
     if (joint.from.header.name !== edition) return { name: edition, items: [] };
     const behind = numbersBehind(joint, number, shown);
-    const bearers = (behind.length > 0 ? behind : [number]).flatMap(n => joint.old.withNumber(n));
+    const bearers = (several?.numbers ?? (behind.length > 0 ? behind : [number])).flatMap(n => joint.old.withNumber(n));
     const type = types.get(way)!(at('type'));
     const items = among(
       among(bearers, item => type !== undefined && joint.old.types(item.id).includes(type)),

@@ -1,0 +1,88 @@
+import { parse } from 'csv-parse/sync';
+import { describe, expect, it } from 'vitest';
+import { carryJobs } from '../../src/commands/carry-jobs.ts';
+import { fixture } from './fixture.ts';
+import { memoryFiles } from './memory-files.ts';
+
+const { joint, marks } = fixture();
+
+async function carry(csv: string) {
+  const { files, text } = memoryFiles({ 'jobs.csv': csv });
+  const report = await carryJobs({ files, progress: () => {} }, joint, marks, {
+    input: 'jobs.csv',
+    out: 'out.csv',
+    decisionsOut: 'ask.csv',
+  });
+  const all = parse(text('out.csv') ?? '', { columns: true }) as Record<string, string>[];
+  return { report, lines: all.filter(line => line.origin === 'input') };
+}
+
+describe('a cell with a number in it, as people fill it in', () => {
+  it.each([
+    'cl. 3.1.1',
+    'Cl 3.1.1',
+    'clause 3.1.1',
+    '§ 3.1.1',
+    '§§3.1.1',
+    'Nr. 3.1.1',
+    'sec. 3.1.1',
+    '3.1.1;',
+    '3.1.1,',
+  ])('is read: %s', async cell => {
+    const { lines } = await carry(`item,state\n"${cell}",open\n3.1.2,open\n`);
+    expect(lines[0]).toMatchObject({ outcome: 'carried', new_number: '3.1.2' });
+  });
+
+  it.each([
+    ['3.1.1; 3.1.2', '3.1.2 | 3.1.1'],
+    ['3.1.1;3.1.2', '3.1.2 | 3.1.1'],
+    ['3.1.1, 3.1.2', '3.1.2 | 3.1.1'],
+    ['3.1.1 3.1.2', '3.1.2 | 3.1.1'],
+    ['clauses 3.1.1 and 3.1.2', '3.1.2 | 3.1.1'],
+    ['3.1.1 / 3.1.2 (2018)', '3.1.2 | 3.1.1'],
+    ['3.1.1 to 3.1.2', '3.1.2 | 3.1.1'],
+    ['3.1.1–3.1.2', '3.1.2 | 3.1.1'],
+    ['3.1.1; 9.9.9', '3.1.2'],
+  ])('with several in it is one line that a person takes apart: %s', async (cell, heirs) => {
+    const { lines } = await carry(`item\n"${cell}"\n3.1.2\n`);
+    expect(lines[0]).toMatchObject({
+      outcome: 'choose',
+      new_number: heirs,
+      to_do: 'Put each number on a line of its own, and run again.',
+    });
+  });
+
+  it.each(['3.1.1 Base, 2 slabs', '3.1.1 Base and 2.5 m of it', '3.1.1 urgent'])(
+    'with words behind the number is no list: %s',
+    async cell => {
+      const { lines } = await carry(`item\n"${cell}"\n3.1.2\n`);
+      expect(lines[0]).toMatchObject({ outcome: 'carried', new_number: '3.1.2' });
+    },
+  );
+
+  it('that says the newer edition is kept as it is, if that prints the number', async () => {
+    const { lines } = await carry('item\n3.1.4 (2024)\n3.1.4\n9.9.9 (2024)\n3.1.1\n');
+    expect(lines[0]).toMatchObject({ outcome: 'kept', new_number: '3.1.4', new_title: 'Strap', to_do: '' });
+    expect(lines[0]!.why).toBe('3.1.4 is said to be of 2024 already.');
+    expect(lines[1]).toMatchObject({ outcome: 'withdrawn' });
+    expect(lines[2]).toMatchObject({ outcome: 'unknown', why: 'Edition 2024 has no 9.9.9.' });
+  });
+});
+
+describe('a line that sums up others', () => {
+  it('is told as such, even where its sum is a number of the edition, and nobody is asked about it', async () => {
+    const { lines, report } = await carry('job,item,state\nA,3.1.1,open\nB,3.1.2,open\nTotal,3,\nSumme:,11,\n');
+    expect(lines.slice(2).map(l => [l.outcome, l.to_do])).toEqual([
+      ['unknown', 'Leave it as it is.'],
+      ['unknown', 'Leave it as it is.'],
+    ]);
+    expect(lines[2]!.why).toBe('This line is headed “Total”: it sums up others and is no job.');
+    expect(report.questions).toEqual([]);
+    expect(report.totals).toMatchObject({ lines: 4, agree: true });
+  });
+
+  it('is a job where it has a state', async () => {
+    const { lines } = await carry('job,item,state\nTotal,3.1.1,open\n');
+    expect(lines[0]).toMatchObject({ outcome: 'carried' });
+  });
+});
