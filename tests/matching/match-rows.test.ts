@@ -59,8 +59,14 @@ describe('two small editions without ids, every number re-used', () => {
       ['Label', 'Each item shall bear a label with its year of making.'],
       ['Reach', `Surfaces within reach shall be free of splinters. ${caps}`],
     );
-    const accepted = matchRows(from, to, LEARNED).links.filter(l => l.from === 2 && l.band === 'accept');
-    expect(accepted.map(l => l.to)).not.toContain(2);
+    // Trees that believe in every pair leave the decision to the words alone.
+    const sure = { base: 9, trees: [] };
+    const believing = { early: sure, late: sure, calibration: { slope: 1, shift: 0 } };
+    const { links } = matchRows(from, to, believing);
+    const accepted = links.filter(l => l.band === 'accept').map(l => `${l.from}>${l.to}`);
+    expect(links.map(l => `${l.from}>${l.to}`)).toContain('2>2');
+    expect(accepted).toEqual(expect.arrayContaining(['0>0', '1>1', '2>3', '3>3']));
+    expect(accepted).not.toContain('2>2');
   });
 
   it('give the same links and confidences every time', () => {
