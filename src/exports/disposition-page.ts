@@ -25,13 +25,16 @@ export function dispositionPage(publication: Publication, templates: Templates, 
   });
 }
 
+/** Marks of which a reader has to know what they rest on. */
+const MINDED: ReadonlySet<string> = new Set(['stricter', 'relaxed', 'mixed', 'read both', 'narrower', 'shifted']);
+
 function byPart(lines: readonly DispositionLine[], partOf: (id: string) => Entry) {
   const parts: { number: string; title: string; part: Entry; lines: object[] }[] = [];
   let before = '';
   for (const line of lines) {
     const part = partOf(line.here.id);
     if (parts.at(-1)?.part !== part) parts.push({ number: part.number, title: part.title, part, lines: [] });
-    const duty = line.marks.some(m => ['stricter', 'relaxed', 'mixed', 'read both'].includes(m)) ? line.duty : '';
+    const duty = line.marks.some(m => MINDED.has(m)) ? line.mind : '';
     const governs = line.governs && `Now governed by ${line.governs}.`;
     const said = [duty, line.reason && `Reason: ${line.reason}.`, governs, line.note].filter(Boolean).join(' ');
     parts.at(-1)!.lines.push({ ...line, first: line.here.id !== before, said });

@@ -1,6 +1,7 @@
 import { isPair, type PairLink } from '../content/marks.ts';
 import type { Fate, Link } from '../model/crosswalk.ts';
 import type { Entry } from '../model/edition.ts';
+import { whatToMind } from '../model/heir-words.ts';
 import { capital, dutySentence, inWords, marksIn, sentence } from '../model/said-words.ts';
 import { levelName, typeName } from '../model/settings.ts';
 import { noteOf } from './crosswalk-lines.ts';
@@ -16,6 +17,8 @@ export interface DispositionLine {
   readonly marks: readonly string[];
   /** In words, per installation type where they differ; empty without an other side. */
   readonly duty: string;
+  /** The duty with what it rests on: the words that changed. */
+  readonly mind: string;
   readonly reason: string;
   readonly governs: string;
   readonly note: string;
@@ -62,15 +65,17 @@ export function derivationLines(publication: Publication): DispositionLine[] {
 }
 
 function bare(level: string, here: Entry, fate: Fate): DispositionLine {
-  return { level, here, there: undefined, fate, marks: [], duty: '', reason: '', governs: '', note: '' };
+  return { level, here, there: undefined, fate, marks: [], duty: '', mind: '', reason: '', governs: '', note: '' };
 }
 
 function saidOf(publication: Publication, link: Link) {
   const { joint } = publication;
   const marks = isPair(link) ? publication.marks(link) : undefined;
+  const nameOf = (type: string) => typeName(joint.from.settings, type);
   return {
     marks: marks ? marksIn(marks).map(m => m.word) : [],
-    duty: marks ? dutySentence(marks, type => typeName(joint.from.settings, type)) : '',
+    duty: marks ? dutySentence(marks, nameOf) : '',
+    mind: marks ? whatToMind(marks, nameOf) : '',
     reason: reasonOf(publication, link),
     governs: link.governs ?? '',
     note: noteOf(joint, { ...link, governs: '' }),

@@ -1,8 +1,9 @@
 import { tellTrace } from '../content/tell.ts';
 import type { Step, Trace } from '../content/trace.ts';
-import type { Fate } from '../model/crosswalk.ts';
+import type { Fate, Marks } from '../model/crosswalk.ts';
 import type { Entry } from '../model/edition.ts';
-import { capital, dutySentence, inWords, marksIn, sentence } from '../model/said-words.ts';
+import { butNotFor, coveredByNone, saidOfEnded, whatToMind } from '../model/heir-words.ts';
+import { capital, inWords, marksIn, sentence } from '../model/said-words.ts';
 import { typeName } from '../model/settings.ts';
 
 /** What became of an item, for somebody with a phone in the rain: a line that answers, a line on what to mind. */
@@ -47,36 +48,46 @@ export function twoLines(trace: Trace, direct: Step | undefined): TwoLines {
       told,
     };
   }
-  const now = trace.now.map(heir => ({ entry: heir, ...alongLink(direct, entry, heir) }));
+  const found = trace.now.map(heir => ({ heir, marks: marksAlong(direct, entry, heir) }));
+  const nameOf = (type: string) => typeName(direct.joint.from.settings, type);
+  const now = found.map(({ heir, marks }) => ({
+    entry: heir,
+    marks: marks ? marksIn(marks).map(m => m.word) : [],
+    duty: marks ? whatToMind(marks, nameOf) : '',
+  }));
+  const ended = coveredByNone(found.flatMap(({ marks }) => marks ?? []));
   const names = inWords(trace.now.map(e => e.number || `"${e.title}"`));
   const same = trace.now.length === 1 && trace.now[0]!.number === entry.number;
+  const but = butNotFor(ended, nameOf);
   return {
     fate: direct.joint.fateOfOld(entry.id),
     headline: same
-      ? `${name} is still ${names} in ${lastEdition}.`
-      : `${name} of ${edition} became ${names} in ${lastEdition}.`,
-    second: secondLine(direct, entry, now),
+      ? `${name} is still ${names} in ${lastEdition}${but}.`
+      : `${name} of ${edition} became ${names} in ${lastEdition}${but}.`,
+    second: [
+      now.length === 1 ? now[0]!.duty && `Duty: ${lowered(now[0]!.duty)}` : 'All of them apply.',
+      saidOfEnded(
+        ended,
+        direct.joint.leaving(entry.id).find(l => l.to === null),
+        reasonsOf(direct),
+        nameOf,
+      ),
+    ]
+      .filter(Boolean)
+      .join(' '),
     now,
     told,
   };
 }
 
-function secondLine({ joint }: Step, entry: Entry, now: TwoLines['now']): string {
-  const ends = joint.leaving(entry.id).find(l => l.to === null)?.types;
-  return [
-    now.length === 1 ? now[0]!.duty && `Duty: ${now[0]!.duty.toLowerCase()}` : 'All of them apply.',
-    ends && `It ends for ${inWords(ends.map(t => typeName(joint.from.settings, t)))}.`,
-  ]
-    .filter(Boolean)
-    .join(' ');
+const lowered = (text: string) => `${text.slice(0, 1).toLowerCase()}${text.slice(1)}`;
+
+function reasonsOf({ joint }: Step) {
+  return [...joint.to.settings.withdrawalReasons, ...joint.from.settings.withdrawalReasons];
 }
 
-function alongLink({ joint, marks }: Step, from: Entry, to: Entry) {
+function marksAlong({ joint, marks }: Step, from: Entry, to: Entry): Marks | undefined {
   const link = joint.leaving(from.id).find(l => l.to === to.id);
-  if (!link || link.from === null || link.to === null) return { marks: [], duty: '' };
-  const found = marks({ ...link, from: link.from, to: link.to });
-  return {
-    marks: marksIn(found).map(m => m.word),
-    duty: dutySentence(found, type => typeName(joint.from.settings, type)),
-  };
+  if (!link || link.from === null || link.to === null) return undefined;
+  return marks({ ...link, from: link.from, to: link.to });
 }

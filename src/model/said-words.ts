@@ -90,7 +90,8 @@ export function dutySentence(marks: Marks, nameOf: (type: string) => string): st
   const groups = new Map<Duty | 'ends', string[]>();
   for (const { type, duty } of marks.dutyByType) groups.set(duty, [...(groups.get(duty) ?? []), nameOf(type)]);
   if (groups.size === 0) return `${capital(DUTY_WORDS[marks.duty])}.`;
-  if (groups.size === 1) return `${capital(DUTY_WORDS[[...groups.keys()][0]!])}.`;
+  // One word for all of them; what ends is told with its types, since others may never have been meant.
+  if (groups.size === 1 && !groups.has('ends')) return `${capital(DUTY_WORDS[[...groups.keys()][0]!])}.`;
   return `${capital([...groups].map(([duty, types]) => `${DUTY_WORDS[duty]} for ${inWords(types)}`).join('; '))}.`;
 }
 

@@ -1,7 +1,8 @@
 import type { PublishedCatalog, PublishedCrosswalk, ToldTrace } from '../commands/published-catalog.ts';
 import type { Fate, Marks } from '../model/crosswalk.ts';
 import type { Entry } from '../model/edition.ts';
-import { capital, dutySentence, inWords, type MarkWord, MOMENT_WORDS, marksIn, sentence } from '../model/said-words.ts';
+import { butNotFor, coveredByNone, saidOfEnded, whatToMind } from '../model/heir-words.ts';
+import { capital, inWords, type MarkWord, MOMENT_WORDS, marksIn, sentence } from '../model/said-words.ts';
 import { typeName } from '../model/settings.ts';
 import { placeLink } from './links.ts';
 
@@ -31,6 +32,7 @@ export interface AnswerHeir {
   readonly duty: string;
   readonly verified: readonly string[];
   readonly caution: string;
+  readonly text: string;
 }
 
 export async function answerOf(published: PublishedCatalog, trace: ToldTrace): Promise<Answer> {
@@ -72,29 +74,36 @@ export async function answerOf(published: PublishedCatalog, trace: ToldTrace): P
   }
   // Duty does not compose over several steps, so the two end texts are compared again.
   const direct = await published.crosswalk(edition, lastEdition);
+  const nameOf = (type: string) => typeName(direct.joint.from.settings, type);
+  const marks = trace.now.map(heir => directMarks(direct, entry, heir));
   const now = await Promise.all(
-    trace.now.slice(0, 12).map(heir => heirOf(published, lastEdition, heir, directMarks(direct, entry, heir))),
+    trace.now
+      .slice(0, 12)
+      .map((heir, at) => heirOf(published, lastEdition, heir, marks[at] && { marks: marks[at], nameOf })),
   );
+  const ended = coveredByNone(marks.filter(m => m !== undefined));
   const names = inWords(trace.now.map(e => e.number || `"${e.title}"`));
   const same = trace.now.length === 1 && trace.now[0]!.number === entry.number;
-  const became = same ? `is still ${names} in ${lastEdition}.` : `became ${names} in ${lastEdition}.`;
+  const became = `${same ? 'is still' : 'became'} ${names} in ${lastEdition}${butNotFor(ended, nameOf)}.`;
+  const end = direct.joint.leaving(entry.id).find(l => l.to === null);
+  const { from, to } = direct.joint;
+  const reasons = [...to.settings.withdrawalReasons, ...from.settings.withdrawalReasons];
   return {
     ...base,
     fate: direct.joint.fateOfOld(entry.id),
     headline: same ? `${name} ${became}` : `${name} of ${edition} ${became}`,
     became,
-    second: now.length === 1 ? now[0]!.duty : 'All of them apply.',
+    second: [now.length === 1 ? now[0]!.duty : 'All of them apply.', saidOfEnded(ended, end, reasons, nameOf)]
+      .filter(Boolean)
+      .join(' '),
     now,
   };
 }
 
-function directMarks({ joint, marks }: PublishedCrosswalk, from: Entry, to: Entry): Marked | undefined {
+function directMarks({ joint, marks }: PublishedCrosswalk, from: Entry, to: Entry): Marks | undefined {
   const link = joint.leaving(from.id).find(l => l.to === to.id);
   if (!link || link.from === null || link.to === null) return undefined;
-  return {
-    marks: marks({ ...link, from: link.from, to: link.to }),
-    nameOf: type => typeName(joint.from.settings, type),
-  };
+  return marks({ ...link, from: link.from, to: link.to });
 }
 
 interface Marked {
@@ -115,9 +124,10 @@ async function heirOf(
     title: entry.title,
     href: placeLink(edition, entry),
     marks: marked ? marksIn(marked.marks) : [],
-    duty: marked ? dutySentence(marked.marks, marked.nameOf) : '',
+    duty: marked ? whatToMind(marked.marks, marked.nameOf) : '',
     verified: (item.verified ?? []).map(v => MOMENT_WORDS[v.when] + (v.how ? `: ${v.how}` : '')),
     caution: item.caution ?? '',
+    text: item.text ?? '',
   };
 }
 

@@ -66,7 +66,8 @@ async function idMeantBy(published: PublishedCatalog, typed: string): Promise<Su
   };
 }
 
-/** One line: what became of it and, where that is short, what changed. */
+/** One line: what became of it and, where that is short, what changed; else the first sentence about that. */
 function becameOf({ became, second }: Answer): string {
-  return second !== '' && second.length < 90 ? `${became} ${second}` : became;
+  const told = second.length < 90 ? second : second.slice(0, second.indexOf('. ') + 1);
+  return told !== '' && told.length < 90 ? `${became} ${told}` : became;
 }
