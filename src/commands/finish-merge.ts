@@ -1,9 +1,11 @@
 import type { DraftState } from '../editing/draft-state.ts';
 import { mergeDrafts } from '../editing/merging/merge-drafts.ts';
 import type { Side, Takes } from '../editing/merging/three-way.ts';
+import { CatalogError } from '../model/errors.ts';
 import { openMergingClone, writeWorkTree } from '../store/merging-clone.ts';
 import { locateCommit } from '../store/names.ts';
 import { draftFiles } from '../store/new-edition.ts';
+import { readMergeBase } from './merge-base.ts';
 import type { MergeReport } from './merge-draft.ts';
 import { draftToWrite, readDraftAt } from './read-draft.ts';
 import { tellConflict } from './tell-conflict.ts';
@@ -18,8 +20,15 @@ export async function finishMerge(
 ): Promise<MergeReport> {
   const clone = await openMergingClone(folder);
   const at = async (commit: string) => readDraftAt(clone.catalog, await locateCommit(clone.catalog, commit));
-  const [base, ours, theirs] = [await at(clone.base), await at(clone.ours), await at(clone.theirs)];
-  const sides = { base: base.state, ours: ours.state, theirs: theirs.state };
+  const base = await readMergeBase(clone.catalog, clone.ours, clone.theirs);
+  if (base === undefined) {
+    throw new CatalogError(
+      'BadArgument',
+      'The two branches have no commit in common; end the merge with: git merge --abort',
+    );
+  }
+  const [ours, theirs] = [await at(clone.ours), await at(clone.theirs)];
+  const sides = { ...base, ours: ours.state, theirs: theirs.state };
   const { draft, conflicts } = mergeDrafts(sides, takesOf(ours.state, request));
   const told = conflicts.map(c => ({ ...c, message: tellConflict(c, ours.state) }));
   if (told.length > 0) return { draft: ours.header.name, merged: false, conflicts: told };

@@ -2,12 +2,12 @@ import type { DraftState } from '../editing/draft-state.ts';
 import { mergeDrafts } from '../editing/merging/merge-drafts.ts';
 import type { Conflict, Takes, Three } from '../editing/merging/three-way.ts';
 import { CatalogError } from '../model/errors.ts';
-import { mergeBase } from '../store/draft-log.ts';
-import { isJoined, type Located, locate, locateCommit } from '../store/names.ts';
+import { isJoined, type Located, locate } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
 import { saveDraftSteps } from '../store/write-draft.ts';
 import { MERGES } from './draft-log.ts';
 import { takesOf } from './finish-merge.ts';
+import { readMergeBase } from './merge-base.ts';
 import { type Ports, person } from './ports.ts';
 import { draftToWrite, nameOfBranch, type ReadDraft, readDraft, readDraftAt } from './read-draft.ts';
 import { tellConflict } from './tell-conflict.ts';
@@ -81,7 +81,7 @@ export async function prepareMerge(catalog: Catalog, request: MergeRequest): Pro
       `Everything on ${request.branch} is in ${nameOfBranch(branch.ref)} already; nothing is to be merged.`,
     );
   }
-  const base = await mergeBase(catalog, branch.tip, other.commit);
+  const base = await readMergeBase(catalog, branch.tip, other.commit);
   if (base === undefined) {
     throw new CatalogError(
       'BadArgument',
@@ -89,7 +89,7 @@ export async function prepareMerge(catalog: Catalog, request: MergeRequest): Pro
     );
   }
   const sides = {
-    base: (await readDraftAt(catalog, await locateCommit(catalog, base))).state,
+    ...base,
     ours: state,
     theirs: (await readDraftAt(catalog, other)).state,
   };

@@ -47,8 +47,10 @@ export async function draftCommits({ repo }: Catalog, tip: string): Promise<Read
   return seen;
 }
 
-/** The commit from which two branches of a draft went apart; undefined where they have none in common. */
-export async function mergeBase({ repo }: Catalog, a: string, b: string): Promise<string | undefined> {
-  const [base]: string[] = await soundObject(a, git.findMergeBase({ ...repo.git, oids: [a, b] }));
-  return base;
+/**
+ * The commits from which two branches of a draft went apart: several where each has taken in the other, none where they
+ * have nothing in common.
+ */
+export async function mergeBases({ repo }: Catalog, a: string, b: string): Promise<readonly string[]> {
+  return soundObject(a, git.findMergeBase({ ...repo.git, oids: [a, b] }));
 }

@@ -9,7 +9,6 @@ import { listFiles, repositoryAt, treeOf } from './repository.ts';
 /** A clone of a catalog in the middle of a native `git merge`. */
 export interface MergingClone {
   readonly catalog: Catalog;
-  readonly base: string;
   readonly ours: string;
   readonly theirs: string;
 }
@@ -35,14 +34,7 @@ export async function openMergingClone(dir: string): Promise<MergingClone> {
   }
   const repo = repositoryAt(realFs, gitdir);
   const ours = await git.resolveRef({ ...repo.git, ref: 'HEAD' });
-  const [base]: string[] = await git.findMergeBase({ ...repo.git, oids: [ours, theirs] });
-  if (base === undefined) {
-    throw new CatalogError(
-      'BadArgument',
-      'The two branches have no commit in common; end the merge with: git merge --abort',
-    );
-  }
-  return { catalog: { dir, repo }, base, ours, theirs };
+  return { catalog: { dir, repo }, ours, theirs };
 }
 
 /** Puts files into the clone's work tree; those of these folders that are not among them are removed. */

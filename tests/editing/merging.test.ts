@@ -84,7 +84,7 @@ describe('merging two people’s work on a draft', () => {
           expect(untold.filter(id => !touched(id) && !belowTold(id))).toEqual([]);
         }
       }),
-      { numRuns: 200 },
+      { numRuns: 120 },
     );
     // Neither kind of outcome may be missing, or the law was not tried.
     expect(Math.min(clean, conflicted)).toBeGreaterThan(3);

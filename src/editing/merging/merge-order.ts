@@ -7,7 +7,7 @@ import { type Conflict, same, type Takes, type Three } from './three-way.ts';
  */
 export function mergeOrder(
   here: ReadonlySet<ItemId>,
-  { base, ours, theirs }: Three<readonly ItemId[]>,
+  { base, ours, theirs, unsettled }: Three<readonly ItemId[]>,
   parent: string,
   takes: Takes,
   conflicts: Conflict[],
@@ -15,7 +15,8 @@ export function mergeOrder(
   const known = new Set(base.filter(id => ours.includes(id) && theirs.includes(id)));
   const common = (list: readonly ItemId[]) => list.filter(id => known.has(id));
   const [before, mine, other] = [common(base), common(ours), common(theirs)];
-  const bothMoved = !same(before, mine) && !same(before, other) && !same(mine, other);
+  const untouched = (side: readonly ItemId[]) => !unsettled?.has(parent) && same(before, side);
+  const bothMoved = !untouched(mine) && !untouched(other) && !same(mine, other);
   const side = takes.get(parent);
   if (bothMoved && side === undefined) conflicts.push({ about: parent, what: 'order', ours: mine, theirs: other });
   const theirsLead = bothMoved ? side === 'theirs' : same(before, mine);

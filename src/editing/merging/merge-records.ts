@@ -42,6 +42,10 @@ function mergeRecord(from: ItemId, sides: Three<LineageRecord>, takes: Takes, co
   const goesOn = spread(sides, s => s.heirs.some(h => h.to === from));
   // Whoever decides whether an item ends decides what is said about its end.
   if (side !== undefined && goesOn.ours !== goesOn.theirs) return sides[side];
+  if (sides.unsettled?.has(from)) {
+    const told = conflicts.some(c => c.about === from);
+    return threeWay(sides, from, 'lineage', takes, told ? [] : conflicts);
+  }
   if (same(sides.base, sides.theirs) || same(sides.ours, sides.theirs)) return sides.ours;
   if (same(sides.base, sides.ours)) return sides.theirs;
   const own: Conflict[] = [];
