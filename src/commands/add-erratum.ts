@@ -1,5 +1,4 @@
 import { checkLineage } from '../crosswalk/check-lineage.ts';
-import { lineageFromTables } from '../editing/lineage-rows.ts';
 import type { LineageRecord } from '../model/crosswalk.ts';
 import type { EditionIndex } from '../model/edition.ts';
 import { CatalogError } from '../model/errors.ts';
@@ -9,7 +8,7 @@ import { locate } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
 import { publishErratum } from '../store/publish.ts';
 import { fileHolding, readDecisions, readIndex, readLineage } from '../store/read.ts';
-import { readTable } from '../tables/read-table.ts';
+import { readLineageTables } from './lineage-tables.ts';
 import { type Ports, person } from './ports.ts';
 
 export interface ErratumRequest {
@@ -30,10 +29,10 @@ export interface ErratumReport {
 export async function addErratum(ports: Ports, catalog: Catalog, request: ErratumRequest): Promise<ErratumReport> {
   const step = await readStepTo(catalog, request.edition);
   const [old, next] = [step.older, step.newer].map(e => placesOf(e.settings, e.entries));
-  const tables = [];
-  for (const file of request.lineage) tables.push(readTable(file, await ports.files.read(file)));
-  const read = lineageFromTables(tables, old!, next!);
-  return writeErratum(ports, catalog, step, read.records, read.findings, request.note);
+  const decisions = await readDecisions(catalog, step.name);
+  const { records, findings } = await readLineageTables(ports, request.lineage, old!, next!, decisions);
+  refuseLines(findings.filter(f => f.severity === 'error'));
+  return { ...(await writeErratum(ports, catalog, step, records, request.note)), findings };
 }
 
 /** A published edition and the one that it replaces. */
@@ -61,22 +60,10 @@ export async function writeErratum(
   catalog: Catalog,
   { name, older, newer }: PublishedStep,
   records: readonly LineageRecord[],
-  findings: readonly Finding[],
   note?: string,
 ): Promise<ErratumReport> {
   const ids = (list: readonly { id: string }[]) => new Set(list.map(e => e.id));
-  const wrong = [
-    ...findings.filter(f => f.severity === 'error'),
-    ...checkLineage(records, ids(older.entries), ids(newer.entries), await readDecisions(catalog, name)),
-  ];
-  if (wrong.length > 0) {
-    throw new CatalogError(
-      'RowsNotPlaced',
-      `${wrong.length} lines of the lineage cannot be used, the first one: ${wrong[0]!.message} Nothing was written; mend the table and try again.`,
-      {},
-      wrong,
-    );
-  }
+  refuseLines(checkLineage(records, ids(older.entries), ids(newer.entries), await readDecisions(catalog, name)));
   const key = (r: LineageRecord) => r.from ?? `new ${r.heirs[0]?.to}`;
   const named = new Set(records.map(key));
   const before = await readLineage(catalog, name);
@@ -91,5 +78,15 @@ export async function writeErratum(
     note ?? `Erratum of edition ${name}: lineage of ${records.length} items`,
   );
   const replaced = before.length - kept.length;
-  return { name: `${name}.${number}`, replaced, added: records.length - replaced, findings };
+  return { name: `${name}.${number}`, replaced, added: records.length - replaced, findings: [] };
+}
+
+function refuseLines(wrong: readonly Finding[]): void {
+  if (wrong.length === 0) return;
+  throw new CatalogError(
+    'RowsNotPlaced',
+    `${wrong.length} lines of the lineage cannot be used, the first one: ${wrong[0]!.message} Nothing was written; mend the table and try again.`,
+    {},
+    wrong,
+  );
 }

@@ -5,7 +5,6 @@ import { linkByLineage } from '../crosswalk/lineage.ts';
 import { checkRowTypes, rowsOfKnownTypes } from '../editing/check-row-types.ts';
 import { deriveSettings } from '../editing/derive-settings.ts';
 import { identifyRows } from '../editing/identify-rows.ts';
-import { lineageFromTables } from '../editing/lineage-rows.ts';
 import { numberByScheme } from '../editing/number-by-scheme.ts';
 import { placeRows } from '../editing/place-rows.ts';
 import { parseJson } from '../format/json.ts';
@@ -16,7 +15,7 @@ import { isRequirement } from '../model/edition.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Finding } from '../model/finding.ts';
 import type { ItemId, TypeId } from '../model/item.ts';
-import { type Placed, type Places, placesOf } from '../model/places.ts';
+import { placesOf } from '../model/places.ts';
 import type { Settings } from '../model/settings.ts';
 import { listEditions } from '../store/names.ts';
 import type { NewEdition } from '../store/new-edition.ts';
@@ -25,6 +24,7 @@ import { publishEdition } from '../store/publish.ts';
 import { fileHolding, indexOf, readIndex } from '../store/read.ts';
 import { saveDraft } from '../store/write-draft.ts';
 import { readTable } from '../tables/read-table.ts';
+import { readLineageTables } from './lineage-tables.ts';
 import { type Ports, person } from './ports.ts';
 
 export interface ImportRequest {
@@ -91,7 +91,8 @@ export async function importTables(ports: Ports, request: ImportRequest): Promis
   });
   const { items, findings: offScheme } = numberByScheme(settings, identified.items);
   const old = placesOf(before?.settings ?? settings, before?.entries ?? []);
-  const lineage = await readLineageTables(ports, request.lineage ?? [], old, placesOf(settings, items));
+  const decisions = await readDecisionFiles(ports, request.decisions ?? []);
+  const lineage = await readLineageTables(ports, request.lineage ?? [], old, placesOf(settings, items), decisions);
   const findings = [
     ...placed.findings,
     ...checkRowTypes(placed.rows, settings),
@@ -108,7 +109,7 @@ export async function importTables(ports: Ports, request: ImportRequest): Promis
     settings,
     items,
     lineage: lineage.records,
-    decisions: await readDecisionFiles(ports, request.decisions ?? []),
+    decisions,
     oldFileOf: id => fileHolding(old, before?.settings ?? settings, id),
   };
   ports.progress(`Writing edition ${edition.name}: ${items.length} items`);
@@ -194,12 +195,6 @@ async function readDecisionFiles(ports: Ports, files: readonly string[]): Promis
     decisions.push(parsed.value as Decision);
   }
   return decisions;
-}
-
-async function readLineageTables(ports: Ports, files: readonly string[], old: Places<Placed>, newer: Places<Placed>) {
-  const tables = [];
-  for (const file of files) tables.push(readTable(file, await ports.files.read(file)));
-  return lineageFromTables(tables, old, newer);
 }
 
 function countUnaccounted(before: EditionIndex, edition: NewEdition): number {

@@ -118,7 +118,7 @@ export async function recordLineage(
   const { name, date } = person(ports);
   const day = date.toISOString().slice(0, 10);
   const records = missing.map(({ record, by }): LineageRecord => ({ ...record, by: by ?? name, date: day }));
-  return writeErratum(ports, catalog, step, records, [], `Lineage of ${records.length} items, found by matching`);
+  return writeErratum(ports, catalog, step, records, `Lineage of ${records.length} items, found by matching`);
 }
 
 /** `matchedLineage` and `recordLineage` in one. */
