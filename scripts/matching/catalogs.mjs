@@ -19,7 +19,7 @@ export function allCatalogs() {
 
 const csv = path => parse(readFileSync(path, 'utf8'), { bom: true, columns: true });
 
-function readPair(folder) {
+export function readPair(folder) {
   const [from, to] = ['old', 'new'].map(side => rowsOf(csv(join(folder, `${side}.csv`))));
   const truth = new Map();
   for (const { old_number, new_number } of csv(join(folder, 'truth.csv'))) {
