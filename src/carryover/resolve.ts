@@ -118,6 +118,8 @@ function follow(joint: Joint, marks: MarksOf, from: Entry, type: TypeId | undefi
       `Say whether this citation means the part that goes on as ${heir.number}.`,
     );
   }
+  const unnamed = noOneNumber(joint, heir, type);
+  if (unnamed) return choose(unnamed.cause, `${number} is ${called(heir)} in ${edition}. ${unnamed.why}`, unnamed.toDo);
   const found = marks(link);
   const { duty, dutyByType } = found;
   const shown = tellInShort(evidenceIn(found, type));
@@ -154,6 +156,23 @@ function follow(joint: Joint, marks: MarksOf, from: Entry, type: TypeId | undefi
         from,
         heirs,
       };
+}
+
+/** Why an heir cannot be cited by its number: it has none, or others print it too. A number in its place would be wrong. */
+function noOneNumber(joint: Joint, heir: Entry, type: TypeId | undefined) {
+  const { name } = joint.to.header;
+  if (heir.number === '') {
+    const why = `It has no number there.`;
+    return { cause: 'no-number' as const, why, toDo: `Say how ${called(heir) || heir.id} of ${name} is to be cited.` };
+  }
+  const bearers = joint.new.withNumber(heir.number);
+  const applying = type === undefined ? bearers : bearers.filter(b => joint.new.types(b.id).includes(type));
+  if (applying.length < 2) return undefined;
+  return {
+    cause: 'shared-number' as const,
+    why: `Edition ${name} prints ${heir.number} on ${applying.length} items: ${listed(applying.map(i => i.title || i.id))}.`,
+    toDo: `Cite ${called(heir)} with its title, so that nobody takes it for another.`,
+  };
 }
 
 /** The links of an item that matter for a type: heirs that apply to it and withdrawals that cover it. */

@@ -41,6 +41,7 @@ export const CAUSES = [
   'duty',
   'part-withdrawn',
   'shared-number',
+  'no-number',
   'title',
   'other-type',
   'range',
