@@ -26,7 +26,7 @@ export type ToldColumns = Partial<Record<Role, string>>;
 const HINTS: Record<Role, RegExp> = {
   number: /\b(?:item|number|no|nr|requirement|clause|section|spec|cites?|citation|ref|reference)\b/i,
   type: /\b(?:type|installation|kind|category)\b/i,
-  state: /\b(?:state|status|stage|progress)\b/i,
+  state: /\b(?:state|status|stage|progress|stand|zustand)\b/i,
   job: /\b(?:job|order|project|contract|site|case|work order)\b/i,
   date: /\b(?:date|day|when|on|at)\b/i,
   title: /\b(?:title|description|name|subject|what)\b/i,

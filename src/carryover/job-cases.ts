@@ -11,7 +11,7 @@ import { type CitedCells, caseReader, type Way } from './job-reader.ts';
 import { askedOn, isQuestion, largestFirst, type Question } from './questions.ts';
 import type { MarksOf } from './resolve.ts';
 import { dutyOf } from './settled-by-policy.ts';
-import { stateOf } from './states.ts';
+import { foldedState, stateOf } from './states.ts';
 import { totalWord } from './total-line.ts';
 import { typeReader } from './type-names.ts';
 
@@ -21,6 +21,8 @@ export interface CaseOptions {
   readonly others?: ReadonlyMap<string, Way>;
   /** Names of types that no edition knows any more, to what they mean now. */
   readonly typeNames?: Readonly<Record<string, string>>;
+  /** Words of the table for a state, to words that are known. */
+  readonly stateNames?: Readonly<Record<string, string>>;
   readonly policy?: JobPolicy;
   readonly decisions?: Decisions;
 }
@@ -74,6 +76,8 @@ export function jobCases(
   const { policy, decisions } = options;
   const reader = caseReader({ joint, marks }, options.others ?? new Map(), policy, decisions);
   const typeOf = typeReader(joint, { ...policy?.types, ...options.typeNames });
+  const named = new Map(Object.entries(options.stateNames ?? {}).map(([word, known]) => [foldedState(word), known]));
+  const stateIn = (cell: string) => stateOf(named.get(foldedState(cell)) ?? cell);
   const cases = new Map<string, KnownCase>();
   const uncounted = new Map<OutcomeKind, { lines: number; closed: number }>();
   const editions = new Map<string, number>();
@@ -88,7 +92,7 @@ export function jobCases(
   return {
     read: (cells, numeric, governed) => {
       const type = typeOf(at(cells, 'type'));
-      const state = stateOf(at(cells, 'state')) ?? 'open';
+      const state = stateIn(at(cells, 'state')) ?? 'open';
       const cited = { number: at(cells, 'number'), title: at(cells, 'title'), edition: at(cells, 'edition') };
       const blank = at(cells, 'type').trim() === '' && at(cells, 'state').trim() === '';
       const total = blank ? totalWord(cells) : undefined;
@@ -136,10 +140,10 @@ export function jobCases(
     },
     strange: (cells, lines = 1) => {
       const [type, state] = [at(cells, 'type'), at(cells, 'state')];
-      return notes.strange(type, typeOf(type), state, stateOf(state), lines);
+      return notes.strange(type, typeOf(type), state, stateIn(state), lines);
     },
     cited: cells => {
-      const state = stateOf(at(cells, 'state')) ?? 'open';
+      const state = stateIn(at(cells, 'state')) ?? 'open';
       const cited = { number: at(cells, 'number'), title: '', edition: at(cells, 'edition') };
       const { edition } = reader.cited({ ...cited, type: undefined, state, governed: 'newer', numeric: [] });
       return { edition, state };

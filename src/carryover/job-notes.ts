@@ -42,18 +42,18 @@ export class JobNotes {
     const findings: Finding[] = [];
     const missing = (role: 'job' | 'type' | 'state', means: string) => {
       if (this.#columns[role]) return;
-      const message = `No column with the ${role} was found, so ${means}; say which column it is if there is one.`;
+      const message = `No column with the ${role} was found, so ${means}; if there is one, name it: --column ${role}=HEADER on the command line, “Read it differently” on the page.`;
       findings.push({ rule: `no-${role}-column`, severity: 'note', subject: role, message });
     };
     missing('job', 'no line is folded into another and no line is added');
     missing('type', 'each number is answered for all installation types at once');
-    missing('state', 'every line is taken for open');
+    missing('state', 'every line is taken for open, finished ones too');
     for (const [word, lines] of this.#types) {
       const message = `"${word}" is no installation type of either edition; ${lines} lines are answered for all types.`;
       findings.push({ rule: 'unknown-type', severity: 'warning', subject: word, message, data: { lines } });
     }
     for (const [word, lines] of this.#states) {
-      const message = `"${word}" is no state that is known; ${lines} lines with it are taken for open.`;
+      const message = `"${word}" is no state that is known; ${lines} lines with it are taken for open. If it means finished, run again with --state-name "${word}=done".`;
       findings.push({ rule: 'unknown-state', severity: 'warning', subject: word, message, data: { lines } });
     }
     for (const { job, record } of this.#jobs) {

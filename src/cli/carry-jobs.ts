@@ -1,6 +1,7 @@
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import type { DateOrder } from '../carryover/calendar-date.ts';
 import type { ToldColumns } from '../carryover/columns.ts';
+import { stateOf } from '../carryover/states.ts';
 import { agencyRules } from '../commands/agency-rules.ts';
 import { carryJobs, type JobsReport } from '../commands/carry-jobs.ts';
 import { readCrosswalk } from '../commands/read-crosswalk.ts';
@@ -28,6 +29,7 @@ interface CarryJobsOptions {
   readonly agency?: string;
   readonly dates?: DateOrder;
   readonly typeName?: Readonly<Record<string, string>>;
+  readonly stateName?: Readonly<Record<string, string>>;
   readonly decisions?: string;
   readonly decisionsOut?: string;
   readonly keepDecisions?: boolean;
@@ -53,7 +55,7 @@ export function addCarryJobs(carry: Command): void {
     .option('--undo <run>', 'with --db: take a run back by its id')
     .option(
       '--column <role=header>',
-      'tell a column outright: number, type, state, job, date, title or edition',
+      'tell a column outright: number, type, state, job, date, title or edition; repeat it for each',
       toldColumn,
       {},
     )
@@ -71,6 +73,12 @@ export function addCarryJobs(carry: Command): void {
       ]),
     )
     .option('--type-name <old=now>', 'an installation type by a name of earlier days', typeName, {})
+    .option(
+      '--state-name <word=known>',
+      'a word of the table for a state, to open, inspected, signed, paid or done; repeat it for more',
+      stateName,
+      {},
+    )
     .option('--decisions-out <file>', 'write the questions, each once, the largest first: csv or xlsx')
     .option('--decisions <file>', 'apply such a file with answers: carry, stay or drop')
     .option('--keep-decisions', 'keep these answers in the catalog, for later runs with the same --agency')
@@ -89,9 +97,11 @@ Example:
   fishplate carry jobs --db sqlite:works.db --table jobs --from 2018 --to 2024 --batch 100000
   fishplate carry jobs --db sqlite:works.db --undo 1f0c2d3e4a5b6c7d`,
     )
+    .allowExcessArguments()
     .action(async (input: string | undefined, options: CarryJobsOptions, command: Command) => {
       const { db, from, to, out } = options;
       refuseMixed(options);
+      refuseMore(command.args);
       if (db !== undefined) {
         if (input !== undefined || out !== undefined) {
           throw new CatalogError('BadArgument', 'With --db the jobs are in a table: name it with --table, no file.');
@@ -107,7 +117,7 @@ Example:
       const catalog = await readingCatalog(command);
       const { joint, marks } = await readCrosswalk(catalog, from, to);
       const ports = portsOf(command);
-      const { sheet, dates, typeName, decisions, decisionsOut, priceChanges } = options;
+      const { sheet, dates, typeName, stateName, decisions, decisionsOut, priceChanges } = options;
       const way = { from: joint.from.header.name, to: joint.to.header.name };
       const { findings, ...rules } = await agencyRules(ports, catalog, options, way);
       const report = await carryJobs(ports, joint, marks, {
@@ -119,6 +129,7 @@ Example:
         ...rules,
         ...(dates === undefined ? {} : { dates }),
         ...(typeName === undefined ? {} : { typeNames: typeName }),
+        ...(stateName === undefined ? {} : { stateNames: stateName }),
         ...(decisions === undefined ? {} : { decisions }),
         ...(decisionsOut === undefined ? {} : { decisionsOut }),
         ...(priceChanges === undefined ? {} : { priceChanges }),
@@ -133,14 +144,42 @@ Example:
 /** An option that would be passed over in silence is refused. */
 function refuseMixed(options: CarryJobsOptions): void {
   const inside = options.db !== undefined;
-  const words: readonly (keyof CarryJobsOptions)[] = inside ? ['sheet'] : ['table', 'batch', 'dryRun', 'undo'];
-  const wrong = words.find(word => options[word] !== undefined);
+  const words: readonly (keyof CarryJobsOptions)[] = inside
+    ? ['sheet', 'stateName']
+    : ['table', 'batch', 'dryRun', 'undo'];
+  const wrong = words.find(word => !isEmpty(options[word]));
   if (wrong === undefined) return;
   const said = `--${wrong.replace(/[A-Z]/g, c => `-${c.toLowerCase()}`)}`;
   const sentence = inside
     ? `${said} goes with a file of jobs only; leave it out with --db.`
     : `${said} goes with a database only; name it with --db.`;
   throw new CatalogError('BadArgument', sentence);
+}
+
+function isEmpty(option: unknown): boolean {
+  return option === undefined || (typeof option === 'object' && Object.keys(option ?? {}).length === 0);
+}
+
+/** `--column state=Stand job=Auftrag` looks right, since other options take several. */
+function refuseMore(args: readonly string[]): void {
+  const pair = args.find(arg => /^\w+=/.test(arg));
+  if (args.length < 2) return;
+  throw new CatalogError(
+    'BadArgument',
+    pair === undefined
+      ? `One file of jobs at a time; run again for ${args[1]}.`
+      : `Repeat the option for each: --column ${pair}, not ${pair} alone.`,
+  );
+}
+
+function stateName(pair: string, known: Readonly<Record<string, string>>): Readonly<Record<string, string>> {
+  const at = pair.lastIndexOf('=');
+  if (at < 1 || stateOf(pair.slice(at + 1)) === undefined) {
+    throw new InvalidArgumentError(
+      'Write WORD=KNOWN with open, inspected, signed, paid or done, such as erledigt=done.',
+    );
+  }
+  return { ...known, [pair.slice(0, at)]: pair.slice(at + 1) };
 }
 
 function wholeNumber(text: string): number {

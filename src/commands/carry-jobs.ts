@@ -39,6 +39,7 @@ export interface CarryJobsOptions extends GivenDecisions, BesideOptions {
   /** The order of day, month and year in the table's dates; absent is inferred where it can be proven. */
   readonly dates?: DateOrder;
   readonly typeNames?: Readonly<Record<string, string>>;
+  readonly stateNames?: Readonly<Record<string, string>>;
 }
 
 export interface JobsReport {
@@ -92,6 +93,7 @@ export async function carryJobs(
   const carrierOptions: CarrierOptions = {
     ...(namesEditions(source.sample, columns) && options.others ? { others: await options.others() } : {}),
     ...(options.typeNames ? { typeNames: options.typeNames } : {}),
+    ...(options.stateNames ? { stateNames: options.stateNames } : {}),
     ...(policy && days ? { policy, dayOf: days.dayOf } : {}),
     ...(decisions ? { decisions } : {}),
     ...(options.priceChanges === undefined ? {} : { tightens: prices.add }),

@@ -6,12 +6,13 @@ import { memoryFiles } from './memory-files.ts';
 
 const { joint, marks } = fixture();
 
-async function carry(csv: string) {
+async function carry(csv: string, stateNames = {}) {
   const { files, text } = memoryFiles({ 'jobs.csv': csv });
   const report = await carryJobs({ files, progress: () => {} }, joint, marks, {
     input: 'jobs.csv',
     out: 'out.csv',
     decisionsOut: 'ask.csv',
+    stateNames,
   });
   const all = parse(text('out.csv') ?? '', { columns: true }) as Record<string, string>[];
   return { report, lines: all.filter(line => line.origin === 'input') };
@@ -84,5 +85,33 @@ describe('a line that sums up others', () => {
   it('is a job where it has a state', async () => {
     const { lines } = await carry('job,item,state\nTotal,3.1.1,open\n');
     expect(lines[0]).toMatchObject({ outcome: 'carried' });
+  });
+});
+
+describe('the state of a line', () => {
+  it.each(['erledigt', 'Abgenommen', 'abgerechnet', 'terminé'])('is known in German and French: %s', async word => {
+    const { report } = await carry(`Nr;Stand\n3.1.1;offen\n3.1.2;${word}\n`);
+    expect(report.columns.state?.header).toBe('Stand');
+    expect(report.totals.closed).toBe(1);
+    expect(report.findings.filter(f => f.rule === 'unknown-state')).toEqual([]);
+  });
+
+  it.each(['nicht erledigt', 'in Arbeit', 'noch nicht geprüft', 'en cours'])(
+    'is open where it says so: %s',
+    async word => {
+      const { report } = await carry(`Nr;Stand\n3.1.1;${word}\n3.1.2;erledigt\n`);
+      expect(report.totals.closed).toBe(1);
+      expect(report.findings.filter(f => f.rule === 'unknown-state')).toEqual([]);
+    },
+  );
+
+  it('can be taught, and a word that is on no list is told with the way to teach it', async () => {
+    const csv = 'no,status\n3.1.1,hotovo\n3.1.2,open\n3.1.3,open\n';
+    const untaught = await carry(csv);
+    expect(untaught.report.totals.closed).toBe(0);
+    expect(untaught.report.findings.map(f => f.message).join()).toContain('--state-name "hotovo=done"');
+    const { report } = await carry(csv, { Hotovo: 'done' });
+    expect(report.totals.closed).toBe(1);
+    expect(report.findings.filter(f => f.rule === 'unknown-state')).toEqual([]);
   });
 });
