@@ -1,10 +1,19 @@
 import { ITEMS_FOLDER, parseEditionFiles, writeEditionFiles } from '../format/edition-files.ts';
 import { entriesOf, headerPath, tablePath, writeHeader, writeTable } from '../format/edition-table.ts';
-import { writeJson } from '../format/json.ts';
-import { decisionsFolder, lineageFolder, writeDecisionFiles, writeLineageFiles } from '../format/lineage-files.ts';
+import { parseJson, writeJson } from '../format/json.ts';
+import {
+  decisionsFolder,
+  lineageFolder,
+  parseDecisionFiles,
+  parseLineageFiles,
+  writeDecisionFiles,
+  writeLineageFiles,
+} from '../format/lineage-files.ts';
+import { draftFile, editionFile } from '../format/schemas.ts';
 import type { Decision, LineageRecord } from '../model/crosswalk.ts';
 import type { EditionDates } from '../model/edition.ts';
 import { CatalogError } from '../model/errors.ts';
+import type { Finding } from '../model/finding.ts';
 import type { Item, ItemId } from '../model/item.ts';
 import type { Settings } from '../model/settings.ts';
 import { DRAFT_PATH } from './names.ts';
@@ -24,27 +33,43 @@ export interface NewEdition {
 
 /** The edition's files; what could not be read back is refused before anything is written. */
 export function editionFiles(edition: NewEdition): Record<string, string> {
+  const { name } = edition;
   const own = writeEditionFiles(edition.settings, edition.items);
-  const [first, ...rest] = parseEditionFiles(own).findings;
-  if (first) {
-    throw new CatalogError(
-      'BadArgument',
-      `Edition ${edition.name} cannot be kept as it is: ${first.message} Mend that and try again.`,
-      {},
-      [first, ...rest],
-    );
-  }
-  return Object.fromEntries([
-    ...own,
-    ...writeLineageFiles(edition.name, edition.lineage, edition.oldFileOf),
-    ...writeDecisionFiles(edition.name, edition.decisions),
-  ]);
+  refuseUnreadable(name, parseEditionFiles(own).findings);
+  const decisions = writeDecisionFiles(name, edition.decisions);
+  refuseUnreadable(name, parseDecisionFiles(decisions).findings);
+  return Object.fromEntries([...own, ...lineageFiles(name, edition.lineage, edition.oldFileOf), ...decisions]);
+}
+
+/** The files of an edition's lineage; what could not be read back is refused before anything is written. */
+export function lineageFiles(
+  name: string,
+  lineage: readonly LineageRecord[],
+  oldFileOf: (id: ItemId) => ItemId,
+): ReadonlyMap<string, string> {
+  const files = writeLineageFiles(name, lineage, oldFileOf);
+  refuseUnreadable(name, parseLineageFiles(files).findings);
+  return files;
+}
+
+function refuseUnreadable(name: string, [first, ...rest]: readonly Finding[]): void {
+  if (!first) return;
+  throw new CatalogError(
+    'BadArgument',
+    `Edition ${name} cannot be kept as it is: ${first.message} Mend that and try again.`,
+    {},
+    [first, ...rest],
+  );
 }
 
 /** What publication adds: the header, and the frozen table that no later change touches. */
 export function frozenFiles(edition: NewEdition): Record<string, string> {
   const table = writeTable(entriesOf(edition.settings, edition.items));
-  return { [headerPath(edition.name)]: writeHeader(edition, table), [tablePath(edition.name)]: table };
+  const header = writeHeader(edition, table);
+  const path = headerPath(edition.name);
+  const parsed = parseJson(path, header, editionFile);
+  if (!('value' in parsed)) refuseUnreadable(edition.name, parsed.findings);
+  return { [path]: header, [tablePath(edition.name)]: table };
 }
 
 /** The files of a draft by path, and the folders that hold no others. */
@@ -53,8 +78,11 @@ export function draftFiles(edition: NewEdition): {
   readonly folders: readonly string[];
 } {
   const { name, replaces, dates } = edition;
+  const header = writeJson({ name, replaces, dates });
+  const parsed = parseJson(DRAFT_PATH, header, draftFile);
+  if (!('value' in parsed)) refuseUnreadable(name, parsed.findings);
   return {
-    files: { ...editionFiles(edition), [DRAFT_PATH]: writeJson({ name, replaces, dates }) },
+    files: { ...editionFiles(edition), [DRAFT_PATH]: header },
     folders: [ITEMS_FOLDER, lineageFolder(name), decisionsFolder(name)],
   };
 }

@@ -1,14 +1,14 @@
 import { ITEMS_FOLDER, OUTLINE_PATH, SETTINGS_PATH } from '../format/edition-files.ts';
-import { decisionsFolder, lineageFolder, writeLineageFiles } from '../format/lineage-files.ts';
+import { decisionsFolder, lineageFolder } from '../format/lineage-files.ts';
 import type { LineageRecord } from '../model/crosswalk.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { ItemId } from '../model/item.ts';
 import { refuseTaken } from './free-name.ts';
 import { followMain } from './main-branch.ts';
 import { DRAFT_PATH, draftRef, locate, MAIN, tagOf } from './names.ts';
-import { editionFiles, frozenFiles, type NewEdition } from './new-edition.ts';
+import { editionFiles, frozenFiles, lineageFiles, type NewEdition } from './new-edition.ts';
 import type { Catalog } from './open.ts';
-import { moveRef, readRef } from './refs.ts';
+import { moveRef, readRef, underLock } from './refs.ts';
 import {
   isAncestor,
   type Person,
@@ -47,7 +47,7 @@ export async function publishEdition(
 
 /**
  * Publishes a draft that is on its branch: a commit that joins it with main and carries its frozen table, then the
- * tag, then the branch of the draft goes.
+ * tag, then the branch of the draft goes. Throws Changed where the branch no longer stands at the tip.
  */
 export async function publishDraft(
   catalog: Catalog,
@@ -67,7 +67,17 @@ export async function publishDraft(
   const tree = await writeChanges(repo, base, changes);
   const parents = main === null || (await isAncestor(repo, main, tip)) ? [tip] : [main, tip];
   const commit = await writeCommit(repo, { tree, parents, message, author });
-  await tagEdition(repo, name, 0, commit, message, author);
+  // Under the lock of the branch: a step of work that came after the tip was read would stay behind on it for good.
+  await underLock(repo.fs, repo.gitdir, draftRef(name), async () => {
+    if ((await readRef(repo.fs, repo.gitdir, draftRef(name))) !== tip) {
+      throw new CatalogError(
+        'Changed',
+        `Somebody has worked on ${name} since it was read; nothing was published - look at it, and publish it again.`,
+        { name, tip },
+      );
+    }
+    await tagEdition(repo, name, 0, commit, message, author);
+  });
   await following(name, async () => {
     await followMain(repo);
     await moveRef(repo.fs, repo.gitdir, draftRef(name), tip, null);
@@ -93,7 +103,7 @@ export async function publishErratum(
       `${name} is a draft; its lineage is changed in the draft itself, not by an erratum.`,
     );
   }
-  const files = Object.fromEntries(writeLineageFiles(at.name, lineage, oldFileOf));
+  const files = Object.fromEntries(lineageFiles(at.name, lineage, oldFileOf));
   const changes = await changesFor(repo, at.tree, files, [lineageFolder(at.name)]);
   const tree = await writeChanges(repo, at.tree, changes);
   const commit = await writeCommit(repo, { tree, parents: [at.commit], message, author });
