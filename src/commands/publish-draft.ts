@@ -2,10 +2,10 @@ import type { EditionDates } from '../model/edition.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Finding } from '../model/finding.ts';
 import { placesOf } from '../model/places.ts';
-import { locate } from '../store/names.ts';
+import { holding, locate } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
 import { publishDraft as publish } from '../store/publish.ts';
-import { fileHolding, readDecisions, readEdition, readIndex, readLineage } from '../store/read.ts';
+import { fileHolding, readDecisionsAt, readEditionAt, readIndex, readLineageAt } from '../store/read.ts';
 import { type Ports, person } from './ports.ts';
 import { refuseBranch } from './read-draft.ts';
 import { releaseGate } from './release-gate.ts';
@@ -41,7 +41,9 @@ export async function publishDraft(
   if (request.seen !== undefined && request.seen !== at.commit) {
     throw new CatalogError('Changed', `Somebody has worked on ${at.name} since; look at it again.`);
   }
-  const { stops, remarks } = await releaseGate(ports, catalog, request.draft);
+  // The gate takes seconds, and other processes may write meanwhile: all of it reads this one commit.
+  const held = holding(catalog, at);
+  const { stops, remarks } = await releaseGate(ports, held, at.name);
   if (stops.length > 0 && request.override === undefined) {
     throw new CatalogError(
       'BadCatalog',
@@ -50,8 +52,8 @@ export async function publishDraft(
       stops,
     );
   }
-  const edition = await readEdition(catalog, request.draft);
-  const [lineage, decisions] = [await readLineage(catalog, at.name), await readDecisions(catalog, at.name)];
+  const edition = await readEditionAt(held, at);
+  const [lineage, decisions] = [await readLineageAt(held, at), await readDecisionsAt(held, at)];
   const { replaces } = edition.header;
   const older = replaces === null ? undefined : await readIndex(catalog, replaces);
   const old = placesOf(older?.settings ?? edition.settings, older?.entries ?? []);

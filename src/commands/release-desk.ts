@@ -1,7 +1,7 @@
 import type { EditionHeader } from '../model/edition.ts';
 import type { ReviewLine } from '../release/review-queue.ts';
 import type { Schedule } from '../release/schedule.ts';
-import { isJoined, listDraftBranches, listDrafts, locate, mainCommit } from '../store/names.ts';
+import { holding, isJoined, type Located, listDraftBranches, listDrafts, locate, mainCommit } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
 import { type Publication, readPublication } from '../store/publication.ts';
 import { readIndex } from '../store/read.ts';
@@ -55,11 +55,17 @@ const MOST = 4;
 export function releaseDesk(ports: Ports, reading: Catalog, writing: () => Promise<Catalog>): ReleaseDesk {
   const quiet = { ...ports, progress: () => {} };
   // Answers and comments stand on main, texts on the draft: both commits are part of what a reading rests on.
-  const state = async (draft: string) =>
-    JSON.stringify([draft, (await locate(reading, draft)).commit, await mainCommit(reading)]);
-  const nameIn = (key: string) => (JSON.parse(key) as [string])[0];
-  const gates = remember(MOST, (key: string) => releaseGate(quiet, reading, nameIn(key)));
-  const reviews = remember(MOST, (key: string) => reviewLines(quiet, reading, { edition: nameIn(key) }));
+  const state = async (draft: string, at?: Located) =>
+    JSON.stringify([at ?? (await locate(reading, draft)), await mainCommit(reading)]);
+  const foundIn = (key: string) => (JSON.parse(key) as [Located])[0];
+  const gates = remember(MOST, (key: string) => {
+    const at = foundIn(key);
+    return releaseGate(quiet, holding(reading, at), at.name);
+  });
+  const reviews = remember(MOST, (key: string) => {
+    const at = foundIn(key);
+    return reviewLines(quiet, holding(reading, at), { edition: at.name });
+  });
   const turn = inTurn();
   return {
     drafts: () => listDrafts(reading),
@@ -72,12 +78,12 @@ export function releaseDesk(ports: Ports, reading: Catalog, writing: () => Promi
     publication: async draft => {
       const at = await locate(reading, draft);
       refuseBranch(at);
-      const { header, entries } = await readIndex(reading, draft);
+      const { header, entries } = await readIndex(holding(reading, at), at.name);
       const left: string[] = [];
       for (const { name, tip } of await listDraftBranches(reading, at.name)) {
         if (!(await isJoined(reading, tip, at.commit))) left.push(name);
       }
-      return { header, commit: at.commit, items: entries.length, gate: await gates(await state(draft)), left };
+      return { header, commit: at.commit, items: entries.length, gate: await gates(await state(draft, at)), left };
     },
     publish: async (draft, how, by) => {
       const author = { name: by.name, email: by.address };

@@ -11,7 +11,7 @@ import { numberFindings } from '../release/gate-numbers.ts';
 import { type OwnReference, referenceFindings } from '../release/gate-references.ts';
 import { openReview } from '../release/review-queue.ts';
 import { outOfOrder } from '../release/schedule.ts';
-import { locate } from '../store/names.ts';
+import { holding, locate } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
 import { indexOf, readDecisions, readEdition, readIndex, readLineage } from '../store/read.ts';
 import { checkCatalog } from './check-catalog.ts';
@@ -28,25 +28,30 @@ export interface ReleaseReport extends GateReport {
 /** Asks everything that has to be true of a draft before it is published; of an edition, whether it was. */
 export async function releaseGate(ports: Ports, catalog: Catalog, name: string): Promise<ReleaseReport> {
   const at = await locate(catalog, name);
+  return gateAt(ports, holding(catalog, at), at.name);
+}
+
+/** @param catalog holds the draft at the commit that is asked about */
+async function gateAt(ports: Ports, catalog: Catalog, name: string): Promise<ReleaseReport> {
   const edition = await readEdition(catalog, name);
   const { replaces } = edition.header;
   const older = replaces === null ? undefined : await readEdition(catalog, replaces);
   const step = older ? await stepFindings(ports, catalog, name, edition, older) : NOTHING;
-  ports.progress(`Reading the texts of ${at.name} as a reviewer would`);
+  ports.progress(`Reading the texts of ${name} as a reviewer would`);
   const { lines, findings: unread } = await reviewLines(ports, catalog, { edition: name });
   const files = (await checkCatalog(catalog, name)).findings;
   const told = new Set([...step.conservation, ...step.lineage].map(f => f.message));
   return {
-    edition: at.name,
+    edition: name,
     replaces,
     ...gateOf({
       ...step,
       ids: older ? await idFindings(catalog, edition, older) : [],
       references: await ownReferences(catalog, edition, older, name),
       numbering: numberFindings(edition.settings, edition.items),
-      comments: stopping(openComments((await readComments(catalog, at.name)).records)),
-      review: [...openReview(lines, at.name), ...unread],
-      dates: outOfOrder(at.name, edition.header.dates),
+      comments: stopping(openComments((await readComments(catalog, name)).records)),
+      review: [...openReview(lines, name), ...unread],
+      dates: outOfOrder(name, edition.header.dates),
       files: files.filter(f => !told.has(f.message)),
     }),
   };
