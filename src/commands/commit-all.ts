@@ -2,7 +2,10 @@ import { dirname } from 'node:path';
 import { commitAll } from './commit-pending.ts';
 import type { Files, PendingFile } from './ports.ts';
 
-/** Writes texts or bytes to their paths, folders made where they lack; where one cannot be written, all stay as they were. */
+/**
+ * Writes texts or bytes to their paths, folders made where they lack; where the bytes of one cannot be written, all stay
+ * as they were. A name that cannot be changed then leaves those before it changed.
+ */
 export async function writeTogether(
   files: Files,
   outputs: readonly (readonly [path: string, content: string | Uint8Array])[],
