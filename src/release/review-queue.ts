@@ -140,6 +140,6 @@ export function openReview(lines: readonly ReviewLine[], edition: string): Findi
   });
   const rest = lines.filter(l => (l.state === 'open' || l.state === 'again') && l.evidence.length === 0).length;
   if (rest === 0) return stops;
-  const message = `${rest} of ${lines.length} review questions, against which nothing speaks, nobody has answered; fishplate review ${edition} lists them.`;
+  const message = `${rest} of ${lines.length} review questions have no answer yet; nothing speaks against a yes to them. List them with: fishplate review list ${edition} --open`;
   return [...stops, { rule: 'review-unasked', severity: 'note', subject: edition, message }];
 }

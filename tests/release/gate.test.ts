@@ -124,6 +124,8 @@ describe('the fixed questions', () => {
     const rules = (list: ReturnType<typeof queue>) =>
       openReview(list, '2030').map(f => `${f.rule} ${f.subject} ${f.severity}`);
     const unasked = 'review-unasked 2030 note';
+    const told = openReview(queue(), '2030').find(f => f.rule === 'review-unasked')?.message;
+    expect(told).toMatch(/fishplate review list 2030 --open$/);
     expect(rules(queue())).toEqual(['review-open a1 error', 'review-open b1x error', unasked]);
     expect(rules(queue(say('yes')))).toEqual(['review-open a1 error', unasked]);
     expect(rules(queue(say('no')))).toEqual(['review-no b1x error', 'review-open a1 error', unasked]);
