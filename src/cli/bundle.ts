@@ -1,6 +1,7 @@
 import type { Command } from 'commander';
 import { piecesIn, publishBundle } from '../commands/publish-bundle.ts';
 import { portsOf, readingCatalog } from './context.ts';
+import { warnOfNoAddress } from './no-address.ts';
 import { count, printJson, printLines, reportFindings, thousands } from './print.ts';
 
 interface BundleOptions {
@@ -28,6 +29,7 @@ export function addBundle(program: Command): void {
 Examples:
   fishplate bundle 2018 2024 --out publication
   fishplate bundle 2018 2024 --out publication --only site,lookup
+  fishplate bundle 2018 2024 --out publication --base https://standards.example.org/works/
 
 Open publication/site/index.html by double click; it needs no server and no signal.
 Exit code 1: done, and some items have neither an heir nor a withdrawal (listed on the error stream).`,
@@ -50,6 +52,7 @@ Exit code 1: done, and some items have neither an heir nor a withdrawal (listed 
           ...report.files.filter(f => !/^site\/(?!index)/.test(f.path)).map(f => `  ${f.path}`),
         ]);
       }
+      warnOfNoAddress(options.base, only);
       reportFindings(report.findings);
     });
 }

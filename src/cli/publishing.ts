@@ -7,6 +7,7 @@ import { CatalogError } from '../model/errors.ts';
 import { readIndex } from '../store/read.ts';
 import { portsOf, readingCatalog, writingCatalog } from './context.ts';
 import { isoDate } from './dates.ts';
+import { warnOfNoAddress } from './no-address.ts';
 import { count, printJson, printLines, reportFindings } from './print.ts';
 
 /** The commands that make a draft an edition, and correct one that is. */
@@ -18,9 +19,28 @@ export function addPublishing(program: Command): void {
     .option('--effective <date>', 'date from which the edition holds')
     .option('--transition-ends <date>', 'date until which the edition replaced may be used')
     .option('--bundle <dir>', 'write what is published with it into this folder as well; see fishplate bundle')
+    .option('--base <address>', 'where the items can be named on the web, for the data of the bundle')
     .option('--notes <text>', 'what is new, for those who will use it; stands in the commit and the tag')
     .option('--override <why>', 'publish although findings are open; the reason goes on record')
+    .addHelpText(
+      'after',
+      `
+Examples:
+  fishplate check 2030 --release
+  fishplate publish 2030 --effective 2030-07-01 --bundle publication --base https://standards.example.org/works/`,
+    )
     .action(async (draft: string, options: PublishOptions, command: Command) => {
+      // What is published stays published: an address that cannot be used is refused before that.
+      const base =
+        options.base === undefined
+          ? undefined
+          : (await import('../commands/publish-bundle.ts')).addressIn(options.base);
+      if (base !== undefined && options.bundle === undefined) {
+        throw new CatalogError(
+          'BadArgument',
+          '--base is for the data of a bundle; add --bundle FOLDER, or leave it out.',
+        );
+      }
       if (options.bundle !== undefined) await realFiles.makeFolder(options.bundle);
       const dates = {
         ...(options.effective ? { effective: isoDate(options.effective) } : {}),
@@ -33,7 +53,7 @@ export function addPublishing(program: Command): void {
         ...(options.override === undefined ? {} : { override: options.override }),
       });
       printLines([`Edition ${draft} is published: ${count(report.items, 'item')}.`]);
-      if (options.bundle !== undefined) await bundleOf(draft, options.bundle, command);
+      if (options.bundle !== undefined) await bundleOf(draft, options.bundle, base, command);
       // Notes are for whoever asks what stops a draft; what is published is published.
       reportFindings(report.findings.filter(f => f.severity !== 'note'));
     });
@@ -65,7 +85,7 @@ export function addPublishing(program: Command): void {
     });
 }
 
-async function bundleOf(edition: string, out: string, command: Command): Promise<void> {
+async function bundleOf(edition: string, out: string, base: string | undefined, command: Command): Promise<void> {
   const { publishBundle } = await import('../commands/publish-bundle.ts');
   const catalog = await readingCatalog(command);
   const { replaces } = (await readIndex(catalog, edition)).header;
@@ -75,12 +95,15 @@ async function bundleOf(edition: string, out: string, command: Command): Promise
       `${edition} is published and replaces no edition, so there is no crosswalk to bundle; nothing else is to be done.`,
     );
   }
-  const { files } = await publishBundle(portsOf(command), catalog, { from: replaces, to: edition, out });
+  const request = { from: replaces, to: edition, out, ...(base === undefined ? {} : { base }) };
+  const { files } = await publishBundle(portsOf(command), catalog, request);
   printLines([`${count(files.length, 'file')} written to ${out}.`]);
+  warnOfNoAddress(base);
 }
 
 interface PublishOptions {
   readonly bundle?: string;
+  readonly base?: string;
   readonly effective?: string;
   readonly transitionEnds?: string;
   readonly notes?: string;
