@@ -1,5 +1,6 @@
 import type { DateOrder } from '../carryover/calendar-date.ts';
 import { type Columns, findColumns, namesEditions, type ToldColumns } from '../carryover/columns.ts';
+import { countCut, cutFindings } from '../carryover/cut-numbers.ts';
 import { hasOurColumns } from '../carryover/job-case.ts';
 import type { JobPolicy } from '../carryover/job-policy.ts';
 import type { Way } from '../carryover/job-reader.ts';
@@ -89,11 +90,13 @@ export async function carryJobs(
   const columns = findColumns(joint, source.header, source.sample, options.columns ?? {});
   const days = policy ? await jobDays(source, columns, policy, options.dates) : undefined;
   const { decisions } = await readDecisions(files, options);
+  const cut = source.textOnly ? await countCut(joint, numberCells(source, columns)) : new Map<string, number>();
   const prices = priceChanges(joint, columns);
   const carrierOptions: CarrierOptions = {
     ...(namesEditions(source.sample, columns) && options.others ? { others: await options.others() } : {}),
     ...(options.typeNames ? { typeNames: options.typeNames } : {}),
     ...(options.stateNames ? { stateNames: options.stateNames } : {}),
+    ...(cut.size > 0 ? { perhapsCut: cut } : {}),
     ...(policy && days ? { policy, dayOf: days.dayOf } : {}),
     ...(decisions ? { decisions } : {}),
     ...(options.priceChanges === undefined ? {} : { tightens: prices.add }),
@@ -151,13 +154,22 @@ export async function carryJobs(
       cases: carrier.cases(),
       questions,
       editions: cited.size > 1 ? Object.fromEntries(cited) : {},
-      findings: [...(days?.findings ?? []), ...carried.findings, ...carrier.findings()],
+      findings: [
+        ...(days?.findings ?? []),
+        ...cutFindings(joint, input, cut),
+        ...carried.findings,
+        ...carrier.findings(),
+      ],
       answered: decisions?.toKeep(edition) ?? [],
     };
   } catch (error) {
     for (const file of pending) await file.abandon();
     throw error;
   }
+}
+
+async function* numberCells(source: JobSource, { number }: Columns): AsyncGenerator<string, void, undefined> {
+  for await (const { cells } of source.lines()) yield cells[number.at] ?? '';
 }
 
 /** A table of jobs in the format that its first bytes tell. @throws CatalogError BadTable, BadFile */

@@ -11,6 +11,7 @@ export async function csvJobs(files: Files, input: string): Promise<JobSource | 
   return {
     header: header.cells,
     sample: sample.map(r => r.cells),
+    textOnly: true,
     lines: async function* () {
       const { batches } = await readCsv(files.stream(input));
       let first = true;

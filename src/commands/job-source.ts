@@ -33,6 +33,8 @@ export interface JobSource {
   readonly header: readonly string[];
   /** The first lines, by which columns are found. */
   readonly sample: readonly (readonly string[])[];
+  /** Its cells are text, whatever they were in the spreadsheet that wrote them. */
+  readonly textOnly?: true;
   /** All lines, for what only the whole table can tell. */
   lines(): AsyncIterable<JobLine>;
   /** Writes the table with our columns; gives the sha256 of what was read, and what there is to say of it. */

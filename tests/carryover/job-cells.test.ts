@@ -1,6 +1,7 @@
 import { parse } from 'csv-parse/sync';
 import { describe, expect, it } from 'vitest';
 import { carryJobs } from '../../src/commands/carry-jobs.ts';
+import { joinEditions } from '../../src/crosswalk/joint.ts';
 import { fixture } from './fixture.ts';
 import { memoryFiles } from './memory-files.ts';
 
@@ -113,5 +114,28 @@ describe('the state of a line', () => {
     const { report } = await carry(csv, { Hotovo: 'done' });
     expect(report.totals.closed).toBe(1);
     expect(report.findings.filter(f => f.rule === 'unknown-state')).toEqual([]);
+  });
+});
+
+describe('a number that a spreadsheet may have cut before it saved the file as csv', () => {
+  const entries = joint.from.entries.map(e => ({ ...e, number: { stays: '3.10', w31: '3.01' }[e.id] ?? e.number }));
+  const numbered = entries.map(e => (e.id === 'base' ? { ...e, number: '3.1' } : e));
+  const cuttable = joinEditions({ ...joint.from, entries: numbered }, joint.to, joint.crosswalk);
+  const both = async (csv: string) => {
+    const { files } = memoryFiles({ 'jobs.csv': csv });
+    const options = { input: 'jobs.csv', out: 'out.csv' };
+    const report = await carryJobs({ files, progress: () => {} }, cuttable, marks, options);
+    return [report.totals.folded, report.findings.filter(f => f.rule === 'perhaps-cut').map(f => f.message)];
+  };
+
+  it('is told with its lines, and they fold into none', async () => {
+    expect(await both('job,item,status\nA,3.1,open\nA,3.1,open\n')).toEqual([
+      0,
+      [expect.stringMatching(/^3\.1 stands on 2 lines, and 3\.10, which 2018 prints too, on none: /)],
+    ]);
+  });
+
+  it('is none where another number has kept its zero', async () => {
+    expect(await both('job,item,status\nA,3.1,open\nA,3.1,open\nB,3.10,open\n')).toEqual([1, []]);
   });
 });
