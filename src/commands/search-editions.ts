@@ -1,7 +1,7 @@
 import type { Entry } from '../model/edition.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { ItemId } from '../model/item.ts';
-import { idsOneSlipAway, isMistypedId, namesInQuery } from '../search/names.ts';
+import { idsOneSlipAway, isMistypedId, namesInQuery, pointedNumber } from '../search/names.ts';
 import type { Found } from '../search/search-index.ts';
 import { foldText, looksLikeNumber } from '../search/terms.ts';
 import { nearestNames } from '../text/nearest.ts';
@@ -62,8 +62,9 @@ const MOST_MEANINGS = 24;
  * no longer prints leads to its meanings in other editions, and so to what became of it.
  */
 export async function searchEditions(published: PublishedCatalog, request: SearchRequest): Promise<SearchAnswer> {
-  const query = [...request.query.trim()].slice(0, LONGEST_QUERY).join('');
-  const cut = query.length < request.query.trim().length;
+  const typed = [...request.query.trim()].slice(0, LONGEST_QUERY).join('');
+  const cut = typed.length < request.query.trim().length;
+  const query = await asPrinted(published, typed);
   const all = published.headers.map(h => h.name);
   const asked = request.edition === undefined ? all : [(await published.edition(request.edition)).header.name];
   const names = namesInQuery(query);
@@ -104,12 +105,23 @@ export async function searchEditions(published: PublishedCatalog, request: Searc
 
   const wrong = meanings.length > 0 ? undefined : names.find(isMistypedId);
   const answer = { query, cut, meanings: meanings.slice(0, MOST_MEANINGS), editions, later };
+  const numbers = [...names, pointedNumber(query) ?? ''].filter(n => looksLikeNumber(foldText(n)));
   const nothing = meanings.length === 0 && editions.every(e => e.total === 0 || e.matched !== 'all');
   return {
     ...answer,
     ...(wrong === undefined ? {} : { mistyped: { id: wrong, meant: await idsNear(published, wrong) } }),
-    nearest: nothing && names.some(n => looksLikeNumber(foldText(n))) ? await nearestNumbers(published, names) : [],
+    nearest: nothing && numbers.length > 0 ? await nearestNumbers(published, [...names, ...numbers]) : [],
   };
+}
+
+/** What was typed, with points where only these make it a number that an edition prints, or begins one with. */
+export async function asPrinted(published: PublishedCatalog, typed: string): Promise<string> {
+  const pointed = pointedNumber(typed);
+  if (pointed === undefined) return typed;
+  const editions = await Promise.all(published.headers.map(h => published.edition(h.name)));
+  const printed = (number: string) =>
+    editions.some(e => foldedOf(e).some(line => line.number === number || isBelow(line.number, number)));
+  return !printed(foldText(typed)) && printed(foldText(pointed)) ? pointed : typed;
 }
 
 async function meaningsOf(published: PublishedCatalog, editions: readonly string[], names: readonly string[]) {

@@ -1,4 +1,5 @@
 import type { Entry } from '../model/edition.ts';
+import { pointedNumber } from '../search/names.ts';
 import { foldText } from '../search/terms.ts';
 import type { PublishedCatalog, PublishedEdition } from './published-catalog.ts';
 
@@ -17,9 +18,12 @@ const LEAST_LETTERS = 2;
  * is asked with every letter.
  */
 export async function suggestItems(published: PublishedCatalog, typed: string, most: number): Promise<SuggestedItem[]> {
-  const wanted = foldText(typed).trim().replace(/\s+/g, ' ');
-  if (wanted === '') return [];
+  const plain = foldText(typed).trim().replace(/\s+/g, ' ');
+  if (plain === '') return [];
   const editions = await Promise.all([...published.headers].reverse().map(h => published.edition(h.name)));
+  const begun = (number: string) => editions.some(e => foldedOf(e).some(line => line.number.startsWith(number)));
+  const pointed = pointedNumber(plain);
+  const wanted = pointed !== undefined && !begun(plain) && begun(pointed) ? pointed : plain;
   const found = new Map<string, SuggestedItem>();
   const add = (edition: PublishedEdition, entry: Entry) =>
     found.size < most &&

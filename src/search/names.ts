@@ -40,6 +40,19 @@ export function namesInQuery(query: string): string[] {
   return [...new Set([whole, ...words.filter(w => words.length > 1 && looksLikeNumber(foldText(w)))])].filter(Boolean);
 }
 
+/**
+ * A number as a phone's keypad writes it, with commas, hyphens or blanks in place of its points (`4,1,3,3`, `4 1 3 3`);
+ * undefined where the text is nothing of the kind. A catalog may print such signs: ask for what was typed first.
+ */
+export function pointedNumber(typed: string): string | undefined {
+  const text = bare(typed.trim());
+  const segment = String.raw`(?:\p{L}|\p{N}+)`;
+  const signs = new RegExp(String.raw`^${segment}(?:[.,-]\p{N}+)+$`, 'u').test(foldText(text));
+  const blanks = new RegExp(String.raw`^${segment}(?:\s+\p{N}+)+$`, 'u').test(text);
+  const pointed = signs ? foldText(text).replace(/[,-]/g, '.') : text.replace(/\s+/g, '.');
+  return (signs || blanks) && pointed !== text ? pointed : undefined;
+}
+
 const bare = (word: string) => word.replace(/^[\s"'([{§#]+|[\s"')\]},;:.!?]+$/g, '');
 
 /** Whether a word has the shape of a minted id, but its check character does not agree: somebody mistyped it. */

@@ -103,6 +103,8 @@ describe.skipIf(chromiumPath === undefined)('the published site, opened from its
       await page.goto(`file://${join(out, 'lookup.html')}`);
       await page.locator('input').first().fill('3.1.1.1');
       await page.getByText('3.1.1.1 of 2018 became 4.1.1.1 in 2024.').waitFor();
+      await page.locator('input').first().fill('3,1,1,1');
+      await page.getByText('3.1.1.1 of 2018 became 4.1.1.1 in 2024.').waitFor();
       await page.locator('input').first().fill('gutter');
       await page.getByRole('button', { name: /^2\.1\.1\.1\b/ }).click();
       await page.getByText('2.1.1.1 stands in 2024.').waitFor();

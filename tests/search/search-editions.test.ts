@@ -31,6 +31,14 @@ test('a number that is gone from the asked edition leads to what became of it', 
   expect(meanings[0]!.trace.told[0]).toMatch(/^2018 9\.1\.1\.2 .* in 2024/);
 });
 
+test('a number typed with commas, blanks or hyphens is the number that is printed with points', async () => {
+  const found = async (query: string) => (await search(query)).meanings.map(m => `${m.edition} ${m.entry.number}`);
+  const printed = await found('9.1.1.2');
+  expect(printed).toContain('2018 9.1.1.2');
+  for (const typed of ['9,1,1,2', '9 1 1 2', '9-1-1-2']) expect([typed, await found(typed)]).toEqual([typed, printed]);
+  expect((await search('4,2,3,99')).nearest[0]).toMatch(/^4\.2\.3\./);
+});
+
 test('the beginning of a number lists what stands below it, in order', async () => {
   const { editions } = await search('4.2', '2024');
   expect(editions[0]!.hits.slice(0, 2).map(h => h.entry.number)).toEqual(['4.2.1', '4.2.1.1']);

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { idsOneSlipAway, isMistypedId, namesInQuery } from '../../src/search/names.ts';
+import { idsOneSlipAway, isMistypedId, namesInQuery, pointedNumber } from '../../src/search/names.ts';
 import { looksLikeNumber, numberPrefixes, searchTerms } from '../../src/search/terms.ts';
 
 test('a number stays whole', () => {
@@ -33,6 +33,13 @@ test('signs around a number are dropped', () => {
   expect(namesInQuery('§ 4.2.3.')).toContain('4.2.3');
   expect(namesInQuery('(4.2.3)')).toEqual(['4.2.3']);
   expect(namesInQuery('4.2.3 terrace')).toEqual(['4.2.3 terrace', '4.2.3']);
+});
+
+test('commas, hyphens and blanks between the segments of a number are read as points, other texts are left alone', () => {
+  const typed = ['4,1,3,3', '4 1 3 3', '4-1-3-3', '4.1,3', 'A,1'];
+  expect(typed.map(pointedNumber)).toEqual(['4.1.3.3', '4.1.3.3', '4.1.3.3', '4.1.3', 'a.1']);
+  const others = ['4.1.3.3', '4', '4.2, 5.1', '4.2 5.1', 'gutter 3', '3.2.14-c', '2 m'];
+  expect(others.map(pointedNumber)).toEqual(others.map(() => undefined));
 });
 
 test('an id with a wrong character is seen as mistyped, a word is not', () => {

@@ -64,7 +64,10 @@
   };
 
   const show = () => {
-    const typed = fold(input.value).replace(/[.\s]+$/, '');
+    const plain = fold(input.value).replace(/[.,\s-]+$/, '');
+    // The keypad of a phone has a comma and no point.
+    const isNumber = /^(?:\p{L}|\p{N}+)(?:(?:[.,-]\p{N}+)+|(?:\s+\p{N}+)+)$/u.test(plain);
+    const typed = isNumber && hitsOf(plain).length === 0 ? plain.replace(/[,\s-]+/g, '.') : plain;
     const hits = hitsOf(typed);
     const exact = hits.filter(a => a.number === typed || a.id === typed);
     const answered = new Set(exact.length > 0 ? exact : hits.length <= FEW ? hits : []);
