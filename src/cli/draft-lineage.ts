@@ -11,7 +11,10 @@ export function addLineageOperations(draft: Command): void {
     'End an item with everything below it, and say why',
     'withdraw 4.2.3 --reason obsolete --note "Lead flashings are no longer used."',
   )
-    .requiredOption('--reason <code>', "one of the catalog's reasons")
+    .requiredOption(
+      '--reason <code>',
+      "one of the catalog's reasons; any other is refused with the list; a catalog that lists none takes any",
+    )
     .option('--types <type...>', 'only for these installation types')
     .option('--governs <text>', 'what governs instead: whose rule, for which place')
     .option('--checked <date>', 'the day on which that was read')

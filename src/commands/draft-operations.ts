@@ -8,7 +8,7 @@ import type { NewItem, Operation } from '../model/operation.ts';
 import type { Catalog } from '../store/open.ts';
 import { type DraftStep, saveDraftSteps } from '../store/write-draft.ts';
 import { mintIds } from './mint-ids.ts';
-import { named } from './named-item.ts';
+import { named, namedInDraft } from './named-item.ts';
 import { type Ports, person } from './ports.ts';
 import { draftToWrite, type ReadDraft, readDraft } from './read-draft.ts';
 
@@ -136,7 +136,7 @@ const NAMING = new Set(['id', 'ids', 'into', 'pointsTo', 'under', 'after']);
 
 /** An operation with every item told by its id, and an id for every new one. */
 function withIds(state: DraftState, written: WrittenOperation, ids: Ids): Operation {
-  const here = (name: string) => named(state.items, name, 'the draft');
+  const here = (name: string) => namedInDraft(state, name);
   const old = (name: string) => named(state.older?.items ?? [], name, state.older?.header.name ?? 'no older edition');
   const made = (item: Partial<NewItem>) => ({ ...item, id: item.id ?? ids.next() });
   const names = (field: string) =>

@@ -1,7 +1,7 @@
 import { sourcesOf, typesOf } from '../editing/draft-state.ts';
 import type { Item } from '../model/item.ts';
 import type { Catalog } from '../store/open.ts';
-import { named } from './named-item.ts';
+import { namedInDraft } from './named-item.ts';
 import { readDraft } from './read-draft.ts';
 
 /** An item of a draft with what it was made of at hand. */
@@ -23,7 +23,7 @@ export async function showDraftItem(
 ): Promise<DraftItem | { readonly children: readonly Item[] }> {
   const { state } = await readDraft(catalog, draft);
   if (name === undefined) return { children: state.items.filter(i => i.parent === null) };
-  const id = named(state.items, name, 'the draft');
+  const id = namedInDraft(state, name);
   const from = new Set(sourcesOf(state, id));
   return {
     item: state.items.find(i => i.id === id)!,

@@ -125,6 +125,25 @@ describe('work on a draft', () => {
     fsck(git);
   });
 
+  it('says of what was withdrawn in the draft how to put the reason right, and that way leads there', async () => {
+    const { run } = await openDraft();
+    expect((await run('withdraw', '1.2.1', '--reason', 'nonsense')).status).toBe(0);
+    for (const again of [
+      ['withdraw', '1.2.1', '--reason', 'obsolete'],
+      ['show', '1.2.1'],
+    ]) {
+      expect(await run(...again)).toEqual({
+        status: 2,
+        said: 'fishplate: 1.2.1 was withdrawn in this draft (nonsense); bring it back with: fishplate draft restore 1.2.1, or undo the step that fishplate draft log names',
+      });
+    }
+    expect((await run('restore', '1.2.1', '--under', '1.2')).status).toBe(0);
+    expect(await run('withdraw', '1.2.1', '--reason', 'obsolete')).toEqual({
+      status: 0,
+      said: 'Withdraw 1.2.1: obsolete.',
+    });
+  });
+
   it('from a file is done whole or not at all', async () => {
     const { dir, git, run } = await openDraft();
     const before = nativeGit(git, 'rev-parse', 'draft/2030');
