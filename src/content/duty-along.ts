@@ -1,7 +1,7 @@
 import type { Joint } from '../crosswalk/joint.ts';
 import type { Item, ItemContent, ItemId, TypeId } from '../model/item.ts';
 import { words } from '../text/words.ts';
-import { compareDuty, type DutyVerdict } from './compare-texts.ts';
+import { compareDuty, type DutyVerdict } from './compare-duty.ts';
 import { isEmptyWord } from './empty-words.ts';
 import type { PairLink, Texts } from './marks.ts';
 import { meaning } from './meaning.ts';

@@ -1,7 +1,10 @@
+import type { Evidence } from '../model/duty-evidence.ts';
 import { changedValues } from './changed-values.ts';
+import { compareDuty } from './compare-duty.ts';
 import { joinedAs } from './compounds.ts';
 import { cutOut } from './lost-runs.ts';
 import { lostSegments } from './lost-segments.ts';
+import { withDropped } from './lost-sentences.ts';
 import { lostThings } from './lost-things.ts';
 import type { Quantity } from './quantities.ts';
 import { type Reading, readText } from './reading.ts';
@@ -35,11 +38,16 @@ export interface RetentionOfText {
   readonly changed: readonly Changed[];
 }
 
-/** What of a text none of its heirs states any more: quantities, conditions, exceptions, things and references. */
+/**
+ * What of a text none of its heirs states any more: quantities, conditions, exceptions, things and references, and the
+ * sentences and demands that `compareDuty` calls dropped.
+ */
 export function lostFrom(from: string, heirs: readonly string[]): readonly Lost[] {
   return retentionOf(
     readText(from),
     heirs.map(text => readText(text)),
+    [],
+    compareDuty(from, heirs.join('\n')).evidence,
   ).lost;
 }
 
@@ -47,8 +55,14 @@ export function lostFrom(from: string, heirs: readonly string[]): readonly Lost[
  * The same, of texts already read, with the values that changed told apart.
  *
  * @param context what holds for the heirs without being their words: titles and purposes of what they stand in
+ * @param evidence of the comparison of what the old text and its heirs ask
  */
-export function retentionOf(old: Reading, says: readonly Reading[], context: readonly Reading[] = []): RetentionOfText {
+export function retentionOf(
+  old: Reading,
+  says: readonly Reading[],
+  context: readonly Reading[] = [],
+  evidence: readonly Evidence[] = [],
+): RetentionOfText {
   const from = says.reduce(joinedAs, old);
   const heirs = says.map(heir => joinedAs(heir, old));
   const all = [...heirs, ...context];
@@ -62,8 +76,9 @@ export function retentionOf(old: Reading, says: readonly Reading[], context: rea
   found.push(...things);
   const cuts = cutOut(from, heirs, all).filter(apart);
   const inOrder = (a: { start: number }, b: { start: number }) => a.start - b.start;
+  const lost = joined(from.text, [...found, ...cuts].sort(inOrder));
   return {
-    lost: joined(from.text, [...found, ...cuts].sort(inOrder)),
+    lost: withDropped(old, lost, evidence, all),
     changed: changed.filter(c => !segments.some(s => within(c, s))).sort(inOrder),
   };
 }

@@ -3,7 +3,7 @@ import type { PairLink } from '../crosswalk/pair-link.ts';
 import type { AppliesTo, Duty, Marks } from '../model/crosswalk.ts';
 import type { Entry } from '../model/edition.ts';
 import type { Item, ItemId, TypeId } from '../model/item.ts';
-import type { DutyVerdict } from './compare-texts.ts';
+import type { DutyVerdict } from './compare-duty.ts';
 import { dutyAlong } from './duty-along.ts';
 import { compareWording } from './wording.ts';
 

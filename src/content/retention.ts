@@ -1,7 +1,9 @@
 import type { Joint } from '../crosswalk/joint.ts';
 import type { Link } from '../model/crosswalk.ts';
 import type { Item, ItemId, TypeId } from '../model/item.ts';
+import { dutyAlong } from './duty-along.ts';
 import { type Changed, type Lost, retentionOf } from './lost.ts';
+import { isPair } from './marks.ts';
 import { type Reading, readText } from './reading.ts';
 import { sentenceIsGone } from './sentence-gone.ts';
 
@@ -76,7 +78,9 @@ function ofItem(
     const from = read(asked);
     const says = heirs.map(h => read(saidBy(joint, h, texts)));
     const context = [...heirs.flatMap(h => inheritedBy(joint, h, texts)), typeNames(joint, types)].map(read);
-    const { lost, changed } = retentionOf(from, says, context);
+    // What the crosswalk calls dropped must not be called kept here, so the same comparison is asked.
+    const evidence = links.filter(isPair).flatMap(link => dutyAlong(joint, link, types[0], texts).evidence);
+    const { lost, changed } = retentionOf(from, says, context, evidence);
     const decision = links.find(l => l.decision !== undefined)?.decision;
     const covered = (loss: Lost) => decision !== undefined && sentenceIsGone(from, loss.start, [...says, ...context]);
     return {

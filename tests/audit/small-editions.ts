@@ -1,0 +1,45 @@
+import { joinEditions } from '../../src/crosswalk/joint.ts';
+import type { EditionIndex } from '../../src/model/edition.ts';
+import type { Item } from '../../src/model/item.ts';
+
+type Line = readonly [id: string, title: string, text: string];
+
+/** Two editions without parts or types, and links from old ids to new ones. */
+export function smallEditions(
+  old: readonly Line[],
+  now: readonly Line[],
+  links: readonly (readonly [string, string])[],
+) {
+  const [a, b] = [edition('old', old), edition('now', now)];
+  const joint = joinEditions(a.index, b.index, {
+    from: 'old',
+    to: 'now',
+    links: links.map(([from, to]) => ({
+      from,
+      to,
+      fromExtent: 'unknown',
+      toExtent: 'unknown',
+      basis: 'declared',
+      confidence: 1,
+    })),
+  });
+  return { joint, texts: { from: (id: string) => a.items.get(id), to: (id: string) => b.items.get(id) } };
+}
+
+function edition(name: string, lines: readonly Line[]) {
+  const items = lines.map(([id, title, text]): Item => ({ id, number: id, level: 1, parent: null, title, text }));
+  const index: EditionIndex = {
+    header: { name, erratum: 0, replaces: null, dates: {}, state: 'published' },
+    settings: {
+      title: 'Small',
+      language: 'en',
+      levels: [{ name: 'Requirement', obliges: true }],
+      fileLevel: 1,
+      numbering: { levels: [{ style: 'decimal' }], numbersUnique: true },
+      installationTypes: [],
+      withdrawalReasons: [],
+    },
+    entries: items.map(({ text, ...item }) => ({ ...item, hash: `${item.title} ${text}`, obliges: true })),
+  };
+  return { index, items: new Map(items.map(i => [i.id, i])) };
+}
