@@ -11,6 +11,8 @@ export interface HomePage {
     readonly size: string;
     readonly from?: { readonly word: string; readonly href: string };
   }[];
+  /** What can be looked up here, taken from the newest edition: `4.2.3, or Visible overflow`; absent where none is. */
+  readonly example?: string;
   /** Whether files can be carried over here. */
   readonly carries: boolean;
   readonly newest?: { readonly sentence: string; readonly href: string; readonly word: string };
@@ -38,10 +40,14 @@ export async function homePage(published: PublishedCatalog, carries: boolean): P
     });
   }
   const newest = published.headers.at(-1);
-  if (!newest?.replaces) return { editions, carries: false };
+  const entries = newest ? (await published.edition(newest.name)).entries : [];
+  const shown = entries.find(e => e.obliges && e.number !== '' && e.title !== '');
+  const example = shown ? { example: `${shown.number}, or ${shown.title}` } : {};
+  if (!newest?.replaces) return { editions, ...example, carries: false };
   const crosswalk = await published.crosswalk(newest.replaces, newest.name);
   return {
     editions,
+    ...example,
     carries,
     newest: {
       sentence: changeSentence(crosswalk),

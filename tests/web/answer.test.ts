@@ -83,6 +83,10 @@ test('an old number is answered with the words that changed and with the new tex
   expect(page).toContain('stricter : it asks more than before');
 });
 
+test('the first page gives an example that the catalog has', async () => {
+  expect(await read('')).toContain('For example 1.4, or Repair.');
+});
+
 test('for whom an old number is no longer covered stands in the headline, of its own page as well', async () => {
   for (const path of ['search?q=1.11', 'at/2016/1.11']) {
     const page = await read(path);
