@@ -4,6 +4,7 @@ import type { Command } from 'commander';
 import { realFiles } from '../commands/files.ts';
 import type { Author, Ports } from '../commands/ports.ts';
 import { CatalogError } from '../model/errors.ts';
+import { nameAndAddress } from '../model/person.ts';
 import { type Catalog, findCatalog, openCatalog, openForWriting } from '../store/open.ts';
 
 /** The options that every command has. */
@@ -30,8 +31,8 @@ export function portsOf(command: Command): Ports {
 /** `Name <address>`: given outright, by FISHPLATE_AUTHOR, or the name of the account. */
 function authorOf(told = process.env.FISHPLATE_AUTHOR): Author {
   if (told === undefined) return { name: userInfo().username, email: '' };
-  const match = /^\s*([^<>]+?)\s*(?:<([^<>\s]*)>)?\s*$/.exec(told);
-  if (match) return { name: match[1]!, email: match[2] ?? '' };
+  const who = nameAndAddress(told);
+  if (who) return { name: who.name, email: who.address };
   throw new CatalogError(
     'BadArgument',
     `The author ${JSON.stringify(told)} cannot be read; write it as "Name <address>".`,

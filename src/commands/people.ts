@@ -1,6 +1,7 @@
 import { createHash, timingSafeEqual } from 'node:crypto';
 import type { PersonRecord } from '../format/people.ts';
 import { CatalogError } from '../model/errors.ts';
+import { nameAndAddress } from '../model/person.ts';
 import type { Catalog } from '../store/open.ts';
 import { changePeople, readPeople } from '../store/people.ts';
 import type { Ports } from './ports.ts';
@@ -37,8 +38,8 @@ export const keyOf = (token: string): string => createHash('sha256').update(toke
 
 /** `Name <address>` as two fields; throws BadArgument where either is missing. */
 export function readPerson(text: string): Person {
-  const match = /^\s*([^<>\p{Cc}]+?)\s*<([^<>\s\p{Cc}]+)>\s*$/u.exec(text);
-  if (match) return { name: match[1]!, address: match[2]! };
+  const who = nameAndAddress(text);
+  if (who?.address) return who;
   throw new CatalogError('BadArgument', `${JSON.stringify(text)} names nobody; write it as "Name <address>".`);
 }
 

@@ -3,6 +3,7 @@ import { lossAnswerPath, writeLossAnswer } from '../format/loss-answers.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Finding } from '../model/finding.ts';
 import { LOSS_VERDICTS, type LossAnswer, type LossVerdict } from '../model/loss-answer.ts';
+import { nameAndAddress } from '../model/person.ts';
 import type { TableRow } from '../model/table.ts';
 import type { Catalog } from '../store/open.ts';
 import { type BesideChange, changeBeside } from '../store/write-beside.ts';
@@ -31,8 +32,8 @@ export async function settleLosses(
   file: string,
   by: string,
 ): Promise<SettleReport> {
-  const person = /^\s*([^<>]+?)\s*<([^<>\s]+)>\s*$/.exec(by);
-  if (!person) {
+  const person = nameAndAddress(by);
+  if (!person?.address) {
     throw new CatalogError('BadArgument', `${by} cannot be read; write --by "Name <address>".`, { by });
   }
   const table = readTable(file, await ports.files.read(file));
@@ -84,7 +85,7 @@ export async function settleLosses(
     );
   }
   if (changes.length > 0) {
-    const author = { name: person[1]!, email: person[2]!, date: ports.now() };
+    const author = { name: person.name, email: person.address, date: ports.now() };
     await changeBeside(catalog, changes, author, `Losses ${report.from} to ${report.to}: ${changes.length} settled`);
   }
   return { settled: changes.length, kept, empty };

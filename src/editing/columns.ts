@@ -60,7 +60,7 @@ export function nameColumns<C extends string>(table: Table, known: readonly C[])
 }
 
 /** Several values in one cell: `a | b`, `a; b` or, for codes, `a, b`. */
-export function listIn(cell: string | undefined, separators = /\s*[|;,]\s*/): string[] | undefined {
+export function listIn(cell: string | undefined, separators: RegExp | string = /[|;,]/): string[] | undefined {
   if (cell === undefined) return undefined;
   return cell
     .split(separators)
