@@ -5,11 +5,20 @@ import { isBound } from './role.ts';
 /** Clauses that talk about the same, best first, each once. */
 export function pairedClauses(from: Reading, to: Reading): (readonly [Clause, Clause])[] {
   if (from.clauses.length === 1 && to.clauses.length === 1) return [[from.clauses[0]!, to.clauses[0]!]];
-  const scored = from.clauses.flatMap(a =>
-    to.clauses.map(b => ({ a, b, score: overlap(a.meanings, b.meanings) })).filter(p => p.score >= 0.4),
-  );
   const taken = new Set<Clause>();
   const pairs: (readonly [Clause, Clause])[] = [];
+  const untaken = (clauses: readonly Clause[]) => clauses.filter(c => !taken.has(c));
+  // Clauses with the same words first: of a sentence repeated a thousand times all pairs would be a million.
+  for (const a of from.clauses) {
+    const b = to.clauses.find(c => !taken.has(c) && overlap(a.meanings, c.meanings) === 1);
+    if (!b) continue;
+    taken.add(a).add(b);
+    pairs.push([a, b]);
+  }
+  const others = untaken(to.clauses);
+  const scored = untaken(from.clauses).flatMap(a =>
+    others.map(b => ({ a, b, score: overlap(a.meanings, b.meanings) })).filter(p => p.score >= 0.4),
+  );
   for (const { a, b } of scored.sort((x, y) => y.score - x.score)) {
     if (taken.has(a) || taken.has(b)) continue;
     taken.add(a).add(b);

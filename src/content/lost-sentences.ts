@@ -27,12 +27,14 @@ export function withDropped(
   const values = all.flatMap(heir => heir.quantities);
   const goesOn = ({ start, end }: Place) =>
     from.quantities.some(q => q.start >= start && q.end <= end && values.some(v => sameValue(v, q))) &&
-    lost.some(l => l.start < end && start < l.end);
+    lost.some(l => touches(l, { start, end }));
   return evidence
     .filter(e => e.what === 'sentence dropped' || e.what === 'demand dropped')
     .flatMap(({ what, from: phrase }) => {
       const place = placeOf(from.text, phrase.replace(/^(?:and|or|then) /i, ''));
       if (!place || goesOn(place)) return [];
+      // "as Table 4 shows" is lost as what it refers to.
+      if (what === 'demand dropped' && lost.some(l => l.kind === 'reference' && touches(l, place))) return [];
       const words = wordsAt(from, place);
       return words.length < (what === 'sentence dropped' ? 1 : LEAST) || isSaid(words) ? [] : [place];
     })
@@ -44,8 +46,10 @@ interface Place {
   readonly end: number;
 }
 
+const touches = (a: Place, b: Place) => a.start < b.end && b.start < a.end;
+
 function withPlace(text: string, lost: readonly Lost[], { start, end }: Place): readonly Lost[] {
-  const touching = lost.filter(l => l.start < end && start < l.end);
+  const touching = lost.filter(l => touches(l, { start, end }));
   if (touching.some(l => l.start <= start && l.end >= end)) return lost;
   const [first, next] = [Math.min(start, ...touching.map(l => l.start)), Math.max(end, ...touching.map(l => l.end))];
   const whole: Lost = { kind: 'clause', text: text.slice(first, next), start: first, end: next };
