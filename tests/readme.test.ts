@@ -42,6 +42,7 @@ function storyFolder(): string {
   put('2018.csv', '2018');
   put('2024.csv', '2024');
   put('became.csv', '2024', 'from-2018');
+  copyFileSync(join(SOURCE, '2024', 'decisions', 'worker-safety.json'), join(dir, 'worker-safety.json'));
   copyFileSync(join(SOURCE, 'jobs', 'upper-vale.csv'), join(dir, 'jobs.csv'));
   copyFileSync(join(SOURCE, 'course', '1-storage.md'), join(dir, 'lesson.md'));
   copyFileSync(join(SOURCE, 'course', 'quiz.md'), join(dir, 'quiz.md'));

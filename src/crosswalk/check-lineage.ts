@@ -31,7 +31,12 @@ export function checkLineage(
       findings.push(say('lineage-to-unknown', `points to ${record.pointsTo}, which the newer edition does not have`));
     }
     if (record.decision !== undefined && !known.has(record.decision)) {
-      findings.push(say('decision-unknown', `refers to the decision ${record.decision}, which is not on file`));
+      findings.push(
+        say(
+          'decision-unknown',
+          `refers to the decision ${record.decision}, which is not on file; give its file with --decision`,
+        ),
+      );
     }
     if (record.heirs.length === 0 && !continues && record.reason === undefined) {
       findings.push(say('withdrawn-without-reason', 'names neither an heir nor a reason'));

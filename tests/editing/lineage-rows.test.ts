@@ -58,7 +58,7 @@ describe('a line of a lineage table', () => {
     ['date', 'yesterday', /write the day as year-month-day/],
     ['governs_checked', '2024-02-30', /write the day as year-month-day/],
     ['withdrawn_for', 'street', /names "street", to which the old item does not apply; it applies to house, terrace/],
-    ['decision', 'none', /refers to the decision none, which is not on file/],
+    ['decision', 'none', /refers to the decision none, which is not on file; give its file with --decision/],
   ])('with a wrong %s is a finding with its place, and none of its record is taken', (column, word, sentence) => {
     const { records, told } = read(`from,to,${column}`, [`a1x,a1x,${word}`]);
     expect(told).toEqual([expect.stringMatching(sentence)]);
