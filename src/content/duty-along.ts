@@ -1,24 +1,46 @@
 import type { Joint } from '../crosswalk/joint.ts';
+import type { Evidence } from '../model/duty-evidence.ts';
 import type { Item, ItemContent, ItemId, TypeId } from '../model/item.ts';
 import { words } from '../text/words.ts';
 import { compareDuty, type DutyVerdict } from './compare-duty.ts';
 import { isEmptyWord } from './empty-words.ts';
+import { dutyOfEvidence } from './evidence.ts';
 import type { PairLink, Texts } from './marks.ts';
 import { meaning } from './meaning.ts';
 
 /**
  * What a link asks more or less of an installation type. All old items that share heirs with this one for the type stand
- * against all those heirs: one part of a split alone would seem to relax, one source of a merge alone to tighten.
+ * against all those heirs: one part of a split alone would seem to relax, one source of a merge alone to tighten. Of what
+ * they show together, a link is told what rests on its own old item's words, or on words that none of them had.
  */
 export function dutyAlong(joint: Joint, link: PairLink, type: TypeId | undefined, texts: Texts): DutyVerdict {
   const [olds, news] = together(joint, link, type);
   const from = olds.map(id => texts.from(id) ?? twin(joint, id, texts));
   const to = news.map(id => texts.to(id) ?? oldTwin(joint, id, texts));
   if (from.some(i => !i) || to.some(i => !i)) return toBeRead('a text could not be read');
-  return dutyOfItems(from as Item[], to as Item[]);
+  const verdict = dutyOfItems(from as Item[], to as Item[]);
+  return olds.length === 1 ? verdict : ofItem(verdict, from[olds.indexOf(link.from)]!);
 }
 
-/** The old items and heirs that links of one type join to this link, in the order in which they were found. */
+/** The verdict on items that went together, as far as it rests on the words of one of them. */
+function ofItem({ duty, evidence }: DutyVerdict, item: ItemContent): DutyVerdict {
+  const own = new Set([item.title, item.text, item.outcome, item.caution].flatMap(text => words(text ?? '')));
+  const isOfItem = ({ direction, from }: Evidence) => {
+    const said = words(from);
+    if (said.length === 0) return true;
+    return direction === 'unclear' ? said.some(w => own.has(w)) : said.every(w => own.has(w));
+  };
+  const left = evidence.filter(isOfItem);
+  if (left.length === evidence.length) return { duty, evidence };
+  // What changed was said by the others; whether this one is asked in full is for a reader.
+  const told = dutyOfEvidence(left) ?? 'same';
+  return told === 'same' ? toBeRead('combined with other items') : { duty: told, evidence: left };
+}
+
+/**
+ * The old items and heirs that links of one type join to this link, in the order of their editions: whichever link asks,
+ * they are compared alike.
+ */
 function together(joint: Joint, link: PairLink, type: TypeId | undefined): [ItemId[], ItemId[]] {
   const [olds, news] = [new Set([link.from]), new Set([link.to])];
   const holdsOld = (id: ItemId) => type === undefined || joint.old.types(id).includes(type);
@@ -29,7 +51,16 @@ function together(joint: Joint, link: PairLink, type: TypeId | undefined): [Item
     for (const id of news)
       for (const { from } of joint.arriving(id)) if (from !== null && holdsOld(from)) olds.add(from);
   }
-  return [[...olds], [...news]];
+  return [inOrder(joint.old, olds), inOrder(joint.new, news)];
+}
+
+const orders = new WeakMap<object, ReadonlyMap<ItemId, number>>();
+
+function inOrder(places: Joint['old'], ids: ReadonlySet<ItemId>): ItemId[] {
+  if (ids.size === 1) return [...ids];
+  const order = orders.get(places) ?? new Map(places.all.map((item, at) => [item.id, at]));
+  orders.set(places, order);
+  return [...ids].sort((a, b) => (order.get(a) ?? 0) - (order.get(b) ?? 0));
 }
 
 /** Items of equal content are not read; the other end of the link says the same. */

@@ -84,7 +84,9 @@ function takenApart(text: string): Reading {
 export function said(reading: Reading, { first, next }: Stretch): string {
   const [from, to] = [reading.tokens[first], reading.tokens[next - 1]];
   if (!from || !to) return '';
-  return reading.text.slice(from.start, to.end).replace(/[\s,;.:]+$/, '');
+  let { end } = to;
+  while (end > from.start && /[\s,;.:]/.test(reading.text[end - 1]!)) end--;
+  return reading.text.slice(from.start, end);
 }
 
 function isContent(token: Token, tag: Tag): boolean {
