@@ -255,15 +255,17 @@ describe.skipIf(chromiumPath === undefined)('in a browser', () => {
 
   test('stopped and begun again, it goes on with what is left', async () => {
     const page = await signedIn();
+    const answered = await heading(page);
     await go(page, () => page.keyboard.press('y'));
     const left = await page.locator('.so-far p').textContent();
-    const asked = await heading(page);
     await viewer.close();
     viewer = await serve();
     await context!.close();
     const again = await signedIn();
-    expect([await again.locator('.so-far p').textContent(), await heading(again)]).toEqual([left, asked]);
+    expect(await again.locator('.so-far p').textContent()).toBe(left);
     expect(left).toContain('1 link answered, 4 left to look at');
+    // The answer is a fixed point of the new matching, which may find another question more valuable now.
+    expect(await heading(again)).not.toBe(answered);
   });
 
   const SCREENS = [
