@@ -4,7 +4,7 @@ import { readdirSync } from 'node:fs';
 import { cpus, platform, release } from 'node:os';
 
 const AIMS = { jobs: '1.5' };
-const PARTS = ['main', 'measure', 'objects-read', 'bare-read', 'crosswalk-rivals'];
+const PARTS = ['bench-settings', 'main', 'measure', 'objects-read', 'bare-read', 'crosswalk-rivals'];
 const asked = process.argv.slice(2);
 const names = readdirSync(import.meta.dirname)
   .filter(file => file.endsWith('.mjs'))
