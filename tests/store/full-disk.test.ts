@@ -14,8 +14,8 @@ const NOT_CHANGED = /^The catalog \S+ was not changed, the disk is full; free so
 const PUBLISHED =
   /^\S+ is published, but the branches do not follow it yet \(the disk is full\); mend that, and the next command that writes completes them\.$/;
 
-/** Every fifth call, and each with FISHPLATE_EVERY_CALL=1: killed-anywhere.test.ts stops the same operations at others. */
-const STEP = process.env.FISHPLATE_EVERY_CALL ? 1 : 5;
+/** Every seventh call, and each with FISHPLATE_EVERY_CALL=1: killed-anywhere.test.ts stops the same operations at others. */
+const STEP = process.env.FISHPLATE_EVERY_CALL ? 1 : 7;
 
 describe('a disk that is full from any call on that takes room', () => {
   it.each(OPERATIONS)('$name ends in one sentence, changes nothing, and can be done again', async operation => {

@@ -6,8 +6,8 @@ import { fsDyingAt } from './failing-fs.ts';
 import { between, OPERATIONS, readAll, visible } from './store-operations.ts';
 import { damagedBelow, temporaryFolder } from './temp-catalog.ts';
 
-/** Each operation is killed at every third call, and at each with FISHPLATE_EVERY_CALL=1; scripts/kill kills processes. */
-const STEP = process.env.FISHPLATE_EVERY_CALL ? 1 : 3;
+/** Each operation is killed at every fifth call, and at each with FISHPLATE_EVERY_CALL=1; scripts/kill kills processes. */
+const STEP = process.env.FISHPLATE_EVERY_CALL ? 1 : 5;
 
 describe('killed at any call of the file system', () => {
   it.each(OPERATIONS)('$name is done whole or not at all, and can be done again', async ({ name, before, run }) => {

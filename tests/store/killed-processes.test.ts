@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 
 const SCRIPT = join(import.meta.dirname, '..', '..', 'scripts', 'kill', 'main.mjs');
-const KILLS = 12;
+const KILLS = 8;
 const SEED = 5;
 
 interface Counts {
