@@ -24,7 +24,7 @@ export function marksOf(joint: Joint, link: PairLink, texts: Texts): Marks {
   const wording = from.hash === to.hash ? 'same' : wordingOf(texts.from(link.from), texts.to(link.to));
   const appliesTo = compareTypes(before, after);
   const verdictFor = (type: TypeId | undefined): DutyVerdict =>
-    wording === 'substantive' ? dutyAlong(joint, link, type, texts) : { duty: 'same', evidence: [] };
+    wording === 'substantive' ? inOneLine(dutyAlong(joint, link, type, texts)) : { duty: 'same', evidence: [] };
   const verdicts = before.map(type => ({ type, verdict: after.includes(type) ? verdictFor(type) : undefined }));
   const whole = before.length === 0 ? verdictFor(undefined) : undefined;
   const dutyByType = verdicts.map(({ type, verdict }) => ({ type, duty: verdict?.duty ?? ('ends' as const) }));
@@ -42,6 +42,12 @@ export function marksOf(joint: Joint, link: PairLink, texts: Texts): Marks {
     dutyByType,
     evidence: whole ? whole.evidence.map(e => ({ ...e, types: [] })) : evidenceByType(verdicts),
   };
+}
+
+/** Words of two items that went together, or of two paragraphs, have a line's end between them, which tears tables apart. */
+function inOneLine({ duty, evidence }: DutyVerdict): DutyVerdict {
+  const line = (words: string) => words.replace(/\s+/g, ' ').trim();
+  return { duty, evidence: evidence.map(e => ({ ...e, from: line(e.from), to: line(e.to) })) };
 }
 
 /** What holds for several types is told once, with all of them. */

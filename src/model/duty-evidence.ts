@@ -12,14 +12,10 @@ export interface Evidence {
 
 /** `condition added: "if it is wet"` · `value changed: "at least 100 mm" → "at least 150 mm"` */
 export function tellEvidence({ what, from, to }: Evidence): string {
-  const [old, now] = [inOneLine(from), inOneLine(to)];
-  if (old === '' && now === '') return what;
-  if (old === '') return `${what}: "${now}"`;
-  return now === '' ? `${what}: "${old}"` : `${what}: "${old}" → "${now}"`;
+  if (from === '' && to === '') return what;
+  if (from === '') return `${what}: "${to}"`;
+  return to === '' ? `${what}: "${from}"` : `${what}: "${from}" → "${to}"`;
 }
-
-/** Words of two items that went together have a line's end between them. */
-const inOneLine = (words: string) => words.replace(/\s+/g, ' ').trim();
 
 /** Each piece of evidence of a link once, whatever types it holds for; or those of one type. */
 export function evidenceIn(marks: Pick<Marks, 'evidence'>, type?: TypeId): Evidence[] {

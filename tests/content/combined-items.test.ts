@@ -39,8 +39,15 @@ describe('items that went into one', () => {
   });
 
   it('are told in one line', () => {
-    expect(tellEvidence({ direction: 'unclear', what: 'words replaced', from: 'Caps\nSplinters', to: 'Reach' })).toBe(
-      'words replaced: "Caps Splinters" → "Reach"',
+    const told = toldOf(
+      [
+        ['1', 'Caps', 'Nuts shall bear caps.'],
+        ['2', 'Splinters', 'Seats shall be smooth.'],
+      ],
+      'Whatever a child can reach is to do it no harm.',
     );
+    const all = Object.values(told).flatMap(t => t.told);
+    expect(all.length).toBeGreaterThan(0);
+    expect(all.join(' ')).not.toMatch(/\n/);
   });
 });
