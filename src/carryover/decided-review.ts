@@ -1,7 +1,7 @@
 import type { Remark } from '../model/document.ts';
 import { citedNumber } from './carry-citation.ts';
 import type { CarriedCitation } from './passages.ts';
-import { escapeMarkdown, type ReviewEntry, upper } from './review.ts';
+import { citedIn, escapeMarkdown, type ReviewEntry, upper } from './review.ts';
 import { listed } from './sentences.ts';
 
 /** One citation that was settled by what a person decided for its case. */
@@ -12,18 +12,7 @@ export interface DecidedEntry extends Omit<ReviewEntry, 'cause' | 'toDo'> {
 
 /** What a decision settled in one file: rewritten by it, or left under the old edition. */
 export function decidedIn(file: string, citations: readonly CarriedCitation[]): readonly DecidedEntry[] {
-  return settledOf(citations).map(({ citation, outcome, undecided, context, place }) => ({
-    file,
-    line: citation.line,
-    place,
-    number: citedNumber(citation),
-    edition: citation.edition,
-    text: context,
-    outcome: outcome.kind,
-    heirs: outcome.heirs.map(h => ({ number: h.number, title: h.title })),
-    why: outcome.why,
-    asked: undecided?.why ?? '',
-  }));
+  return settledOf(citations).map(one => ({ ...citedIn(file, one), asked: one.undecided?.why ?? '' }));
 }
 
 function settledOf(citations: readonly CarriedCitation[]): readonly CarriedCitation[] {

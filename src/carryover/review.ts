@@ -26,21 +26,30 @@ export function reviewOf(
   record: string | undefined,
 ): readonly ReviewEntry[] {
   return openOf(citations, record).map(one => {
-    const { citation, outcome, context, place } = one;
     return {
-      file,
-      line: citation.line,
-      place,
-      number: citedNumber(citation),
-      edition: citation.edition,
-      text: context,
-      outcome: outcome.kind,
-      cause: outcome.cause,
-      heirs: outcome.heirs.map(h => ({ number: h.number, title: h.title })),
-      why: outcome.why,
+      ...citedIn(file, one),
+      cause: one.outcome.cause,
       toDo: record === undefined ? toDoOf(one) : `Leave it: this file is a signed or dated record (${record}).`,
     };
   });
+}
+
+/** Where a citation stands, what it cites, and what became of that. */
+export function citedIn(
+  file: string,
+  { citation, outcome, context, place }: CarriedCitation,
+): Omit<ReviewEntry, 'cause' | 'toDo'> {
+  return {
+    file,
+    line: citation.line,
+    place,
+    number: citedNumber(citation),
+    edition: citation.edition,
+    text: context,
+    outcome: outcome.kind,
+    heirs: outcome.heirs.map(h => ({ number: h.number, title: h.title })),
+    why: outcome.why,
+  };
 }
 
 /** The same, to be told in the document itself, at the citations. */

@@ -9,7 +9,16 @@ import { openCatalog, openForWriting } from '../../src/store/open.ts';
 import type { Viewer } from '../../src/web/listen.ts';
 import { testPorts } from '../demo-catalog.ts';
 import { smallWorks } from './small-works.ts';
-import { chromiumPath, openBrowser, phoneWithoutScripts, serveForTest, signedIn, signIn, tokenFor } from './viewer.ts';
+import {
+  chromiumPath,
+  handsOn,
+  openBrowser,
+  phoneWithoutScripts,
+  serveForTest,
+  signedIn,
+  signIn,
+  tokenFor,
+} from './viewer.ts';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const SHOTS = join(import.meta.dirname, '..', '..', '.shots');
@@ -62,10 +71,8 @@ describe.skipIf(chromiumPath === undefined)('in a browser without scripts', () =
   });
   afterAll(() => browser.close());
 
-  const press = (name: string) => page.getByRole('button', { name }).click();
-  const alert = () => page.getByRole('alert').textContent();
+  const { press, alert, main } = handsOn(() => page);
   const lead = () => page.locator('.lead').textContent();
-  const main = async () => (await page.locator('main').textContent())!.replace(/\s+/g, ' ');
   const side = (of: string, what: string) =>
     page.getByRole('group', { name: `Which holds for ${of}` }).getByLabel(what, { exact: true });
 

@@ -8,7 +8,7 @@ import { openCatalog, openForWriting } from '../../src/store/open.ts';
 import type { Viewer } from '../../src/web/listen.ts';
 import { testPorts } from '../demo-catalog.ts';
 import { smallWorks } from './small-works.ts';
-import { chromiumPath, openBrowser, phoneWithoutScripts, serveForTest, tokenFor } from './viewer.ts';
+import { chromiumPath, handsOn, openBrowser, phoneWithoutScripts, serveForTest, tokenFor } from './viewer.ts';
 
 let dir: string;
 let viewer: Viewer & { readonly reported: string[] };
@@ -45,9 +45,7 @@ describe.skipIf(chromiumPath === undefined)('in a browser without scripts', () =
   });
   afterAll(() => browser.close());
 
-  const press = (name: string) => page.getByRole('button', { name }).click();
-  const alert = () => page.getByRole('alert').textContent();
-  const main = async () => (await page.locator('main').textContent())!.replace(/\s+/g, ' ');
+  const { press, alert, main } = handsOn(() => page);
   const open = async (number: string, operation: string) => {
     await page.goto(`/desk/2030/item/${(await numbered(number)).id}`);
     await page.getByRole('link', { name: new RegExp(`^${operation} `) }).click();

@@ -10,7 +10,16 @@ import { openCatalog, openForWriting } from '../../src/store/open.ts';
 import { readEdition } from '../../src/store/read.ts';
 import type { Viewer } from '../../src/web/listen.ts';
 import { copyOfDemoCatalog, testPorts } from '../demo-catalog.ts';
-import { chromiumPath, openBrowser, phoneWithoutScripts, serveForTest, signedIn, signIn, tokenFor } from './viewer.ts';
+import {
+  chromiumPath,
+  handsOn,
+  openBrowser,
+  phoneWithoutScripts,
+  serveForTest,
+  signedIn,
+  signIn,
+  tokenFor,
+} from './viewer.ts';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const SHOTS = join(import.meta.dirname, '..', '..', '.shots');
@@ -56,9 +65,7 @@ describe.skipIf(chromiumPath === undefined)('in a browser without scripts', () =
   });
   afterAll(() => browser.close());
 
-  const press = (name: string) => page.getByRole('button', { name }).click();
-  const alert = () => page.getByRole('alert').textContent();
-  const main = async () => (await page.locator('main').textContent())!.replace(/\s+/g, ' ');
+  const { press, alert, main } = handsOn(() => page);
   const open = async (number: string, operation: string) => {
     await page.goto(`/desk/2030/item/${encodeURIComponent((await numbered(number)).id)}`);
     await page.getByRole('link', { name: new RegExp(`^${operation} `) }).click();

@@ -11,7 +11,7 @@ import { onePerson } from '../../src/commands/people.ts';
 import { FEATURES } from '../../src/matching/features.ts';
 import { listen, type Viewer } from '../../src/web/listen.ts';
 import { matchReviewApp } from '../../src/web/match-review-app.ts';
-import { REASON_WORDS } from '../../src/web/match-review-page.ts';
+import { REASON_WORDS } from '../../src/web/match-review-words.ts';
 import { testPorts } from '../demo-catalog.ts';
 import { chromiumPath, openBrowser } from './viewer.ts';
 

@@ -14,7 +14,7 @@ import { readPublication } from '../../src/store/publication.ts';
 import type { Viewer } from '../../src/web/listen.ts';
 import { testPorts } from '../demo-catalog.ts';
 import { smallWorks } from './small-works.ts';
-import { chromiumPath, openBrowser, phoneWithoutScripts, serveForTest, signedIn, tokenFor } from './viewer.ts';
+import { chromiumPath, handsOn, openBrowser, phoneWithoutScripts, serveForTest, signedIn, tokenFor } from './viewer.ts';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const SHOTS = join(import.meta.dirname, '..', '..', '.shots');
@@ -93,9 +93,7 @@ describe.skipIf(chromiumPath === undefined)('in a browser without scripts', () =
   });
   afterAll(() => browser.close());
 
-  const press = (name: string) => page.getByRole('button', { name }).click();
-  const alert = () => page.getByRole('alert').textContent();
-  const main = async () => (await page.locator('main').textContent())!.replace(/\s+/g, ' ');
+  const { press, alert, main } = handsOn(() => page);
   /** Scripts are off on this page, so its HTML is judged on another one. */
   const judge = async (name: string) => {
     const html = await page.content();

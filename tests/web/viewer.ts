@@ -120,3 +120,12 @@ export async function phoneWithoutScripts(browser: Browser, viewer: Viewer, toke
   await signIn(page, token);
   return page;
 }
+
+/** What a test does with a page again and again: press a button by its name, read the alert, read what the page says. */
+export function handsOn(page: () => Page) {
+  return {
+    press: (name: string) => page().getByRole('button', { name }).click(),
+    alert: () => page().getByRole('alert').textContent(),
+    main: async () => (await page().locator('main').textContent())!.replace(/\s+/g, ' '),
+  };
+}
