@@ -1,15 +1,9 @@
 import type { Command } from 'commander';
 import { briefingPages } from '../commands/briefing-page.ts';
 import { servedCarry } from '../commands/carry-page.ts';
-import { commentsDesk } from '../commands/comments-desk.ts';
-import { draftDesk } from '../commands/draft-desk.ts';
-import { intakeDesk } from '../commands/intake-desk.ts';
+import { deskOf } from '../commands/desk.ts';
 import { lessonsCiting } from '../commands/lessons-citing.ts';
-import { lossesDesk } from '../commands/losses-desk.ts';
-import { notesDesk } from '../commands/notes-desk.ts';
-import { peopleOf } from '../commands/people.ts';
 import { publishedCatalog } from '../commands/published-catalog.ts';
-import { releaseDesk } from '../commands/release-desk.ts';
 import { searchThread } from '../commands/search-thread.ts';
 import { portsOf, readingCatalog, writingCatalog } from './context.ts';
 import { portNumber } from './port-number.ts';
@@ -85,16 +79,7 @@ async function serveUntilStopped(
   const lessons = files && meant !== undefined ? await lessonsCiting(ports, catalog, files, meant) : undefined;
   // Express and the templates are loaded here, so that no other command waits for them.
   const [{ viewerApp }, { listen }] = await Promise.all([import('../web/app.ts'), import('../web/listen.ts')]);
-  const desk = {
-    people: peopleOf(catalog),
-    losses: lossesDesk(ports, catalog, () => writingCatalog(command)),
-    release: releaseDesk(ports, catalog, () => writingCatalog(command)),
-    notes: notesDesk(ports, catalog, () => writingCatalog(command)),
-    comments: commentsDesk(ports, catalog, () => writingCatalog(command)),
-    intake: intakeDesk(catalog),
-    work: draftDesk(ports, catalog, () => writingCatalog(command)),
-    ...(held ? { matches: held } : {}),
-  };
+  const desk = deskOf(ports, catalog, () => writingCatalog(command), held);
   const carry = servedCarry(catalog);
   const viewer = await listen(options, address =>
     viewerApp({

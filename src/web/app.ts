@@ -1,16 +1,9 @@
 import type { Express } from 'express';
 import type { ServedCarry } from '../commands/carry-page.ts';
-import type { CommentsDesk } from '../commands/comments-desk.ts';
-import type { DraftDesk } from '../commands/draft-desk.ts';
+import type { Desk } from '../commands/desk.ts';
 import type { JobsCiting } from '../commands/held-jobs.ts';
-import type { IntakeDesk } from '../commands/intake-desk.ts';
 import type { LessonsCiting } from '../commands/lessons-citing.ts';
-import type { LossesDesk } from '../commands/losses-desk.ts';
-import type { MatchDesk } from '../commands/match-desk.ts';
-import type { NotesDesk } from '../commands/notes-desk.ts';
-import type { PeopleSource } from '../commands/people.ts';
 import type { PublishedCatalog } from '../commands/published-catalog.ts';
-import type { ReleaseDesk } from '../commands/release-desk.ts';
 import { carryRoutes } from './carry-routes.ts';
 import { commentRoutes } from './comments-routes.ts';
 import { type Briefings, crosswalkRoutes } from './crosswalk-routes.ts';
@@ -48,18 +41,6 @@ export interface ViewerParts {
   readonly offline?: { readonly patienceMs?: number };
   /** What people with a name may do; absent: the viewer is for reading only. */
   readonly desk?: Desk;
-}
-
-export interface Desk {
-  readonly people: PeopleSource;
-  readonly losses: LossesDesk;
-  readonly release: ReleaseDesk;
-  readonly notes: NotesDesk;
-  readonly comments: CommentsDesk;
-  readonly intake: IntakeDesk;
-  readonly work: DraftDesk;
-  /** Reviews of matched links; absent: none are held. */
-  readonly matches?: MatchDesk;
 }
 
 /** The viewer as a request handler: every page of it is made here, on request, from what is published then. */

@@ -2,12 +2,12 @@ import { rmSync } from 'node:fs';
 import { request } from 'node:http';
 import { dirname } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { peopleOf } from '../../src/commands/people.ts';
+import { deskOf } from '../../src/commands/desk.ts';
 import { publishedCatalog } from '../../src/commands/published-catalog.ts';
-import { openCatalog } from '../../src/store/open.ts';
-import { type Desk, viewerApp } from '../../src/web/app.ts';
+import { openCatalog, openForWriting } from '../../src/store/open.ts';
+import { viewerApp } from '../../src/web/app.ts';
 import { listen, type Viewer } from '../../src/web/listen.ts';
-import { copyOfDemoCatalog } from '../demo-catalog.ts';
+import { copyOfDemoCatalog, testPorts } from '../demo-catalog.ts';
 import { tokenFor } from './viewer.ts';
 
 const OUTSIDE = 'https://catalog.example';
@@ -18,9 +18,9 @@ let port: number;
 beforeAll(async () => {
   dir = await copyOfDemoCatalog();
   const catalog = await openCatalog(dir);
-  const desk = { people: peopleOf(catalog) } as unknown as Desk;
+  const now = () => new Date('2024-08-01T09:00:00Z');
+  const desk = deskOf({ ...testPorts(), now }, catalog, () => openForWriting(dir));
   viewer = await listen({ port: 0, host: '127.0.0.1', address: OUTSIDE }, address => {
-    const now = () => new Date('2024-08-01T09:00:00Z');
     return viewerApp({ published: publishedCatalog(catalog), address, now, report: () => {}, offline: {}, desk });
   });
   port = Number(new URL(viewer.address).port);

@@ -2,15 +2,10 @@ import { existsSync } from 'node:fs';
 import type { RequestListener } from 'node:http';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { briefingPages } from '../../src/commands/briefing-page.ts';
-import { commentsDesk } from '../../src/commands/comments-desk.ts';
-import { draftDesk } from '../../src/commands/draft-desk.ts';
-import { intakeDesk } from '../../src/commands/intake-desk.ts';
-import { lossesDesk } from '../../src/commands/losses-desk.ts';
+import { deskOf } from '../../src/commands/desk.ts';
 import type { MatchDesk } from '../../src/commands/match-desk.ts';
-import { notesDesk } from '../../src/commands/notes-desk.ts';
-import { issueToken, type Person, peopleOf } from '../../src/commands/people.ts';
+import { issueToken, type Person } from '../../src/commands/people.ts';
 import { publishedCatalog } from '../../src/commands/published-catalog.ts';
-import { releaseDesk } from '../../src/commands/release-desk.ts';
 import { openCatalog, openForWriting } from '../../src/store/open.ts';
 import { type ViewerParts, viewerApp } from '../../src/web/app.ts';
 import { listen, type Viewer } from '../../src/web/listen.ts';
@@ -33,16 +28,7 @@ export async function serveForTest(
   const catalog = await openCatalog(dir);
   const published = publishedCatalog(catalog);
   const now = () => new Date('2024-08-01T09:00:00Z');
-  const desk = {
-    people: peopleOf(catalog),
-    losses: lossesDesk({ ...testPorts(), now }, catalog, () => openForWriting(dir)),
-    release: releaseDesk({ ...testPorts(), now }, catalog, () => openForWriting(dir)),
-    notes: notesDesk({ ...testPorts(), now }, catalog, () => openForWriting(dir)),
-    comments: commentsDesk({ ...testPorts(), now }, catalog, () => openForWriting(dir)),
-    intake: intakeDesk(catalog),
-    work: draftDesk({ ...testPorts(), now }, catalog, () => openForWriting(dir)),
-    ...(matches ? { matches } : {}),
-  };
+  const desk = deskOf({ ...testPorts(), now }, catalog, () => openForWriting(dir), matches);
   let app: RequestListener = () => {};
   const viewer = await listen({ port: 0, host: '127.0.0.1' }, address => {
     app = viewerApp({
