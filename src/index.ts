@@ -1,12 +1,12 @@
 /** The public API: the pure middle of the program, and the catalog that it reads from. A test pins this list. */
 
 export { resolveCitation } from './carryover/resolve.ts';
-export { carryDocs } from './commands/carry-docs.ts';
-export { carryJobs } from './commands/carry-jobs.ts';
-export { checkCatalog } from './commands/check-catalog.ts';
-export { importTables } from './commands/import-tables.ts';
-export { readCrosswalk } from './commands/read-crosswalk.ts';
-export { traceNumber } from './commands/trace-number.ts';
+export { carryDocs } from './commands/documents/carry-docs.ts';
+export { importTables } from './commands/importing/import-tables.ts';
+export { carryJobs } from './commands/jobs/carry-jobs.ts';
+export { checkCatalog } from './commands/reading/check-catalog.ts';
+export { readCrosswalk } from './commands/reading/read-crosswalk.ts';
+export { traceNumber } from './commands/reading/trace-number.ts';
 export { isPair, marksOf } from './content/marks.ts';
 export { tellHop, tellTrace } from './content/tell.ts';
 export { traceItem } from './content/trace.ts';

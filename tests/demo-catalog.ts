@@ -2,9 +2,9 @@ import { createHash } from 'node:crypto';
 import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, renameSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { realFiles } from '../src/commands/files.ts';
-import { makeDemo } from '../src/commands/make-demo.ts';
-import type { Ports } from '../src/commands/ports.ts';
+import { makeDemo } from '../src/commands/importing/make-demo.ts';
+import { realFiles } from '../src/commands/ports/files.ts';
+import type { Ports } from '../src/commands/ports/ports.ts';
 
 const ROOT = join(import.meta.dirname, '..');
 

@@ -39,9 +39,9 @@ export async function run() {
 
 /** The texts along the links of the demo whose words changed. */
 async function demoPairs() {
-  const { makeDemo } = await import('../../dist/commands/make-demo.js');
-  const { auditEditions } = await import('../../dist/commands/audit-editions.js');
-  const { realFiles } = await import('../../dist/commands/files.js');
+  const { makeDemo } = await import('../../dist/commands/importing/make-demo.js');
+  const { auditEditions } = await import('../../dist/commands/audit/audit-editions.js');
+  const { realFiles } = await import('../../dist/commands/ports/files.js');
   const { openCatalog } = await import('../../dist/store/open.js');
   const folder = mkdtempSync(join(tmpdir(), 'fishplate-bench-'));
   try {

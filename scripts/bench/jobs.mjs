@@ -21,8 +21,8 @@ const STATES = ['open', 'planned', 'inspected', 'invoiced'];
  * @returns {Promise<{name: string, ours: number, rival: number, ratio: number, note: string}[]>} seconds, medians
  */
 export async function run(formats = Object.keys(FORMATS)) {
-  const { carryJobs } = await import('../../dist/commands/carry-jobs.js');
-  const { realFiles } = await import('../../dist/commands/files.js');
+  const { carryJobs } = await import('../../dist/commands/jobs/carry-jobs.js');
+  const { realFiles } = await import('../../dist/commands/ports/files.js');
   const { joint, marks } = await editions();
   const rows = [];
   for (const name of formats) {

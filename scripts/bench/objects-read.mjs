@@ -8,7 +8,7 @@ import * as git from 'isomorphic-git';
  */
 export async function blobsOfCrosswalk(what, dir, from, to) {
   const { openCatalog } = await import('../../dist/store/open.js');
-  const reading = await import('../../dist/commands/read-crosswalk.js');
+  const reading = await import('../../dist/commands/reading/read-crosswalk.js');
   const read = new Set();
   const readFile = (path, ...rest) => {
     const object = /[\\/]objects[\\/]([0-9a-f]{2})[\\/]([0-9a-f]{38})$/.exec(String(path));

@@ -1,4 +1,4 @@
-import { carryDocument, documentOutputs, outcomesOf, rewrittenIn } from '../commands/carry-document.ts';
+import { carryDocument, documentOutputs, outcomesOf, rewrittenIn } from '../commands/documents/carry-document.ts';
 import type { PackedWays, Way } from '../crosswalk/packed-ways.ts';
 import { kindOfDocument } from '../documents/kinds.ts';
 import { OUTCOMES, type OutcomeKind } from '../model/citation.ts';

@@ -1,5 +1,5 @@
 import { type Command, InvalidArgumentError } from 'commander';
-import type { AuditReport } from '../commands/audit-editions.ts';
+import type { AuditReport } from '../commands/audit/audit-editions.ts';
 import { CatalogError } from '../model/errors.ts';
 import { portsOf, readingCatalog, writingCatalog } from './context.ts';
 import { count, printJson, printLines, reportFindings } from './print.ts';
@@ -43,7 +43,7 @@ state    open, again (a text changed after it was settled), settled, decision (a
 A withdrawn item is covered by its reason. Exit code 1: done, and losses are open.`,
     )
     .action(async (from: string, to: string, options: AuditOptions, command: Command) => {
-      const { auditEditions, openLosses } = await import('../commands/audit-editions.ts');
+      const { auditEditions, openLosses } = await import('../commands/audit/audit-editions.ts');
       const ports = portsOf(command);
       if (options.read !== undefined) return readFilledKit(from, to, options.read, options, command);
       const catalog = options.settle === undefined ? await readingCatalog(command) : await writingCatalog(command);
@@ -58,7 +58,7 @@ A withdrawn item is covered by its reason. Exit code 1: done, and losses are ope
       if (options.settle !== undefined) return settle(report, options.settle, options, command, catalog);
       if (options.sample !== undefined) return writeKit(report, options.sample, options, command);
       if (options.out !== undefined) {
-        const { auditCsv, auditXlsx } = await import('../commands/audit-table.ts');
+        const { auditCsv, auditXlsx } = await import('../commands/audit/audit-table.ts');
         await ports.files.write(options.out, options.out.endsWith('.xlsx') ? auditXlsx(report) : auditCsv(report));
       }
       if (options.json) printJson({ from, to, asked: report.asked, lines: report.lines });
@@ -80,7 +80,7 @@ async function settle(
       'Say who settles: fishplate audit 2018 2024 --settle FILE --by "Name <address>"',
     );
   }
-  const { settleLosses } = await import('../commands/settle-losses.ts');
+  const { settleLosses } = await import('../commands/audit/settle-losses.ts');
   const { settled, kept, empty } = await settleLosses(portsOf(command), catalog, report, file, by);
   if (json) printJson({ settled, kept, empty });
   else
@@ -93,7 +93,7 @@ async function writeKit(report: AuditReport, n: number, options: AuditOptions, c
   if (options.out === undefined) {
     throw new CatalogError('BadArgument', 'Name the worksheet to write, as in: --sample 60 --out kit.xlsx');
   }
-  const { auditKit, kitXlsx } = await import('../commands/audit-kit.ts');
+  const { auditKit, kitXlsx } = await import('../commands/audit/audit-kit.ts');
   const kit = auditKit(report, n, options.seed ?? '1');
   await portsOf(command).files.write(options.out, kitXlsx(report, kit));
   if (options.json) return printJson({ strata: kit.strata, sample: kit.rows.map(r => r.number) });
@@ -108,7 +108,7 @@ async function writeKit(report: AuditReport, n: number, options: AuditOptions, c
 }
 
 async function readFilledKit(from: string, to: string, file: string, options: AuditOptions, command: Command) {
-  const { readKit, toldKit } = await import('../commands/read-kit.ts');
+  const { readKit, toldKit } = await import('../commands/audit/read-kit.ts');
   const result = await readKit(portsOf(command), file, from, to);
   if (options.json) return printJson(result);
   printLines(toldKit(result));

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { piecesIn, publishBundle } from '../commands/publish-bundle.ts';
+import { piecesIn, publishBundle } from '../commands/bundles/publish-bundle.ts';
 import { portsOf, readingCatalog } from './context.ts';
 import { warnOfNoAddress } from './no-address.ts';
 import { count, printJson, printLines, reportFindings, thousands } from './print.ts';

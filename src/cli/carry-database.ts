@@ -1,12 +1,12 @@
 import type { Command } from 'commander';
 import type { DateOrder } from '../carryover/calendar-date.ts';
 import type { ToldColumns } from '../carryover/columns.ts';
-import { agencyRules } from '../commands/agency-rules.ts';
-import { readCrosswalkRows } from '../commands/database-crosswalk.ts';
-import { carryDatabaseJobs, type DatabaseJobsReport } from '../commands/db-jobs.ts';
-import { readCrosswalk } from '../commands/read-crosswalk.ts';
-import { undoDatabaseRun } from '../commands/undo-database.ts';
-import { waysTo } from '../commands/ways-to.ts';
+import { agencyRules } from '../commands/carrying/agency-rules.ts';
+import { readCrosswalkRows } from '../commands/databases/database-crosswalk.ts';
+import { carryDatabaseJobs, type DatabaseJobsReport } from '../commands/databases/db-jobs.ts';
+import { undoDatabaseRun } from '../commands/databases/undo-database.ts';
+import { readCrosswalk } from '../commands/reading/read-crosswalk.ts';
+import { waysTo } from '../commands/reading/ways-to.ts';
 import { openDatabase } from '../databases/open-database.ts';
 import { CatalogError } from '../model/errors.ts';
 import { portsOf, readingCatalog } from './context.ts';

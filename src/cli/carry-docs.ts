@@ -1,8 +1,8 @@
 import { type Command, InvalidArgumentError } from 'commander';
-import { agencyDecisions } from '../commands/agency-rules.ts';
-import { carryDocs, type DocsReport } from '../commands/carry-docs.ts';
-import { readEditionTexts } from '../commands/edition-texts.ts';
-import { readCrosswalk } from '../commands/read-crosswalk.ts';
+import { agencyDecisions } from '../commands/carrying/agency-rules.ts';
+import { carryDocs, type DocsReport } from '../commands/documents/carry-docs.ts';
+import { readEditionTexts } from '../commands/reading/edition-texts.ts';
+import { readCrosswalk } from '../commands/reading/read-crosswalk.ts';
 import { OUTCOMES } from '../model/citation.ts';
 import { listEditions } from '../store/names.ts';
 import { portsOf, readingCatalog } from './context.ts';

@@ -1,5 +1,5 @@
 import { type Command, InvalidArgumentError } from 'commander';
-import { carryLocal, type LocalReport, recordRePointed } from '../commands/carry-local.ts';
+import { carryLocal, type LocalReport, recordRePointed } from '../commands/local/carry-local.ts';
 import { portsOf, readingCatalog, writingCatalog } from './context.ts';
 import { count, printJson, printLines, reportFindings } from './print.ts';
 

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { undoCarry } from '../commands/undo-carry.ts';
+import { undoCarry } from '../commands/carrying/undo-carry.ts';
 import { portsOf } from './context.ts';
 import { printJson, printLines } from './print.ts';
 

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { changesSince } from '../commands/changes-since.ts';
+import { changesSince } from '../commands/bundles/changes-since.ts';
 import { portsOf, readingCatalog } from './context.ts';
 import { EXIT } from './exit-codes.ts';
 import { count, printJson, printLines, reportFindings } from './print.ts';

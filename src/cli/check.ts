@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { checkCatalog } from '../commands/check-catalog.ts';
+import { checkCatalog } from '../commands/reading/check-catalog.ts';
 import { CatalogError } from '../model/errors.ts';
 import { portsOf, readingCatalog } from './context.ts';
 import { EXIT } from './exit-codes.ts';
@@ -63,7 +63,7 @@ async function checkRelease(edition: string | undefined, options: CheckOptions, 
       'Name the draft that is to be published, as in: fishplate check 2030 --release.',
     );
   }
-  const { releaseGate } = await import('../commands/release-gate.ts');
+  const { releaseGate } = await import('../commands/releasing/release-gate.ts');
   const report = await releaseGate(portsOf(command), await readingCatalog(command), edition);
   if (report.stops.length > 0) process.exitCode = EXIT.couldNot;
   else if (report.remarks.some(f => f.severity === 'warning')) process.exitCode = EXIT.findings;
@@ -83,7 +83,7 @@ async function checkRelease(edition: string | undefined, options: CheckOptions, 
 
 async function checkTable(texts: string, options: CheckOptions, command: Command): Promise<void> {
   // Loaded here, so that a plain check does not wait for the tables' and the language's code.
-  const { checkTexts, remarksCsv } = await import('../commands/check-texts.ts');
+  const { checkTexts, remarksCsv } = await import('../commands/texts/check-texts.ts');
   const { terms, out, json } = options;
   const report = await checkTexts(portsOf(command), { texts, ...(terms && { terms }), ...(out && { out }) });
   if (json) return printJson(report);
@@ -95,8 +95,8 @@ async function checkTextsOf(edition: string | undefined, options: CheckOptions, 
   if (edition === undefined) {
     throw new CatalogError('BadArgument', 'Name the draft or edition to read, as in: fishplate check 2030 --drafting.');
   }
-  const { checkDrafting } = await import('../commands/check-drafting.ts');
-  const { remarksCsv } = await import('../commands/check-texts.ts');
+  const { checkDrafting } = await import('../commands/texts/check-drafting.ts');
+  const { remarksCsv } = await import('../commands/texts/check-texts.ts');
   const ports = portsOf(command);
   const { terms, jobs, out } = options;
   const request = { edition, ...(terms && { terms }), ...(jobs && { jobs }) };

@@ -1,5 +1,5 @@
 import { type Command, Option } from 'commander';
-import { citeFiles } from '../commands/cite-files.ts';
+import { citeFiles } from '../commands/documents/cite-files.ts';
 import { writeCitedCsv } from '../exports/cited-csv.ts';
 import { portsOf, readingCatalog } from './context.ts';
 import { count, printJson, printLines } from './print.ts';

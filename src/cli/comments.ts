@@ -29,7 +29,7 @@ Reading a form again adds nothing. A clause that is not in the draft is told and
 unplaced until comments answer CODE --about NUMBER. Exit code 1: done, and something has to be looked at.`,
     )
     .action(async (files: string[], options: ReadOptions, command: Command) => {
-      const { readForms } = await import('../commands/comments-read.ts');
+      const { readForms } = await import('../commands/comments/comments-read.ts');
       const { json, ...request } = options;
       const report = await readForms(portsOf(command), await writingCatalog(command), { files, ...request });
       if (json) printJson(report);
@@ -57,9 +57,9 @@ unplaced until comments answer CODE --about NUMBER. Exit code 1: done, and somet
     .option('--json', 'as JSON')
     .addHelpText('after', '\nExample:\n  fishplate comments list --edition 2030 --open')
     .action(async (options: ListOptions, command: Command) => {
-      const { listComments } = await import('../commands/comments-list.ts');
-      const { commentedEdition } = await import('../commands/comments-store.ts');
-      const { tellComments } = await import('../commands/comments-tell.ts');
+      const { listComments } = await import('../commands/comments/comments-list.ts');
+      const { commentedEdition } = await import('../commands/comments/comments-store.ts');
+      const { tellComments } = await import('../commands/comments/comments-tell.ts');
       const catalog = await readingCatalog(command);
       const { json, edition: asked, ...filter } = options;
       const edition = await commentedEdition(catalog, asked);
@@ -90,8 +90,8 @@ Examples:
   fishplate comments answer LVA-003 --disposition accepted --change 2.1.1.1`,
     )
     .action(async (code: string, options: AnswerOptions, command: Command) => {
-      const { answerComment } = await import('../commands/comments-answer.ts');
-      const { commentedEdition } = await import('../commands/comments-store.ts');
+      const { answerComment } = await import('../commands/comments/comments-answer.ts');
+      const { commentedEdition } = await import('../commands/comments/comments-store.ts');
       const { observationOf } = await import('../release/comments.ts');
       const { json, edition: asked, disposition, ...rest } = options;
       const word = DISPOSITIONS.find(d => d === disposition);
@@ -123,8 +123,8 @@ Examples:
     .option('--by <name>', 'as it was read with')
     .addHelpText('after', '\nExample:\n  fishplate comments write UVA.docx --edition 2030 --out UVA-answered.docx')
     .action(async (form: string, options: { out: string; edition?: string; by?: string }, command: Command) => {
-      const { writeForm } = await import('../commands/comments-write.ts');
-      const { commentedEdition } = await import('../commands/comments-store.ts');
+      const { writeForm } = await import('../commands/comments/comments-write.ts');
+      const { commentedEdition } = await import('../commands/comments/comments-store.ts');
       const catalog = await readingCatalog(command);
       const edition = await commentedEdition(catalog, options.edition);
       const report = await writeForm(portsOf(command), catalog, { form, ...options, edition });
@@ -141,8 +141,8 @@ Examples:
     .option('--csv', 'as csv instead of Word documents')
     .addHelpText('after', '\nExample:\n  fishplate comments reply --edition 2030 --out replies')
     .action(async ({ csv, edition: asked, ...options }: ReplyOptions, command: Command) => {
-      const { replyToComments } = await import('../commands/comments-reply.ts');
-      const { commentedEdition } = await import('../commands/comments-store.ts');
+      const { replyToComments } = await import('../commands/comments/comments-reply.ts');
+      const { commentedEdition } = await import('../commands/comments/comments-store.ts');
       const catalog = await readingCatalog(command);
       const edition = await commentedEdition(catalog, asked);
       const report = await replyToComments(portsOf(command), catalog, {
@@ -176,7 +176,7 @@ Reviewers cite lines or clauses; what each meant is kept in the catalog, so that
 move. Every sheet of the workbook, and two tables of the document, can be filled in and read with comments read.`,
     )
     .action(async (draft: string, { json, ...options }: PackOptions, command: Command) => {
-      const { packDraft } = await import('../commands/comments-pack.ts');
+      const { packDraft } = await import('../commands/comments/comments-pack.ts');
       const report = await packDraft(portsOf(command), await writingCatalog(command), { draft, ...options });
       if (json) return printJson(report);
       printLines([

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { comparePairs, pairsCsv } from '../commands/compare-pairs.ts';
+import { comparePairs, pairsCsv } from '../commands/texts/compare-pairs.ts';
 import { portsOf } from './context.ts';
 import { count, printJson, printLines } from './print.ts';
 

@@ -1,8 +1,8 @@
 import { randomBytes } from 'node:crypto';
 import { userInfo } from 'node:os';
 import type { Command } from 'commander';
-import { realFiles } from '../commands/files.ts';
-import type { Author, Ports } from '../commands/ports.ts';
+import { realFiles } from '../commands/ports/files.ts';
+import type { Author, Ports } from '../commands/ports/ports.ts';
 import { CatalogError } from '../model/errors.ts';
 import { nameAndAddress } from '../model/person.ts';
 import { type Catalog, findCatalog, openCatalog, openForWriting } from '../store/open.ts';

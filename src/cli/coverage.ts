@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { coverLessons } from '../commands/cover-lessons.ts';
+import { coverLessons } from '../commands/documents/cover-lessons.ts';
 import { portsOf, readingCatalog } from './context.ts';
 import { count, printJson, printLines, reportFindings } from './print.ts';
 

@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
-import { realFiles } from '../commands/files.ts';
-import { readCrosswalk, readJoint } from '../commands/read-crosswalk.ts';
+import { realFiles } from '../commands/ports/files.ts';
+import { readCrosswalk, readJoint } from '../commands/reading/read-crosswalk.ts';
 import { crosswalkStatistics, type PartStatistics, type Statistics } from '../crosswalk/statistics.ts';
 import { writeCrosswalkCsv } from '../exports/crosswalk-csv.ts';
 import { writeCrosswalkJson } from '../exports/crosswalk-json.ts';

@@ -1,10 +1,10 @@
 import { mkdir, readdir, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Command } from 'commander';
-import { carryDocs } from '../commands/carry-docs.ts';
-import { carryJobs } from '../commands/carry-jobs.ts';
-import { DEMO_SOURCE, makeDemo } from '../commands/make-demo.ts';
-import { readCrosswalk } from '../commands/read-crosswalk.ts';
+import { carryDocs } from '../commands/documents/carry-docs.ts';
+import { DEMO_SOURCE, makeDemo } from '../commands/importing/make-demo.ts';
+import { carryJobs } from '../commands/jobs/carry-jobs.ts';
+import { readCrosswalk } from '../commands/reading/read-crosswalk.ts';
 import { crosswalkStatistics } from '../crosswalk/statistics.ts';
 import { writeCrosswalkCsv } from '../exports/crosswalk-csv.ts';
 import { crosswalkLines } from '../exports/crosswalk-lines.ts';

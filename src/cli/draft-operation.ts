@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
-import { operateOnDraft, type WrittenOperation } from '../commands/draft-operations.ts';
-import type { Ports } from '../commands/ports.ts';
+import { operateOnDraft, type WrittenOperation } from '../commands/drafts/draft-operations.ts';
+import type { Ports } from '../commands/ports/ports.ts';
 import { portsOf, writingCatalog } from './context.ts';
 import { count, printJson, printLines } from './print.ts';
 

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { readOperations } from '../commands/draft-operations.ts';
+import { readOperations } from '../commands/drafts/draft-operations.ts';
 import { portsOf } from './context.ts';
 import { addLineageOperations } from './draft-lineage.ts';
 import { report, type Shared } from './draft-operation.ts';

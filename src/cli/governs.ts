@@ -1,8 +1,8 @@
 import { type Command, InvalidArgumentError } from 'commander';
 import { CAUTION, type LocalVerdict } from '../carryover/governs.ts';
 import type { Provision } from '../carryover/local-provisions.ts';
-import { governs } from '../commands/governs.ts';
-import { governsAll } from '../commands/governs-all.ts';
+import { governs } from '../commands/local/governs.ts';
+import { governsAll } from '../commands/local/governs-all.ts';
 import { CatalogError } from '../model/errors.ts';
 import { portsOf, readingCatalog } from './context.ts';
 import { count, printJson, printLines, reportFindings } from './print.ts';

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { importTables } from '../commands/import-tables.ts';
+import { importTables } from '../commands/importing/import-tables.ts';
 import { CatalogError } from '../model/errors.ts';
 import { catalogFolder, portsOf } from './context.ts';
 import { isoDate } from './dates.ts';

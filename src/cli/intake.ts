@@ -32,7 +32,7 @@ Examples:
 The same report told twice is kept once. Exit code 1: done, and something was not kept.`,
     )
     .action(async (number: string | undefined, options: AddOptions, command: Command) => {
-      const { addIntake: add, toldInTable } = await import('../commands/intake-add.ts');
+      const { addIntake: add, toldInTable } = await import('../commands/intake/intake-add.ts');
       const ports = portsOf(command);
       const { edition, file, json } = options;
       const { told, findings } =
@@ -55,7 +55,7 @@ The same report told twice is kept once. Exit code 1: done, and something was no
     .option('--json', 'as JSON')
     .addHelpText('after', '\nExample:\n  fishplate intake list --edition 2018 --cause "damage seen"')
     .action(async ({ json, ...filter }: ListOptions, command: Command) => {
-      const { listReports } = await import('../commands/intake-count.ts');
+      const { listReports } = await import('../commands/intake/intake-count.ts');
       const { records, findings } = await listReports(await readingCatalog(command), filter);
       if (json) printJson(records);
       else {
@@ -76,8 +76,8 @@ The same report told twice is kept once. Exit code 1: done, and something was no
     .option('--json', 'as JSON')
     .addHelpText('after', '\nExample:\n  fishplate intake count --edition 2024 --level 3 --out work.xlsx')
     .action(async ({ json, out, ...request }: CountOptions, command: Command) => {
-      const { countReports } = await import('../commands/intake-count.ts');
-      const { countTable, tellCounts } = await import('../commands/intake-table.ts');
+      const { countReports } = await import('../commands/intake/intake-count.ts');
+      const { countTable, tellCounts } = await import('../commands/intake/intake-table.ts');
       const report = await countReports(await readingCatalog(command), request);
       if (out !== undefined) await portsOf(command).files.write(out, countTable(report, out));
       if (json) printJson(report);

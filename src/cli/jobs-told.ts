@@ -1,4 +1,4 @@
-import type { JobsReport } from '../commands/carry-jobs.ts';
+import type { JobsReport } from '../commands/jobs/carry-jobs.ts';
 import { OUTCOMES } from '../model/citation.ts';
 import { count, thousands } from './print.ts';
 

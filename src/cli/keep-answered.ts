@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { keepDecisions } from '../commands/kept-decisions.ts';
+import { keepDecisions } from '../commands/carrying/kept-decisions.ts';
 import type { JobAnswer } from '../model/job-answer.ts';
 import { portsOf, writingCatalog } from './context.ts';
 import { count, printLines } from './print.ts';

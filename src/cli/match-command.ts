@@ -1,4 +1,4 @@
-import type { ToldReview } from '../commands/open-told-review.ts';
+import type { ToldReview } from '../commands/matching/open-told-review.ts';
 
 /** What to run with the answers of a review: a table of the crosswalk, or lineage of the catalog. */
 export function matchCommand({ tables, catalog, columns, answers }: ToldReview): string {

@@ -1,10 +1,10 @@
 import type { Command } from 'commander';
-import { holdReview } from '../commands/held-review.ts';
-import { type DeskReview, matchDesk } from '../commands/match-desk.ts';
-import type { ToldReview } from '../commands/open-told-review.ts';
+import { holdReview } from '../commands/matching/held-review.ts';
+import { type DeskReview, matchDesk } from '../commands/matching/match-desk.ts';
+import type { ToldReview } from '../commands/matching/open-told-review.ts';
+import { readReviewFile } from '../commands/matching/review-answers.ts';
 import { newToken, onePerson, type PeopleSource, peopleOf } from '../commands/people.ts';
-import type { Ports } from '../commands/ports.ts';
-import { readReviewFile } from '../commands/review-answers.ts';
+import type { Ports } from '../commands/ports/ports.ts';
 import { CatalogError } from '../model/errors.ts';
 import { catalogFolder, portsOf, readingCatalog, writingCatalog } from './context.ts';
 import { matchCommand } from './match-command.ts';

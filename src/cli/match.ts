@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import type { MatchReport } from '../commands/match-tables.ts';
+import type { MatchReport } from '../commands/matching/match-tables.ts';
 import { CatalogError } from '../model/errors.ts';
 import { portsOf, readingCatalog, writingCatalog } from './context.ts';
 import { toldColumns } from './match-columns.ts';
@@ -68,7 +68,7 @@ number under instead; and why under because. Lines with the band "look" are the 
         throw new CatalogError('BadArgument', 'Name the old table and the new one: fishplate match OLD.csv NEW.csv');
       }
       // The matcher and what it has learned are loaded here; no other command waits for them.
-      const { matchTables, oldRowsWithNumber } = await import('../commands/match-tables.ts');
+      const { matchTables, oldRowsWithNumber } = await import('../commands/matching/match-tables.ts');
       const ports = portsOf(command);
       for (const table of tables) {
         if (options.out !== undefined && (await ports.files.same(table, options.out))) {
@@ -102,7 +102,7 @@ number under instead; and why under because. Lines with the band "look" are the 
             'Lineage is recorded in a catalog; name it: fishplate match 2018 2024 --record --catalog DIR',
           );
         }
-        const { recordMatches } = await import('../commands/match-editions.ts');
+        const { recordMatches } = await import('../commands/matching/match-editions.ts');
         const erratum = await recordMatches(ports, await writingCatalog(command), report, tables[1]!);
         printLines([`Erratum ${erratum.name}: ${count(erratum.added, 'record')} added.`]);
         return;
@@ -118,7 +118,7 @@ number under instead; and why under because. Lines with the band "look" are the 
       const text = asJson ? `${JSON.stringify(jsonOf(report), null, 2)}\n` : writeMatchCsv(report.lines);
       if (options.out === undefined) process.stdout.write(text);
       else {
-        const { tableBytes } = await import('../commands/table-bytes.ts');
+        const { tableBytes } = await import('../commands/ports/table-bytes.ts');
         const workbook = /\.xlsx$/i.test(options.out);
         const cells = workbook ? report.lines.map(matchCells) : [];
         await ports.files.write(
@@ -141,7 +141,7 @@ function checkEditions(names: readonly string[], { columns }: MatchOptions): voi
 
 async function editionsOfCatalog(command: Command, names: readonly string[], options: MatchOptions) {
   const [from, to] = names;
-  const { matchEditions } = await import('../commands/match-editions.ts');
+  const { matchEditions } = await import('../commands/matching/match-editions.ts');
   return matchEditions(portsOf(command), await readingCatalog(command), from!, to!, options.answers ?? []);
 }
 

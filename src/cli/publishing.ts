@@ -1,8 +1,8 @@
 import type { Command } from 'commander';
-import { addErratum } from '../commands/add-erratum.ts';
-import { realFiles } from '../commands/files.ts';
-import { mintIds } from '../commands/mint-ids.ts';
-import { publishDraft } from '../commands/publish-draft.ts';
+import { addErratum } from '../commands/importing/add-erratum.ts';
+import { mintIds } from '../commands/importing/mint-ids.ts';
+import { realFiles } from '../commands/ports/files.ts';
+import { publishDraft } from '../commands/releasing/publish-draft.ts';
 import { CatalogError } from '../model/errors.ts';
 import { readIndex } from '../store/read.ts';
 import { portsOf, readingCatalog, writingCatalog } from './context.ts';
@@ -34,7 +34,7 @@ Examples:
       const base =
         options.base === undefined
           ? undefined
-          : (await import('../commands/publish-bundle.ts')).addressIn(options.base);
+          : (await import('../commands/bundles/publish-bundle.ts')).addressIn(options.base);
       if (base !== undefined && options.bundle === undefined) {
         throw new CatalogError(
           'BadArgument',
@@ -86,7 +86,7 @@ Examples:
 }
 
 async function bundleOf(edition: string, out: string, base: string | undefined, command: Command): Promise<void> {
-  const { publishBundle } = await import('../commands/publish-bundle.ts');
+  const { publishBundle } = await import('../commands/bundles/publish-bundle.ts');
   const catalog = await readingCatalog(command);
   const { replaces } = (await readIndex(catalog, edition)).header;
   if (replaces === null) {

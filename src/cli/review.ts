@@ -1,8 +1,8 @@
 import type { Command } from 'commander';
-import { answerReview, readGivenAnswers } from '../commands/answer-review.ts';
-import { acceptProposal, proposals } from '../commands/propose-operations.ts';
-import { reviewLines } from '../commands/review-edition.ts';
-import { reviewCsv } from '../commands/review-table.ts';
+import { acceptProposal, proposals } from '../commands/drafts/propose-operations.ts';
+import { answerReview, readGivenAnswers } from '../commands/releasing/answer-review.ts';
+import { reviewLines } from '../commands/releasing/review-edition.ts';
+import { reviewCsv } from '../commands/releasing/review-table.ts';
 import { type ReviewLine, reviewProgress } from '../release/review-queue.ts';
 import { portsOf, readingCatalog, writingCatalog } from './context.ts';
 import { isoDate } from './dates.ts';

@@ -35,7 +35,7 @@ Examples:
 Exit code 1: done, and something is late or out of order.`,
     )
     .action(async (edition: string | undefined, options: ScheduleOptions, command: Command) => {
-      const { calendarOf, readSchedules, setDates } = await import('../commands/schedule.ts');
+      const { calendarOf, readSchedules, setDates } = await import('../commands/releasing/schedule.ts');
       const ports = portsOf(command);
       const { set, out, json } = options;
       const catalog = set === undefined ? await readingCatalog(command) : await writingCatalog(command);

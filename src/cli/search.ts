@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
-import { publishedCatalog } from '../commands/published-catalog.ts';
-import { type SearchAnswer, searchEditions } from '../commands/search-editions.ts';
+import { type SearchAnswer, searchEditions } from '../commands/finding/search-editions.ts';
+import { publishedCatalog } from '../commands/reading/published-catalog.ts';
 import { readingCatalog } from './context.ts';
 import { printJson, printLines } from './print.ts';
 

@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
 import type { ToldColumns } from '../carryover/columns.ts';
-import type { JobsCiting } from '../commands/held-jobs.ts';
-import type { Ports } from '../commands/ports.ts';
+import type { JobsCiting } from '../commands/finding/held-jobs.ts';
+import type { Ports } from '../commands/ports/ports.ts';
 import { CatalogError } from '../model/errors.ts';
 import { listEditions } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
@@ -44,6 +44,6 @@ export async function heldJobs(
     if (await ports.files.exists(input)) continue;
     throw new CatalogError('NoSuchFile', `There is no file ${input}; check the name.`);
   }
-  const { holdJobs } = await import('../commands/held-jobs.ts');
+  const { holdJobs } = await import('../commands/finding/held-jobs.ts');
   return holdJobs(ports, catalog, { inputs, edition, columns: jobsColumn }, report);
 }

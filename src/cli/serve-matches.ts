@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
-import type { MatchDesk } from '../commands/match-desk.ts';
-import type { ToldReview } from '../commands/open-told-review.ts';
-import type { Ports } from '../commands/ports.ts';
+import type { MatchDesk } from '../commands/matching/match-desk.ts';
+import type { ToldReview } from '../commands/matching/open-told-review.ts';
+import type { Ports } from '../commands/ports/ports.ts';
 import { CatalogError } from '../model/errors.ts';
 import { listEditions } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
@@ -69,7 +69,7 @@ export async function heldMatches(
   if (told.length === 0) return undefined;
   const editions = new Set((await listEditions(catalog)).map(h => h.name));
   const { checkReview, deskReview } = await import('./match-review.ts');
-  const { matchDesk } = await import('../commands/match-desk.ts');
+  const { matchDesk } = await import('../commands/matching/match-desk.ts');
   const checked: ToldReview[] = [];
   for (const { tables, answers, columns } of told) {
     if (tables.length < 2 || answers.length === 0) {

@@ -1,10 +1,10 @@
 import type { Command } from 'commander';
-import { briefingPages } from '../commands/briefing-page.ts';
-import { servedCarry } from '../commands/carry-page.ts';
+import { briefingPages } from '../commands/bundles/briefing-page.ts';
+import { servedCarry } from '../commands/bundles/carry-page.ts';
 import { deskOf } from '../commands/desk.ts';
-import { lessonsCiting } from '../commands/lessons-citing.ts';
-import { publishedCatalog } from '../commands/published-catalog.ts';
-import { searchThread } from '../commands/search-thread.ts';
+import { lessonsCiting } from '../commands/finding/lessons-citing.ts';
+import { searchThread } from '../commands/finding/search-thread.ts';
+import { publishedCatalog } from '../commands/reading/published-catalog.ts';
 import { portsOf, readingCatalog, writingCatalog } from './context.ts';
 import { portNumber } from './port-number.ts';
 import { printLines } from './print.ts';

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { traceNumber } from '../commands/trace-number.ts';
+import { traceNumber } from '../commands/reading/trace-number.ts';
 import { nameOf, tellTrace } from '../content/tell.ts';
 import type { Trace } from '../content/trace.ts';
 import { readingCatalog } from './context.ts';

@@ -1,13 +1,13 @@
 import type { Catalog } from '../store/open.ts';
-import { type CommentsDesk, commentsDesk } from './comments-desk.ts';
-import { type DraftDesk, draftDesk } from './draft-desk.ts';
-import { type IntakeDesk, intakeDesk } from './intake-desk.ts';
-import { type LossesDesk, lossesDesk } from './losses-desk.ts';
-import type { MatchDesk } from './match-desk.ts';
-import { type NotesDesk, notesDesk } from './notes-desk.ts';
+import { type LossesDesk, lossesDesk } from './audit/losses-desk.ts';
+import { type CommentsDesk, commentsDesk } from './comments/comments-desk.ts';
+import { type DraftDesk, draftDesk } from './drafts/draft-desk.ts';
+import { type IntakeDesk, intakeDesk } from './intake/intake-desk.ts';
+import { type NotesDesk, notesDesk } from './intake/notes-desk.ts';
+import type { MatchDesk } from './matching/match-desk.ts';
 import { type PeopleSource, peopleOf } from './people.ts';
-import type { Ports } from './ports.ts';
-import { type ReleaseDesk, releaseDesk } from './release-desk.ts';
+import type { Ports } from './ports/ports.ts';
+import { type ReleaseDesk, releaseDesk } from './releasing/release-desk.ts';
 
 /** What people with a name may do in the viewer. */
 export interface Desk {

@@ -4,7 +4,7 @@ import { CatalogError } from '../model/errors.ts';
 import { nameAndAddress } from '../model/person.ts';
 import type { Catalog } from '../store/open.ts';
 import { changePeople, readPeople } from '../store/people.ts';
-import type { Ports } from './ports.ts';
+import type { Ports } from './ports/ports.ts';
 
 /** Somebody whose name stands under what they decide. */
 export interface Person {

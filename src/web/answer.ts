@@ -1,4 +1,4 @@
-import type { PublishedCatalog, PublishedCrosswalk, ToldTrace } from '../commands/published-catalog.ts';
+import type { PublishedCatalog, PublishedCrosswalk, ToldTrace } from '../commands/reading/published-catalog.ts';
 import type { Fate, Marks } from '../model/crosswalk.ts';
 import type { Entry } from '../model/edition.ts';
 import { butNotFor, coveredByNone, saidOfEnded, whatToMind } from '../model/heir-words.ts';

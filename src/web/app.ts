@@ -1,9 +1,9 @@
 import type { Express } from 'express';
-import type { ServedCarry } from '../commands/carry-page.ts';
+import type { ServedCarry } from '../commands/bundles/carry-page.ts';
 import type { Desk } from '../commands/desk.ts';
-import type { JobsCiting } from '../commands/held-jobs.ts';
-import type { LessonsCiting } from '../commands/lessons-citing.ts';
-import type { PublishedCatalog } from '../commands/published-catalog.ts';
+import type { JobsCiting } from '../commands/finding/held-jobs.ts';
+import type { LessonsCiting } from '../commands/finding/lessons-citing.ts';
+import type { PublishedCatalog } from '../commands/reading/published-catalog.ts';
 import { carryRoutes } from './carry-routes.ts';
 import { commentRoutes } from './comments-routes.ts';
 import { type Briefings, crosswalkRoutes } from './crosswalk-routes.ts';

@@ -1,4 +1,4 @@
-import type { ServedCarry } from '../commands/carry-page.ts';
+import type { ServedCarry } from '../commands/bundles/carry-page.ts';
 import type { Routes } from './routes.ts';
 
 /**

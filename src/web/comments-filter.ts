@@ -1,5 +1,5 @@
-import { nameIn } from '../commands/comments-desk.ts';
-import type { ListedComments } from '../commands/comments-list.ts';
+import { nameIn } from '../commands/comments/comments-desk.ts';
+import type { ListedComments } from '../commands/comments/comments-list.ts';
 import type { CommentNow } from '../release/comments-now.ts';
 import type { Query } from './links.ts';
 

@@ -1,5 +1,5 @@
-import { answerKey, type DeskComments, nameIn, type TypedAnswer } from '../commands/comments-desk.ts';
-import type { ReadFormsReport } from '../commands/comments-read.ts';
+import { answerKey, type DeskComments, nameIn, type TypedAnswer } from '../commands/comments/comments-desk.ts';
+import type { ReadFormsReport } from '../commands/comments/comments-read.ts';
 import { DISPOSITIONS } from '../model/comment.ts';
 import { counted, dateWords } from '../model/said-words.ts';
 import { TOLD } from '../release/comments.ts';

@@ -1,4 +1,4 @@
-import type { CommentsDesk, TypedAnswer } from '../commands/comments-desk.ts';
+import type { CommentsDesk, TypedAnswer } from '../commands/comments/comments-desk.ts';
 import { CatalogError } from '../model/errors.ts';
 import { type CommentsFilter, commentsQuery } from './comments-filter.ts';
 import { type CommentsPageRequest, commentsPage } from './comments-page.ts';

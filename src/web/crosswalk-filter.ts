@@ -1,4 +1,4 @@
-import type { PublishedCrosswalk } from '../commands/published-catalog.ts';
+import type { PublishedCrosswalk } from '../commands/reading/published-catalog.ts';
 import { FATES } from '../model/crosswalk.ts';
 import type { Entry } from '../model/edition.ts';
 import { FATE_MEANINGS, MARK_WORDS, marksIn } from '../model/said-words.ts';

@@ -1,4 +1,4 @@
-import type { PublishedCatalog } from '../commands/published-catalog.ts';
+import type { PublishedCatalog } from '../commands/reading/published-catalog.ts';
 import { FATES, type Fate } from '../model/crosswalk.ts';
 import type { Entry } from '../model/edition.ts';
 import { CatalogError } from '../model/errors.ts';

@@ -1,4 +1,4 @@
-import type { PublishedCrosswalk } from '../commands/published-catalog.ts';
+import type { PublishedCrosswalk } from '../commands/reading/published-catalog.ts';
 import { type Flow, type RailsPicture, railsPicture } from '../pictures/rails-picture.ts';
 import { linesLink, type Query } from './links.ts';
 

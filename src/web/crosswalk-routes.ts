@@ -1,6 +1,6 @@
 import type { Request } from 'express';
-import type { BriefingPage } from '../commands/briefing-page.ts';
-import { crosswalkCsv } from '../commands/crosswalk-csv.ts';
+import type { BriefingPage } from '../commands/bundles/briefing-page.ts';
+import { crosswalkCsv } from '../commands/reading/crosswalk-csv.ts';
 import { type CrosswalkFilter, filterLines } from './crosswalk-filter.ts';
 import { crosswalkPage } from './crosswalk-page.ts';
 import { fileName, pageOf, valuesOf } from './query-values.ts';

@@ -1,4 +1,4 @@
-import type { ReleaseReport } from '../commands/release-gate.ts';
+import type { ReleaseReport } from '../commands/releasing/release-gate.ts';
 import { counted, dateWords } from '../model/said-words.ts';
 import type { Schedule } from '../release/schedule.ts';
 import {

@@ -1,6 +1,6 @@
-import type { CommentsDesk } from '../commands/comments-desk.ts';
-import type { MatchDesk } from '../commands/match-desk.ts';
-import type { ReleaseDesk } from '../commands/release-desk.ts';
+import type { CommentsDesk } from '../commands/comments/comments-desk.ts';
+import type { MatchDesk } from '../commands/matching/match-desk.ts';
+import type { ReleaseDesk } from '../commands/releasing/release-desk.ts';
 import { CatalogError } from '../model/errors.ts';
 import { deskPage, releasePage } from './desk-page.ts';
 import { reviewLink } from './links.ts';

@@ -1,4 +1,4 @@
-import type { DraftBranch } from '../commands/branches-desk.ts';
+import type { DraftBranch } from '../commands/drafts/branches-desk.ts';
 import { counted, dateWords } from '../model/said-words.ts';
 import { branchesLink, mergeLink, workLink } from './links.ts';
 import type { FormField } from './people.ts';

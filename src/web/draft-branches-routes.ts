@@ -1,4 +1,4 @@
-import type { DraftDesk } from '../commands/draft-desk.ts';
+import type { DraftDesk } from '../commands/drafts/draft-desk.ts';
 import { CatalogError } from '../model/errors.ts';
 import { type BranchesRequest, branchesPage } from './draft-branches-page.ts';
 import { draftMergePage, type MergeRequest, takesIn } from './draft-merge-page.ts';

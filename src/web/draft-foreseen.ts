@@ -1,4 +1,4 @@
-import type { Foreseen } from '../commands/foresee-operation.ts';
+import type { Foreseen } from '../commands/drafts/foresee-operation.ts';
 import type { Decision } from '../model/crosswalk.ts';
 import { capital, counted, dateWords } from '../model/said-words.ts';
 import { MILESTONES } from '../release/schedule.ts';

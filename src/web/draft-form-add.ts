@@ -1,5 +1,5 @@
-import type { DeskDraft } from '../commands/draft-desk.ts';
-import type { WrittenOperation } from '../commands/draft-operations.ts';
+import type { DeskDraft } from '../commands/drafts/draft-desk.ts';
+import type { WrittenOperation } from '../commands/drafts/draft-operations.ts';
 import type { ItemId } from '../model/item.ts';
 import {
   type DraftForm,

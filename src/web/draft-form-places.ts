@@ -1,4 +1,4 @@
-import type { DeskDraft } from '../commands/draft-desk.ts';
+import type { DeskDraft } from '../commands/drafts/draft-desk.ts';
 import type { Item } from '../model/item.ts';
 import { daySaid, type Field, type OperationForm, refuse, said, type Typed, WHY, whySaid } from './draft-form.ts';
 

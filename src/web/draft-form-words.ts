@@ -1,4 +1,4 @@
-import type { DeskDraft } from '../commands/draft-desk.ts';
+import type { DeskDraft } from '../commands/drafts/draft-desk.ts';
 import type { Item, Verification, VerificationMoment } from '../model/item.ts';
 import { MOMENT_WORDS } from '../model/said-words.ts';
 import { type Field, needed, type OperationForm, refuse, said, type Typed, WHY, whySaid } from './draft-form.ts';

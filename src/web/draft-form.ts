@@ -1,5 +1,5 @@
-import type { DeskDraft } from '../commands/draft-desk.ts';
-import type { WrittenOperation } from '../commands/draft-operations.ts';
+import type { DeskDraft } from '../commands/drafts/draft-desk.ts';
+import type { WrittenOperation } from '../commands/drafts/draft-operations.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Item } from '../model/item.ts';
 import { valuesOf } from './query-values.ts';

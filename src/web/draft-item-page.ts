@@ -1,5 +1,5 @@
-import { compareItems, type FieldText } from '../commands/compare-items.ts';
-import type { DeskDraft } from '../commands/draft-desk.ts';
+import { compareItems, type FieldText } from '../commands/drafts/compare-items.ts';
+import type { DeskDraft } from '../commands/drafts/draft-desk.ts';
 import type { Item } from '../model/item.ts';
 import { MOMENT_WORDS } from '../model/said-words.ts';
 import { levelName, typeName } from '../model/settings.ts';

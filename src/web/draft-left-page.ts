@@ -1,4 +1,4 @@
-import type { DeskDraft, LeftItem } from '../commands/draft-desk.ts';
+import type { DeskDraft, LeftItem } from '../commands/drafts/draft-desk.ts';
 import { counted, inWords } from '../model/said-words.ts';
 import { calledOf } from './draft-called.ts';
 import { OLD_FORMS } from './draft-forms.ts';

@@ -1,5 +1,5 @@
-import type { MergeForesight, Takes } from '../commands/branches-desk.ts';
-import type { ShownConflict } from '../commands/show-conflicts.ts';
+import type { MergeForesight, Takes } from '../commands/drafts/branches-desk.ts';
+import type { ShownConflict } from '../commands/drafts/show-conflicts.ts';
 import { counted } from '../model/said-words.ts';
 import { type ChangesShown, changesShown } from './draft-foreseen.ts';
 import { branchesLink, mergeLink, workLink } from './links.ts';

@@ -1,4 +1,4 @@
-import type { DeskDraft, Foresight } from '../commands/draft-desk.ts';
+import type { DeskDraft, Foresight } from '../commands/drafts/draft-desk.ts';
 import { calledOf } from './draft-called.ts';
 import { type ChangesShown, changesShown } from './draft-foreseen.ts';
 import type { Field, Typed } from './draft-form.ts';

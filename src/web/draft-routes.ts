@@ -1,5 +1,5 @@
-import type { DeskDraft, DraftDesk } from '../commands/draft-desk.ts';
-import type { WrittenOperation } from '../commands/draft-operations.ts';
+import type { DeskDraft, DraftDesk } from '../commands/drafts/draft-desk.ts';
+import type { WrittenOperation } from '../commands/drafts/draft-operations.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Item } from '../model/item.ts';
 import { type DraftForm, type OperationForm, type Typed, typedIn } from './draft-form.ts';

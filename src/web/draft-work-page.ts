@@ -1,5 +1,5 @@
-import type { DeskDraft } from '../commands/draft-desk.ts';
-import type { LoggedStep } from '../commands/draft-log.ts';
+import type { DeskDraft } from '../commands/drafts/draft-desk.ts';
+import type { LoggedStep } from '../commands/drafts/draft-log.ts';
 import { capital, counted, dateWords } from '../model/said-words.ts';
 import { levelName } from '../model/settings.ts';
 import { calledOf } from './draft-called.ts';

@@ -1,4 +1,4 @@
-import type { PublishedCatalog, PublishedEdition } from '../commands/published-catalog.ts';
+import type { PublishedCatalog, PublishedEdition } from '../commands/reading/published-catalog.ts';
 import type { Entry } from '../model/edition.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Item, ItemId } from '../model/item.ts';

@@ -1,6 +1,6 @@
 import express, { type Express, type NextFunction, type Request, type Response } from 'express';
 import type { PeopleSource } from '../commands/people.ts';
-import type { PublishedCatalog } from '../commands/published-catalog.ts';
+import type { PublishedCatalog } from '../commands/reading/published-catalog.ts';
 import { type ErrorPage, errorPage, noSuchPage } from './error-page.ts';
 import { guards } from './guard.ts';
 import type { Address } from './listen.ts';

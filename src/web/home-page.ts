@@ -1,4 +1,4 @@
-import type { PublishedCatalog, PublishedCrosswalk } from '../commands/published-catalog.ts';
+import type { PublishedCatalog, PublishedCrosswalk } from '../commands/reading/published-catalog.ts';
 import type { Fate } from '../model/crosswalk.ts';
 import { counted, dateWords, inWords } from '../model/said-words.ts';
 import { crosswalkLink, editionLink } from './links.ts';

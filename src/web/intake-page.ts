@@ -1,5 +1,5 @@
-import type { FollowedReports } from '../commands/intake-count.ts';
-import { underLevel } from '../commands/intake-count.ts';
+import type { FollowedReports } from '../commands/intake/intake-count.ts';
+import { underLevel } from '../commands/intake/intake-count.ts';
 import type { IntakeRecord } from '../model/intake.ts';
 import { counted, dateWords } from '../model/said-words.ts';
 import { levelName } from '../model/settings.ts';

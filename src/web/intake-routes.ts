@@ -1,5 +1,5 @@
-import type { IntakeDesk } from '../commands/intake-desk.ts';
-import { countTable } from '../commands/intake-table.ts';
+import type { IntakeDesk } from '../commands/intake/intake-desk.ts';
+import { countTable } from '../commands/intake/intake-table.ts';
 import { countsOf, type IntakeFilter, intakePage } from './intake-page.ts';
 import { requirePerson } from './people.ts';
 import { fileName, firstValue, pageOf } from './query-values.ts';

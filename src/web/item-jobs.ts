@@ -1,5 +1,5 @@
-import type { JobsCiting } from '../commands/held-jobs.ts';
-import { type CitingLine, MOST_JOBS, MOST_LINES } from '../commands/jobs-citing.ts';
+import type { JobsCiting } from '../commands/finding/held-jobs.ts';
+import { type CitingLine, MOST_JOBS, MOST_LINES } from '../commands/finding/jobs-citing.ts';
 import { counted, inWords } from '../model/said-words.ts';
 import type { Life } from './item-life.ts';
 

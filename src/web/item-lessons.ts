@@ -1,4 +1,4 @@
-import type { LessonsCiting } from '../commands/lessons-citing.ts';
+import type { LessonsCiting } from '../commands/finding/lessons-citing.ts';
 import type { Life } from './item-life.ts';
 
 /** A lesson that cites an item, under its number of today or under an older or newer one. */

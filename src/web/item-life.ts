@@ -1,4 +1,4 @@
-import type { PublishedCatalog, PublishedCrosswalk } from '../commands/published-catalog.ts';
+import type { PublishedCatalog, PublishedCrosswalk } from '../commands/reading/published-catalog.ts';
 import type { Fate } from '../model/crosswalk.ts';
 import type { Entry } from '../model/edition.ts';
 import type { ItemId } from '../model/item.ts';

@@ -1,5 +1,5 @@
-import { localBeside } from '../commands/local-beside.ts';
-import type { PublishedCatalog } from '../commands/published-catalog.ts';
+import { localBeside } from '../commands/finding/local-beside.ts';
+import type { PublishedCatalog } from '../commands/reading/published-catalog.ts';
 import type { Entry } from '../model/edition.ts';
 
 /** A local rule or variance as the page of an item tells of it. */

@@ -1,4 +1,4 @@
-import type { NotesDesk, ToldNote } from '../commands/notes-desk.ts';
+import type { NotesDesk, ToldNote } from '../commands/intake/notes-desk.ts';
 import type { Person } from '../commands/people.ts';
 import { INTAKE_KINDS } from '../model/intake.ts';
 import type { ItemId } from '../model/item.ts';

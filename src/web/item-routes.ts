@@ -1,6 +1,6 @@
-import type { JobsCiting } from '../commands/held-jobs.ts';
-import type { LessonsCiting } from '../commands/lessons-citing.ts';
-import type { NotesDesk, ToldNote } from '../commands/notes-desk.ts';
+import type { JobsCiting } from '../commands/finding/held-jobs.ts';
+import type { LessonsCiting } from '../commands/finding/lessons-citing.ts';
+import type { NotesDesk, ToldNote } from '../commands/intake/notes-desk.ts';
 import type { Entry } from '../model/edition.ts';
 import { CatalogError } from '../model/errors.ts';
 import { itemJobs } from './item-jobs.ts';

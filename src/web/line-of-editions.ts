@@ -1,4 +1,4 @@
-import { lineFrom } from '../commands/trace-number.ts';
+import { lineFrom } from '../commands/reading/trace-number.ts';
 import type { EditionHeader } from '../model/edition.ts';
 
 /** The editions that lead to one and on from it, oldest first. */

@@ -1,4 +1,4 @@
-import type { AuditLine, AuditReport } from '../commands/audit-editions.ts';
+import type { AuditLine, AuditReport } from '../commands/audit/audit-editions.ts';
 import { typeName } from '../model/settings.ts';
 import type { Query } from './links.ts';
 

@@ -1,7 +1,7 @@
-import type { AuditLine, AuditReport } from '../commands/audit-editions.ts';
+import type { AuditLine, AuditReport } from '../commands/audit/audit-editions.ts';
+import { isSamePerson } from '../commands/audit/settle-losses.ts';
+import { troubleSigning, type Verdict } from '../commands/audit/settle-one-loss.ts';
 import { type Person, writtenAs } from '../commands/people.ts';
-import { isSamePerson } from '../commands/settle-losses.ts';
-import { troubleSigning, type Verdict } from '../commands/settle-one-loss.ts';
 import { counted, dateWords, inWords, MOMENT_WORDS, sentence } from '../model/said-words.ts';
 import { crosswalkLink, lossesCsvLink, lossesLink, lossLink, placeLink } from './links.ts';
 import {

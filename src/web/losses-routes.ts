@@ -1,7 +1,7 @@
 import type { Request } from 'express';
-import { auditCsv } from '../commands/audit-table.ts';
-import type { LossesDesk } from '../commands/losses-desk.ts';
-import type { Verdict } from '../commands/settle-one-loss.ts';
+import { auditCsv } from '../commands/audit/audit-table.ts';
+import type { LossesDesk } from '../commands/audit/losses-desk.ts';
+import type { Verdict } from '../commands/audit/settle-one-loss.ts';
 import { CatalogError } from '../model/errors.ts';
 import { lossesLink } from './links.ts';
 import { filterLosses, type LossesFilter, lossesQuery } from './losses-filter.ts';

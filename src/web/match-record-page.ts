@@ -1,5 +1,5 @@
-import type { ReviewState } from '../commands/held-review.ts';
-import type { DeskReview, MatchDesk } from '../commands/match-desk.ts';
+import type { ReviewState } from '../commands/matching/held-review.ts';
+import type { DeskReview, MatchDesk } from '../commands/matching/match-desk.ts';
 import { counted, sentence } from '../model/said-words.ts';
 import { matchLink } from './match-links.ts';
 import type { FormField } from './people.ts';

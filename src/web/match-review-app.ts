@@ -1,7 +1,7 @@
 import type { Express } from 'express';
-import type { MatchDesk } from '../commands/match-desk.ts';
+import type { MatchDesk } from '../commands/matching/match-desk.ts';
 import type { PeopleSource } from '../commands/people.ts';
-import type { PublishedCatalog } from '../commands/published-catalog.ts';
+import type { PublishedCatalog } from '../commands/reading/published-catalog.ts';
 import { dateWords } from '../model/said-words.ts';
 import { appIn } from './frame.ts';
 import type { Address } from './listen.ts';

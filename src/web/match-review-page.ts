@@ -1,7 +1,7 @@
-import type { FieldText } from '../commands/compare-items.ts';
-import type { DeskReview, MatchDesk } from '../commands/match-desk.ts';
-import type { AskedQuestion, Progress } from '../commands/review-calls.ts';
-import type { ReviewSide } from '../commands/review-question.ts';
+import type { FieldText } from '../commands/drafts/compare-items.ts';
+import type { DeskReview, MatchDesk } from '../commands/matching/match-desk.ts';
+import type { AskedQuestion, Progress } from '../commands/matching/review-calls.ts';
+import type { ReviewSide } from '../commands/matching/review-question.ts';
 import { counted } from '../model/said-words.ts';
 import type { ReviewOnDesk } from './desk-page.ts';
 import { matchLink, questionLink } from './match-links.ts';

@@ -1,8 +1,8 @@
 import type { Request } from 'express';
-import type { ReviewState } from '../commands/held-review.ts';
-import type { DeskReview, MatchDesk } from '../commands/match-desk.ts';
+import type { ReviewState } from '../commands/matching/held-review.ts';
+import type { DeskReview, MatchDesk } from '../commands/matching/match-desk.ts';
+import type { Given } from '../commands/matching/review-answers.ts';
 import { type Person, writtenAs } from '../commands/people.ts';
-import type { Given } from '../commands/review-answers.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { ErrorPage } from './error-page.ts';
 import { matchLink, questionLink } from './match-links.ts';

@@ -1,6 +1,6 @@
-import type { ReviewRow } from '../commands/review-answers.ts';
-import type { Progress } from '../commands/review-calls.ts';
-import type { ReviewSide } from '../commands/review-question.ts';
+import type { ReviewRow } from '../commands/matching/review-answers.ts';
+import type { Progress } from '../commands/matching/review-calls.ts';
+import type { ReviewSide } from '../commands/matching/review-question.ts';
 import { capital, counted } from '../model/said-words.ts';
 
 /** What the groups of evidence are called where people read them. */

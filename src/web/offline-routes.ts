@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
-import type { PublishedCatalog } from '../commands/published-catalog.ts';
-import { type ServedLookup, servedLookup } from '../commands/served-lookup.ts';
+import { type ServedLookup, servedLookup } from '../commands/finding/served-lookup.ts';
+import type { PublishedCatalog } from '../commands/reading/published-catalog.ts';
 import { counted, inWords } from '../model/said-words.ts';
 import { placeLink } from './links.ts';
 import { KEPT_FILES, type OfflineStates, WORKER_FILE } from './offline-state.ts';

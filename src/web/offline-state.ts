@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Response } from 'express';
-import type { PublishedCatalog } from '../commands/published-catalog.ts';
+import type { PublishedCatalog } from '../commands/reading/published-catalog.ts';
 import { VIEWS } from './render.ts';
 import { editionLine } from './site.ts';
 

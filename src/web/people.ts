@@ -1,7 +1,7 @@
 import { createHash, createHmac, randomBytes, timingSafeEqual } from 'node:crypto';
 import express, { type ErrorRequestHandler, type Request, type Response, Router } from 'express';
 import type { KnownPerson, PeopleSource, Person } from '../commands/people.ts';
-import { LARGEST_UPLOAD } from '../commands/upload-bounds.ts';
+import { LARGEST_UPLOAD } from '../commands/ports/upload-bounds.ts';
 import type { Address } from './listen.ts';
 import { firstValue } from './query-values.ts';
 import { isSameOrigin } from './same-origin.ts';

@@ -1,4 +1,4 @@
-import type { Publishable, PublishedShown } from '../commands/release-desk.ts';
+import type { Publishable, PublishedShown } from '../commands/releasing/release-desk.ts';
 import type { EditionDates } from '../model/edition.ts';
 import { counted, dateWords, inWords } from '../model/said-words.ts';
 import { commentsLink, crosswalkLink, deskLink, editionLink, publishLink, workLink } from './links.ts';

@@ -1,5 +1,5 @@
 import type { PeopleSource } from '../commands/people.ts';
-import type { ReleaseDesk } from '../commands/release-desk.ts';
+import type { ReleaseDesk } from '../commands/releasing/release-desk.ts';
 import { CatalogError } from '../model/errors.ts';
 import { publishedLink } from './links.ts';
 import { csrfField, mayPublish, requirePerson } from './people.ts';

@@ -1,4 +1,4 @@
-import { entriesAt } from '../commands/search-editions.ts';
+import { entriesAt } from '../commands/finding/search-editions.ts';
 import { CatalogError } from '../model/errors.ts';
 import { editionPage } from './edition-page.ts';
 import { homePage } from './home-page.ts';

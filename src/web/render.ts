@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import ejs from 'ejs';
-import type { CarryPage } from '../commands/carry-page.ts';
+import type { CarryPage } from '../commands/bundles/carry-page.ts';
 import { FATE_MEANINGS } from '../model/said-words.ts';
 import type { CommentsPage } from './comments-page.ts';
 import type { CrosswalkPage } from './crosswalk-page.ts';

@@ -1,4 +1,4 @@
-import type { PublishedCatalog, PublishedEdition } from '../commands/published-catalog.ts';
+import type { PublishedCatalog, PublishedEdition } from '../commands/reading/published-catalog.ts';
 import type { ItemId } from '../model/item.ts';
 import { placeLink } from './links.ts';
 

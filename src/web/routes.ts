@@ -1,5 +1,5 @@
 import type { Express, Request, Response } from 'express';
-import type { PublishedCatalog } from '../commands/published-catalog.ts';
+import type { PublishedCatalog } from '../commands/reading/published-catalog.ts';
 import type { Pages } from './render.ts';
 
 /** One request, and what is published at its moment. */

@@ -1,5 +1,5 @@
-import type { PublishedCatalog } from '../commands/published-catalog.ts';
-import { searchEditions } from '../commands/search-editions.ts';
+import { searchEditions } from '../commands/finding/search-editions.ts';
+import type { PublishedCatalog } from '../commands/reading/published-catalog.ts';
 import { counted } from '../model/said-words.ts';
 import { type Answer, answerOf } from './answer.ts';
 import { itemLink, placeLink, searchLink } from './links.ts';

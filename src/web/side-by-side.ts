@@ -1,5 +1,5 @@
-import { compareItems, type FieldText } from '../commands/compare-items.ts';
-import type { PublishedCatalog, PublishedCrosswalk } from '../commands/published-catalog.ts';
+import { compareItems, type FieldText } from '../commands/drafts/compare-items.ts';
+import type { PublishedCatalog, PublishedCrosswalk } from '../commands/reading/published-catalog.ts';
 import type { Decision, Fate, Link, Marks } from '../model/crosswalk.ts';
 import { DIRECTIONS } from '../model/duty-evidence.ts';
 import type { Entry } from '../model/edition.ts';

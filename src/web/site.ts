@@ -1,4 +1,4 @@
-import type { PublishedCatalog, PublishedEdition } from '../commands/published-catalog.ts';
+import type { PublishedCatalog, PublishedEdition } from '../commands/reading/published-catalog.ts';
 import { dateWords } from '../model/said-words.ts';
 import { crosswalkLink, editionLink } from './links.ts';
 import { signInLink } from './people.ts';

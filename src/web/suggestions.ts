@@ -1,6 +1,6 @@
-import type { PublishedCatalog } from '../commands/published-catalog.ts';
-import { searchEditions } from '../commands/search-editions.ts';
-import { suggestItems } from '../commands/suggest-items.ts';
+import { searchEditions } from '../commands/finding/search-editions.ts';
+import { suggestItems } from '../commands/finding/suggest-items.ts';
+import type { PublishedCatalog } from '../commands/reading/published-catalog.ts';
 import { isMintedId } from '../model/ids.ts';
 import { type Answer, answerOf } from './answer.ts';
 import { itemLink, placeLink } from './links.ts';

@@ -1,5 +1,5 @@
 import express, { type Response as Answer, type Request } from 'express';
-import { LARGEST_UPLOAD, type Upload } from '../commands/upload-bounds.ts';
+import { LARGEST_UPLOAD, type Upload } from '../commands/ports/upload-bounds.ts';
 
 /** Files of a form, by the field that they were sent in; bodies hold texts only. */
 const UPLOADS = new WeakMap<Request, ReadonlyMap<string, Upload>>();

@@ -5,12 +5,12 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type CarryEngine, carryEngine, LARGEST } from '../../src/browser/carry-engine.ts';
 import type { CarriedJobs, CarriedLesson, CarryRequest } from '../../src/browser/carry-request.ts';
 import type { EditionTexts } from '../../src/carryover/old-sayings.ts';
-import { readCarryData } from '../../src/commands/bundle-carry.ts';
-import { carryDocs } from '../../src/commands/carry-docs.ts';
-import { carryJobs } from '../../src/commands/carry-jobs.ts';
-import { readEditionTexts } from '../../src/commands/edition-texts.ts';
-import { type ReadCrosswalk, readCrosswalk } from '../../src/commands/read-crosswalk.ts';
-import { waysTo } from '../../src/commands/ways-to.ts';
+import { readCarryData } from '../../src/commands/bundles/bundle-carry.ts';
+import { carryDocs } from '../../src/commands/documents/carry-docs.ts';
+import { carryJobs } from '../../src/commands/jobs/carry-jobs.ts';
+import { readEditionTexts } from '../../src/commands/reading/edition-texts.ts';
+import { type ReadCrosswalk, readCrosswalk } from '../../src/commands/reading/read-crosswalk.ts';
+import { waysTo } from '../../src/commands/reading/ways-to.ts';
 import { openCatalog } from '../../src/store/open.ts';
 import { demoCatalog, testPorts } from '../demo-catalog.ts';
 

@@ -8,7 +8,7 @@ import exceljs from 'exceljs';
 import { HtmlValidate } from 'html-validate';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { publishBundle } from '../../src/commands/publish-bundle.ts';
+import { publishBundle } from '../../src/commands/bundles/publish-bundle.ts';
 import { openCatalog } from '../../src/store/open.ts';
 import { fishplate } from '../cli/run-cli.ts';
 import { demoCatalog, testPorts } from '../demo-catalog.ts';

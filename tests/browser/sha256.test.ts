@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { plainSha256, sha256 } from '../../src/commands/sha256.ts';
+import { plainSha256, sha256 } from '../../src/commands/ports/sha256.ts';
 
 it('the sha256 of ours, in whatever pieces, is that of node', () => {
   fc.assert(

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { HtmlValidate } from 'html-validate';
 import mammoth from 'mammoth';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { readBundleTemplates } from '../../src/commands/bundle-templates.ts';
+import { readBundleTemplates } from '../../src/commands/bundles/bundle-templates.ts';
 import { type Briefing, briefing } from '../../src/exports/briefing.ts';
 import { writeBundle } from '../../src/exports/bundle.ts';
 import type { Publication } from '../../src/exports/publication.ts';

@@ -6,7 +6,7 @@ import axe from 'axe-core';
 import { parse } from 'csv-parse/sync';
 import { HtmlValidate } from 'html-validate';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { publishBundle } from '../../src/commands/publish-bundle.ts';
+import { publishBundle } from '../../src/commands/bundles/publish-bundle.ts';
 import { openCatalog } from '../../src/store/open.ts';
 import { demoCatalog, testPorts } from '../demo-catalog.ts';
 import { chromiumPath, openBrowser } from '../web/viewer.ts';

@@ -2,7 +2,7 @@ import { parse } from 'csv-parse/sync';
 import ExcelJS from 'exceljs';
 import mammoth from 'mammoth';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { readBundleTemplates } from '../../src/commands/bundle-templates.ts';
+import { readBundleTemplates } from '../../src/commands/bundles/bundle-templates.ts';
 import { writeBundle } from '../../src/exports/bundle.ts';
 import type { Publication } from '../../src/exports/publication.ts';
 import { demoPublication } from './publication.ts';

@@ -1,4 +1,4 @@
-import { readPublication } from '../../src/commands/bundle-source.ts';
+import { readPublication } from '../../src/commands/bundles/bundle-source.ts';
 import type { Publication } from '../../src/exports/publication.ts';
 import { openCatalog } from '../../src/store/open.ts';
 import { demoCatalog } from '../demo-catalog.ts';

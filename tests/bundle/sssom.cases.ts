@@ -1,7 +1,7 @@
 import { parse } from 'csv-parse/sync';
 import { load } from 'js-yaml';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { addressIn } from '../../src/commands/publish-bundle.ts';
+import { addressIn } from '../../src/commands/bundles/publish-bundle.ts';
 import { crosswalkLines } from '../../src/exports/crosswalk-lines.ts';
 import type { Publication } from '../../src/exports/publication.ts';
 import { predicateOf, writeSssom } from '../../src/exports/sssom.ts';

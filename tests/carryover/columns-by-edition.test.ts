@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { carryDocs } from '../../src/commands/carry-docs.ts';
+import { carryDocs } from '../../src/commands/documents/carry-docs.ts';
 import { docxOf, paragraph, partsOf, run, textsOf } from '../documents/office-files.ts';
 import { fixture } from './fixture.ts';
 import { memoryFiles } from './memory-files.ts';

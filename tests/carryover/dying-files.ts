@@ -1,4 +1,4 @@
-import type { Files, PendingFile } from '../../src/commands/ports.ts';
+import type { Files, PendingFile } from '../../src/commands/ports/ports.ts';
 
 /**
  * Files that die at one call that changes something, and stay dead, as a process does that is killed there. Each file is

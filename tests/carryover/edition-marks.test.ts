@@ -1,6 +1,6 @@
 import { parse } from 'csv-parse/sync';
 import { describe, expect, it } from 'vitest';
-import { type CarryDocsOptions, carryDocs } from '../../src/commands/carry-docs.ts';
+import { type CarryDocsOptions, carryDocs } from '../../src/commands/documents/carry-docs.ts';
 import { writeCsv } from '../../src/tables/write-csv.ts';
 import { customProperty, docxOf, paragraph, partsOf, run, textsOf } from '../documents/office-files.ts';
 import { fixture } from './fixture.ts';

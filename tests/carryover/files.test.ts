@@ -2,8 +2,8 @@ import { chmod, mkdtemp, readdir, readFile, rm, symlink, writeFile } from 'node:
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { carryJobs } from '../../src/commands/carry-jobs.ts';
-import { realFiles } from '../../src/commands/files.ts';
+import { carryJobs } from '../../src/commands/jobs/carry-jobs.ts';
+import { realFiles } from '../../src/commands/ports/files.ts';
 import { fixture } from './fixture.ts';
 
 let folder: string;

@@ -1,6 +1,6 @@
 import { parse } from 'csv-parse/sync';
 import { describe, expect, it } from 'vitest';
-import { carryJobs } from '../../src/commands/carry-jobs.ts';
+import { carryJobs } from '../../src/commands/jobs/carry-jobs.ts';
 import { writeCsv } from '../../src/tables/write-csv.ts';
 import { fixture } from './fixture.ts';
 import { memoryFiles } from './memory-files.ts';

@@ -1,7 +1,7 @@
 import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { carryJobs } from '../../src/commands/carry-jobs.ts';
+import { carryJobs } from '../../src/commands/jobs/carry-jobs.ts';
 import { fixture } from './fixture.ts';
 import { memoryFiles } from './memory-files.ts';
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { carryJobs } from '../../src/commands/carry-jobs.ts';
+import { carryJobs } from '../../src/commands/jobs/carry-jobs.ts';
 import { fixture } from './fixture.ts';
 import { memoryFiles } from './memory-files.ts';
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { carryDocs } from '../../src/commands/carry-docs.ts';
-import { carryJobs } from '../../src/commands/carry-jobs.ts';
-import type { Files } from '../../src/commands/ports.ts';
-import { undoCarry } from '../../src/commands/undo-carry.ts';
+import { undoCarry } from '../../src/commands/carrying/undo-carry.ts';
+import { carryDocs } from '../../src/commands/documents/carry-docs.ts';
+import { carryJobs } from '../../src/commands/jobs/carry-jobs.ts';
+import type { Files } from '../../src/commands/ports/ports.ts';
 import { filesDyingAt } from './dying-files.ts';
 import { fixture } from './fixture.ts';
 import { memoryFiles } from './memory-files.ts';

@@ -1,5 +1,5 @@
 import { Readable, Writable } from 'node:stream';
-import type { Files } from '../../src/commands/ports.ts';
+import type { Files } from '../../src/commands/ports/ports.ts';
 import { CatalogError } from '../../src/model/errors.ts';
 
 /** Files in memory, read in chunks of any size, so that borders of chunks can be moved through an input. */

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { carryDocs } from '../../src/commands/carry-docs.ts';
+import { carryDocs } from '../../src/commands/documents/carry-docs.ts';
 import { customProperty, docxOf, paragraph, partsOf, run, textsOf, zipped } from '../documents/office-files.ts';
 import { pdfOf } from '../documents/pdf-file.ts';
 import { fixture } from './fixture.ts';

@@ -1,8 +1,8 @@
 import { parse } from 'csv-parse/sync';
 import pptxgen from 'pptxgenjs';
 import { describe, expect, it } from 'vitest';
-import { type CarryDocsOptions, carryDocs } from '../../src/commands/carry-docs.ts';
-import { carryJobs } from '../../src/commands/carry-jobs.ts';
+import { type CarryDocsOptions, carryDocs } from '../../src/commands/documents/carry-docs.ts';
+import { carryJobs } from '../../src/commands/jobs/carry-jobs.ts';
 import { readTable } from '../../src/tables/read-table.ts';
 import { writeCsv } from '../../src/tables/write-csv.ts';
 import { docxOf, paragraph, partsOf, run, textsOf } from '../documents/office-files.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { carryJobs } from '../../src/commands/carry-jobs.ts';
-import { undoCarry } from '../../src/commands/undo-carry.ts';
+import { undoCarry } from '../../src/commands/carrying/undo-carry.ts';
+import { carryJobs } from '../../src/commands/jobs/carry-jobs.ts';
 import { fixture } from './fixture.ts';
 import { memoryFiles } from './memory-files.ts';
 

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { parse } from 'csv-parse/sync';
 import exceljs from 'exceljs';
 import { describe, expect, it } from 'vitest';
-import { carryJobs } from '../../src/commands/carry-jobs.ts';
+import { carryJobs } from '../../src/commands/jobs/carry-jobs.ts';
 import { openZip } from '../../src/office/open-zip.ts';
 import { readXml } from '../../src/office/read-xml.ts';
 import { readXlsx } from '../../src/tables/read-xlsx.ts';

@@ -2,8 +2,8 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { citeFiles } from '../../src/commands/cite-files.ts';
-import { realFiles } from '../../src/commands/files.ts';
+import { citeFiles } from '../../src/commands/documents/cite-files.ts';
+import { realFiles } from '../../src/commands/ports/files.ts';
 import type { Catalog } from '../../src/store/open.ts';
 import { newCatalog } from '../outside/new-catalog.ts';
 

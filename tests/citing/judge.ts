@@ -1,9 +1,9 @@
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { citeFiles } from '../../src/commands/cite-files.ts';
-import { realFiles } from '../../src/commands/files.ts';
-import { importTables } from '../../src/commands/import-tables.ts';
+import { citeFiles } from '../../src/commands/documents/cite-files.ts';
+import { importTables } from '../../src/commands/importing/import-tables.ts';
+import { realFiles } from '../../src/commands/ports/files.ts';
 import type { CitedLine } from '../../src/exports/cited-csv.ts';
 import { type Catalog, openCatalog } from '../../src/store/open.ts';
 import { demoCatalog, testPorts } from '../demo-catalog.ts';

@@ -1,7 +1,7 @@
 import { parse } from 'csv-parse/sync';
 import type { Way } from '../../src/carryover/job-reader.ts';
-import { carryJobs } from '../../src/commands/carry-jobs.ts';
-import { carryDatabaseJobs, type DatabaseJobsOptions } from '../../src/commands/db-jobs.ts';
+import { carryDatabaseJobs, type DatabaseJobsOptions } from '../../src/commands/databases/db-jobs.ts';
+import { carryJobs } from '../../src/commands/jobs/carry-jobs.ts';
 import type { Database, Row } from '../../src/databases/database.ts';
 import { dataRows } from '../../src/exports/data-package.ts';
 import { fixture } from '../carryover/fixture.ts';

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { undoDatabaseRun } from '../../src/commands/undo-database.ts';
+import { undoDatabaseRun } from '../../src/commands/databases/undo-database.ts';
 import { joinEditions } from '../../src/crosswalk/joint.ts';
 import type { Database } from '../../src/databases/database.ts';
 import { carryIn, saidIn, saidOfFile, way } from './carry.ts';

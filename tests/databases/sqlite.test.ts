@@ -4,7 +4,7 @@ import { hostname, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { undoDatabaseRun } from '../../src/commands/undo-database.ts';
+import { undoDatabaseRun } from '../../src/commands/databases/undo-database.ts';
 import { openDatabase } from '../../src/databases/open-database.ts';
 import { carryIn, saidIn, saidOfFile } from './carry.ts';
 import { ENGINES, type TestDatabase } from './engines.ts';

@@ -1,8 +1,8 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { addErratum } from '../../src/commands/add-erratum.ts';
-import { importTables } from '../../src/commands/import-tables.ts';
+import { addErratum } from '../../src/commands/importing/add-erratum.ts';
+import { importTables } from '../../src/commands/importing/import-tables.ts';
 import { lineageFromTables } from '../../src/editing/lineage-rows.ts';
 import { placesOf } from '../../src/model/places.ts';
 import { listEditions } from '../../src/store/names.ts';

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { showConflicts } from '../../src/commands/show-conflicts.ts';
+import { showConflicts } from '../../src/commands/drafts/show-conflicts.ts';
 import { applyOperation } from '../../src/editing/apply-operation.ts';
 import { mergeDrafts } from '../../src/editing/merging/merge-drafts.ts';
 import type { Operation } from '../../src/model/operation.ts';

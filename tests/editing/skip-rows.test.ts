@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { importTables } from '../../src/commands/import-tables.ts';
+import { importTables } from '../../src/commands/importing/import-tables.ts';
 import { openCatalog } from '../../src/store/open.ts';
 import { readIndex } from '../../src/store/read.ts';
 import { testPorts } from '../demo-catalog.ts';

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { HtmlValidate } from 'html-validate';
 import { afterAll, describe, expect, it } from 'vitest';
 import { minutesStated } from '../../src/carryover/lesson-time.ts';
-import { coverLessons } from '../../src/commands/cover-lessons.ts';
+import { coverLessons } from '../../src/commands/documents/cover-lessons.ts';
 import { openCatalog } from '../../src/store/open.ts';
 import { demoCatalog, testPorts } from '../demo-catalog.ts';
 

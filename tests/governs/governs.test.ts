@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { governing, leadSentence } from '../../src/carryover/governs.ts';
 import { localProvisions } from '../../src/carryover/local-provisions.ts';
-import { governs } from '../../src/commands/governs.ts';
-import { governsAll } from '../../src/commands/governs-all.ts';
+import { governs } from '../../src/commands/local/governs.ts';
+import { governsAll } from '../../src/commands/local/governs-all.ts';
 import type { LocalRecord } from '../../src/model/local.ts';
 import { openCatalog } from '../../src/store/open.ts';
 import { demoCatalog } from '../demo-catalog.ts';

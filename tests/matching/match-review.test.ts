@@ -3,8 +3,8 @@ import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSy
 import { hostname, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { type MatchReview, openMatchReview } from '../../src/commands/match-review.ts';
-import { matchTables, readBareEditions } from '../../src/commands/match-tables.ts';
+import { type MatchReview, openMatchReview } from '../../src/commands/matching/match-review.ts';
+import { matchTables, readBareEditions } from '../../src/commands/matching/match-tables.ts';
 import { testPorts } from '../demo-catalog.ts';
 
 /** Two trades in one office's words; the last two rows of each table print no number. */

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type ReadCrosswalk, readCrosswalk } from '../../src/commands/read-crosswalk.ts';
+import { type ReadCrosswalk, readCrosswalk } from '../../src/commands/reading/read-crosswalk.ts';
 import { fieldChanges } from '../../src/content/changes.ts';
 import { isPair } from '../../src/content/marks.ts';
 import { readEdition } from '../../src/store/read.ts';

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { readCrosswalk } from '../../src/commands/read-crosswalk.ts';
+import { readCrosswalk } from '../../src/commands/reading/read-crosswalk.ts';
 import { isPair } from '../../src/content/marks.ts';
 import type { Catalog } from '../../src/store/open.ts';
 import { type Rule, type Rules, readRules } from './eslint.ts';

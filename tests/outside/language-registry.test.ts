@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { readCrosswalk } from '../../src/commands/read-crosswalk.ts';
-import { traceNumber } from '../../src/commands/trace-number.ts';
+import { readCrosswalk } from '../../src/commands/reading/read-crosswalk.ts';
+import { traceNumber } from '../../src/commands/reading/trace-number.ts';
 import { linkByLineage } from '../../src/crosswalk/lineage.ts';
 import type { Catalog } from '../../src/store/open.ts';
 import { readRegistries, type Subtag } from './language-registry.ts';

@@ -2,9 +2,9 @@ import { randomBytes } from 'node:crypto';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { realFiles } from '../../src/commands/files.ts';
-import { type ImportReport, importTables } from '../../src/commands/import-tables.ts';
-import type { Ports } from '../../src/commands/ports.ts';
+import { type ImportReport, importTables } from '../../src/commands/importing/import-tables.ts';
+import { realFiles } from '../../src/commands/ports/files.ts';
+import type { Ports } from '../../src/commands/ports/ports.ts';
 import { type Catalog, openCatalog } from '../../src/store/open.ts';
 
 type Row = object;

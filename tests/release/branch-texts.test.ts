@@ -1,11 +1,11 @@
 import { expect, it } from 'vitest';
-import { auditEditions } from '../../src/commands/audit-editions.ts';
-import { branchOf } from '../../src/commands/branch-draft.ts';
-import { readCrosswalkRows } from '../../src/commands/database-crosswalk.ts';
-import { operateOnDraft } from '../../src/commands/draft-operations.ts';
-import { readEditionTexts } from '../../src/commands/edition-texts.ts';
-import { readCrosswalk } from '../../src/commands/read-crosswalk.ts';
-import { releaseGate } from '../../src/commands/release-gate.ts';
+import { auditEditions } from '../../src/commands/audit/audit-editions.ts';
+import { readCrosswalkRows } from '../../src/commands/databases/database-crosswalk.ts';
+import { branchOf } from '../../src/commands/drafts/branch-draft.ts';
+import { operateOnDraft } from '../../src/commands/drafts/draft-operations.ts';
+import { readEditionTexts } from '../../src/commands/reading/edition-texts.ts';
+import { readCrosswalk } from '../../src/commands/reading/read-crosswalk.ts';
+import { releaseGate } from '../../src/commands/releasing/release-gate.ts';
 import { isPair } from '../../src/content/marks.ts';
 import type { WrittenOperation } from '../../src/format/operation-lines.ts';
 import { catalogWithDraft } from './small-catalog.ts';

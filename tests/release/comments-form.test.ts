@@ -6,7 +6,7 @@ import { parse } from 'csv-parse/sync';
 import ExcelJS from 'exceljs';
 import mammoth from 'mammoth';
 import { describe, expect, it } from 'vitest';
-import { openForm } from '../../src/commands/comments-files.ts';
+import { openForm } from '../../src/commands/comments/comments-files.ts';
 import { openZip } from '../../src/office/open-zip.ts';
 import { columnOf } from '../../src/release/comments-columns.ts';
 import { readForm } from '../../src/release/comments-form.ts';

@@ -1,11 +1,11 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { answerComment } from '../../src/commands/comments-answer.ts';
-import { listComments } from '../../src/commands/comments-list.ts';
-import { readForms } from '../../src/commands/comments-read.ts';
-import { commentedEdition, readComments } from '../../src/commands/comments-store.ts';
-import { writeForm } from '../../src/commands/comments-write.ts';
+import { answerComment } from '../../src/commands/comments/comments-answer.ts';
+import { listComments } from '../../src/commands/comments/comments-list.ts';
+import { readForms } from '../../src/commands/comments/comments-read.ts';
+import { commentedEdition, readComments } from '../../src/commands/comments/comments-store.ts';
+import { writeForm } from '../../src/commands/comments/comments-write.ts';
 import { parseComments, writeComment } from '../../src/format/comment-files.ts';
 import type { CommentRecord } from '../../src/model/comment.ts';
 import { openZip } from '../../src/office/open-zip.ts';

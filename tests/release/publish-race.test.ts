@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
-import { checkCatalog } from '../../src/commands/check-catalog.ts';
-import { operateOnDraft } from '../../src/commands/draft-operations.ts';
-import { publishDraft } from '../../src/commands/publish-draft.ts';
+import { operateOnDraft } from '../../src/commands/drafts/draft-operations.ts';
+import { checkCatalog } from '../../src/commands/reading/check-catalog.ts';
+import { publishDraft } from '../../src/commands/releasing/publish-draft.ts';
 import { openForWriting } from '../../src/store/open.ts';
 import { readIndex } from '../../src/store/read.ts';
 import { fsWithSecondWriter } from '../store/second-writer.ts';

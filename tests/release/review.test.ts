@@ -1,12 +1,12 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
-import { answerReview, readGivenAnswers } from '../../src/commands/answer-review.ts';
-import { logDraft } from '../../src/commands/draft-log.ts';
-import { readDraft } from '../../src/commands/read-draft.ts';
-import { reviewLines } from '../../src/commands/review-edition.ts';
-import { setDates } from '../../src/commands/schedule.ts';
-import { undoOperation } from '../../src/commands/undo-operation.ts';
+import { logDraft } from '../../src/commands/drafts/draft-log.ts';
+import { readDraft } from '../../src/commands/drafts/read-draft.ts';
+import { undoOperation } from '../../src/commands/drafts/undo-operation.ts';
+import { answerReview, readGivenAnswers } from '../../src/commands/releasing/answer-review.ts';
+import { reviewLines } from '../../src/commands/releasing/review-edition.ts';
+import { setDates } from '../../src/commands/releasing/schedule.ts';
 import { type RawFs, realFs } from '../../src/store/durable-fs.ts';
 import { openForWriting } from '../../src/store/open.ts';
 import { publishEdition } from '../../src/store/publish.ts';

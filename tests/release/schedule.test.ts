@@ -1,9 +1,9 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { packDraft } from '../../src/commands/comments-pack.ts';
-import { readForms } from '../../src/commands/comments-read.ts';
-import { calendarOf, readSchedules, setDates } from '../../src/commands/schedule.ts';
+import { packDraft } from '../../src/commands/comments/comments-pack.ts';
+import { readForms } from '../../src/commands/comments/comments-read.ts';
+import { calendarOf, readSchedules, setDates } from '../../src/commands/releasing/schedule.ts';
 import { type ScheduleFacts, scheduleOf } from '../../src/release/schedule.ts';
 import { scheduleIcs } from '../../src/release/schedule-ics.ts';
 import { writeBeside } from '../../src/store/write-beside.ts';

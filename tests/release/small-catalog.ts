@@ -1,7 +1,7 @@
 import { rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { openDraft } from '../../src/commands/open-draft.ts';
-import type { Ports } from '../../src/commands/ports.ts';
+import { openDraft } from '../../src/commands/drafts/open-draft.ts';
+import type { Ports } from '../../src/commands/ports/ports.ts';
 import { type Catalog, openOrCreate } from '../../src/store/open.ts';
 import { publishEdition } from '../../src/store/publish.ts';
 import { testPorts } from '../demo-catalog.ts';

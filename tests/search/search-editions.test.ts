@@ -2,9 +2,9 @@ import { readFile, rm, writeFile } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import fc from 'fast-check';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type PublishedCatalog, publishedCatalog } from '../../src/commands/published-catalog.ts';
-import { searchEditions } from '../../src/commands/search-editions.ts';
-import { searchIndexPath } from '../../src/commands/search-index-file.ts';
+import { searchEditions } from '../../src/commands/finding/search-editions.ts';
+import { searchIndexPath } from '../../src/commands/finding/search-index-file.ts';
+import { type PublishedCatalog, publishedCatalog } from '../../src/commands/reading/published-catalog.ts';
 import { openCatalog } from '../../src/store/open.ts';
 import { copyOfDemoCatalog } from '../demo-catalog.ts';
 

@@ -3,7 +3,7 @@ import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { openDraft } from '../../src/commands/open-draft.ts';
+import { openDraft } from '../../src/commands/drafts/open-draft.ts';
 import { openForWriting } from '../../src/store/open.ts';
 import type { Viewer } from '../../src/web/listen.ts';
 import { copyOfDemoCatalog, testPorts } from '../demo-catalog.ts';

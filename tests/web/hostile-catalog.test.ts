@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { importTables } from '../../src/commands/import-tables.ts';
+import { importTables } from '../../src/commands/importing/import-tables.ts';
 import type { Viewer } from '../../src/web/listen.ts';
 import { testPorts } from '../demo-catalog.ts';
 import { chromiumPath, openBrowser, serveForTest } from './viewer.ts';

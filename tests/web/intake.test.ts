@@ -1,9 +1,9 @@
 import { rmSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { addIntake } from '../../src/commands/intake-add.ts';
-import { countReports } from '../../src/commands/intake-count.ts';
-import { openDraft } from '../../src/commands/open-draft.ts';
+import { openDraft } from '../../src/commands/drafts/open-draft.ts';
+import { addIntake } from '../../src/commands/intake/intake-add.ts';
+import { countReports } from '../../src/commands/intake/intake-count.ts';
 import { openForWriting } from '../../src/store/open.ts';
 import type { Viewer } from '../../src/web/listen.ts';
 import { copyOfDemoCatalog, testPorts } from '../demo-catalog.ts';

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { type PublishedCatalog, publishedCatalog } from '../../src/commands/published-catalog.ts';
+import { type PublishedCatalog, publishedCatalog } from '../../src/commands/reading/published-catalog.ts';
 import { openCatalog } from '../../src/store/open.ts';
 import { itemLocal } from '../../src/web/item-local.ts';
 import { demoCatalog } from '../demo-catalog.ts';

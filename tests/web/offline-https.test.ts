@@ -3,7 +3,7 @@ import { request } from 'node:http';
 import { dirname } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { deskOf } from '../../src/commands/desk.ts';
-import { publishedCatalog } from '../../src/commands/published-catalog.ts';
+import { publishedCatalog } from '../../src/commands/reading/published-catalog.ts';
 import { openCatalog, openForWriting } from '../../src/store/open.ts';
 import { viewerApp } from '../../src/web/app.ts';
 import { listen, type Viewer } from '../../src/web/listen.ts';

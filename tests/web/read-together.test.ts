@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { readTogether } from '../../src/commands/read-together.ts';
+import { readTogether } from '../../src/commands/reading/read-together.ts';
 
 test('who asks while a reading runs shares the one after it, and so sees what was written in between', async () => {
   let written = 1;

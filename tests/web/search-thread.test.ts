@@ -3,8 +3,8 @@ import { existsSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'nod
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { publishedCatalog } from '../../src/commands/published-catalog.ts';
-import { type SearchThread, searchThread } from '../../src/commands/search-thread.ts';
+import { type SearchThread, searchThread } from '../../src/commands/finding/search-thread.ts';
+import { publishedCatalog } from '../../src/commands/reading/published-catalog.ts';
 import type { Found } from '../../src/search/search-index.ts';
 import { openCatalog } from '../../src/store/open.ts';
 import { viewerApp } from '../../src/web/app.ts';

@@ -1,7 +1,7 @@
 import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { openDraft } from '../../src/commands/open-draft.ts';
+import { openDraft } from '../../src/commands/drafts/open-draft.ts';
 import type { Item } from '../../src/model/item.ts';
 import type { NumberStyle, Settings } from '../../src/model/settings.ts';
 import { openOrCreate } from '../../src/store/open.ts';

@@ -1,11 +1,11 @@
 import { existsSync } from 'node:fs';
 import type { RequestListener } from 'node:http';
 import { type Browser, chromium, type Page } from 'playwright-core';
-import { briefingPages } from '../../src/commands/briefing-page.ts';
+import { briefingPages } from '../../src/commands/bundles/briefing-page.ts';
 import { deskOf } from '../../src/commands/desk.ts';
-import type { MatchDesk } from '../../src/commands/match-desk.ts';
+import type { MatchDesk } from '../../src/commands/matching/match-desk.ts';
 import { issueToken, type Person } from '../../src/commands/people.ts';
-import { publishedCatalog } from '../../src/commands/published-catalog.ts';
+import { publishedCatalog } from '../../src/commands/reading/published-catalog.ts';
 import { openCatalog, openForWriting } from '../../src/store/open.ts';
 import { type ViewerParts, viewerApp } from '../../src/web/app.ts';
 import { listen, type Viewer } from '../../src/web/listen.ts';

@@ -1,8 +1,8 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { EditionTexts } from '../../../src/carryover/old-sayings.ts';
-import { carryDocs } from '../../../src/commands/carry-docs.ts';
-import { readEditionTexts } from '../../../src/commands/edition-texts.ts';
-import { type ReadCrosswalk, readCrosswalk } from '../../../src/commands/read-crosswalk.ts';
+import { carryDocs } from '../../../src/commands/documents/carry-docs.ts';
+import { readEditionTexts } from '../../../src/commands/reading/edition-texts.ts';
+import { type ReadCrosswalk, readCrosswalk } from '../../../src/commands/reading/read-crosswalk.ts';
 import { openCatalog } from '../../../src/store/open.ts';
 import { demoCatalog } from '../../demo-catalog.ts';
 import { docxOf, paragraph, partsOf, run, textsOf } from '../../documents/office-files.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { withChanges } from '../../../src/carryover/changed-texts.ts';
 import { valuesByType } from '../../../src/carryover/type-values.ts';
-import { carryDocs } from '../../../src/commands/carry-docs.ts';
+import { carryDocs } from '../../../src/commands/documents/carry-docs.ts';
 import { marksOf } from '../../../src/content/marks.ts';
 import { joinEditions } from '../../../src/crosswalk/joint.ts';
 import type { EditionIndex } from '../../../src/model/edition.ts';

@@ -1,0 +1,55 @@
+import { textHash } from '../../drafting/answers.ts';
+import { parseReviews, reviewFolder } from '../../format/review-files.ts';
+import type { Finding } from '../../model/finding.ts';
+import { followReport } from '../../release/intake.ts';
+import { type ReviewEvidence, type ReviewLine, reviewQueue } from '../../release/review-queue.ts';
+import { locate } from '../../store/names.ts';
+import type { Catalog } from '../../store/open.ts';
+import { readEdition } from '../../store/read.ts';
+import { readBeside } from '../../store/read-beside.ts';
+import { allReports } from '../intake/intake-count.ts';
+import type { Ports } from '../ports/ports.ts';
+import { readJoint } from '../reading/read-crosswalk.ts';
+import { remember } from '../remember.ts';
+import { checkDrafting } from '../texts/check-drafting.ts';
+
+export interface ReviewRequest {
+  readonly edition: string;
+  /** csv of job lines with the columns `number` and `state`; how often a requirement did not apply is evidence. */
+  readonly jobs?: string;
+}
+
+/** The fixed questions of an edition or draft with the evidence beside each, those first that matter most. */
+export async function reviewLines(
+  ports: Ports,
+  catalog: Catalog,
+  { edition: name, jobs }: ReviewRequest,
+): Promise<{ readonly lines: readonly ReviewLine[]; readonly findings: readonly Finding[] }> {
+  const at = await locate(catalog, name);
+  const { settings, items } = await readEdition(catalog, name);
+  const drafting = await checkDrafting(ports, catalog, { edition: name, ...(jobs === undefined ? {} : { jobs }) });
+  const { records, findings } = parseReviews(await readBeside(catalog, reviewFolder(at.name)));
+  const evidence: ReviewEvidence[] = [
+    ...drafting.remarks.map(r => ({ item: r.id, rule: r.rule, told: `${r.message} ("${short(r.words)}")` })),
+    ...(await reportsOn(catalog, name)),
+  ];
+  return { lines: reviewQueue({ settings, items, evidence, records, hash: textHash }), findings };
+}
+
+/** What came in from sites about the items of older editions, at the items that carry them on. */
+async function reportsOn(catalog: Catalog, edition: string): Promise<ReviewEvidence[]> {
+  const { records } = await allReports(catalog);
+  const jointFrom = remember(20, async (from: string) => (await readJoint(catalog, from, edition)).joint);
+  const evidence: ReviewEvidence[] = [];
+  for (const record of records) {
+    const { now } = followReport(record, await jointFrom(record.edition));
+    const told = `${record.kind}, ${record.cause}: "${short(record.text)}" (${record.from}, ${record.date})`;
+    for (const { id } of now) evidence.push({ item: id, rule: 'intake', told });
+  }
+  return evidence;
+}
+
+function short(text: string): string {
+  const line = text.replace(/\s+/g, ' ').trim();
+  return line.length > 60 ? `${line.slice(0, 57).trimEnd()}…` : line;
+}

@@ -1,0 +1,69 @@
+import { type Comparison, compareTexts } from '../../content/compare-texts.ts';
+import type { Duty, Wording } from '../../model/crosswalk.ts';
+import { tellEvidence } from '../../model/duty-evidence.ts';
+import { CatalogError } from '../../model/errors.ts';
+import { readTable } from '../../tables/read-table.ts';
+import { writeCsv } from '../../tables/write-csv.ts';
+import type { Ports } from '../ports/ports.ts';
+
+export interface PairsRequest {
+  /** csv with the columns `id`, `from_text` and `to_text`, optionally `type`. */
+  readonly pairs: string;
+  readonly out?: string;
+}
+
+export interface ComparedPair extends Comparison {
+  readonly id: string;
+  readonly type: string;
+}
+
+export interface PairsReport {
+  readonly pairs: readonly ComparedPair[];
+  readonly wording: Readonly<Record<Wording, number>>;
+  readonly duty: Readonly<Record<Duty, number>>;
+}
+
+const NEEDED = ['id', 'from_text', 'to_text'];
+
+/** Compares pairs of texts, without any catalog: what is asked now that was not, and what is lost. */
+export async function comparePairs(ports: Ports, { pairs: file, out }: PairsRequest): Promise<PairsReport> {
+  if (out !== undefined && (await ports.files.same(file, out))) {
+    throw new CatalogError('OutputIsInput', `${out} is the input; give --out another name.`, { out });
+  }
+  const table = readTable(file, await ports.files.read(file));
+  const lacking = NEEDED.filter(name => !table.columns.includes(name));
+  if (lacking.length > 0) {
+    throw new CatalogError(
+      'BadTable',
+      `${file} has no column ${lacking.join(' and no column ')}; name its columns id, from_text and to_text in its first line.`,
+      { file, lacking },
+    );
+  }
+  const pairs = table.rows.map(({ cells }) => {
+    const cell = (name: string) => cells.get(name) ?? '';
+    return { id: cell('id'), type: cell('type'), ...compareTexts(cell('from_text'), cell('to_text')) };
+  });
+  const wording = { same: 0, editorial: 0, substantive: 0 };
+  const duty = { same: 0, stricter: 0, relaxed: 0, mixed: 0, unclear: 0 };
+  for (const pair of pairs) {
+    wording[pair.wording]++;
+    duty[pair.duty]++;
+  }
+  if (out !== undefined) await ports.files.write(out, pairsCsv(pairs, table.columns.includes('type')));
+  return { pairs, wording, duty };
+}
+
+/** `id,wording,duty,lost,evidence`, behind them `type` where the pairs have one; phrases are joined by ` | `. */
+export function pairsCsv(pairs: readonly ComparedPair[], typed = false): string {
+  return writeCsv([
+    ['id', 'wording', 'duty', 'lost', 'evidence', ...(typed ? ['type'] : [])],
+    ...pairs.map(pair => [
+      pair.id,
+      pair.wording,
+      pair.duty,
+      pair.lost.map(l => l.text).join(' | '),
+      pair.evidence.map(tellEvidence).join(' | '),
+      ...(typed ? [pair.type] : []),
+    ]),
+  ]);
+}
