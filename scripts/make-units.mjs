@@ -1,4 +1,4 @@
-// Writes src/content/units.ts from CLDR's units data (cldr-core, supplemental/units.json). Run again when CLDR changes.
+// Writes src/content/quantities/units.ts from CLDR's units data (cldr-core, supplemental/units.json). Run again when CLDR changes.
 import { readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
@@ -65,4 +65,4 @@ export const CLDR_UNITS: Readonly<Record<string, CldrUnit>> = {
 ${lines.join('\n')}
 };
 `;
-writeFileSync(join(import.meta.dirname, '..', 'src', 'content', 'units.ts'), source);
+writeFileSync(join(import.meta.dirname, '..', 'src', 'content', 'quantities', 'units.ts'), source);

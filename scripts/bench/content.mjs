@@ -9,7 +9,7 @@ const ROWS = 3000;
 
 export async function run() {
   const { compareTexts } = await import('../../dist/content/compare-texts.js');
-  const { lostFrom } = await import('../../dist/content/lost.js');
+  const { lostFrom } = await import('../../dist/content/lost/lost.js');
   const { diffWords } = await import('../../dist/text/word-diff.js');
   const pairs = await demoPairs();
   const rows = (n, offset) =>

@@ -125,7 +125,7 @@ export function* jobLines(joint) {
 export async function editions() {
   const { joinEditions } = await import('../../dist/crosswalk/joint.js');
   const { linkByLineage } = await import('../../dist/crosswalk/lineage.js');
-  const { marksOf } = await import('../../dist/content/marks.js');
+  const { marksOf } = await import('../../dist/content/links/marks.js');
   const settings = {
     title: 'Bench',
     language: 'en',

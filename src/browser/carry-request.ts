@@ -1,5 +1,5 @@
-import type { DateOrder } from '../carryover/calendar-date.ts';
-import type { ToldColumns } from '../carryover/columns.ts';
+import type { DateOrder } from '../carryover/jobs/calendar-date.ts';
+import type { ToldColumns } from '../carryover/jobs/columns.ts';
 
 /** A file that the person chose. */
 export interface GivenFile {

@@ -1,6 +1,6 @@
 import { Decisions } from '../carryover/decisions.ts';
-import { parsePolicy } from '../carryover/job-policy.ts';
-import type { Way } from '../carryover/job-reader.ts';
+import { parsePolicy } from '../carryover/jobs/job-policy.ts';
+import type { Way } from '../carryover/jobs/job-reader.ts';
 import { QUESTION_COLUMNS, type Question, questionRows } from '../carryover/questions.ts';
 import { carryJobs, type JobsReport, openJobs } from '../commands/jobs/carry-jobs.ts';
 import { heldFiles } from '../commands/ports/held-files.ts';

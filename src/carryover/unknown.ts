@@ -3,9 +3,9 @@ import type { Joint } from '../crosswalk/joint.ts';
 import type { Outcome } from '../model/citation.ts';
 import type { Entry } from '../model/edition.ts';
 import type { TypeId } from '../model/item.ts';
+import { looksLikeDate, numbersBehindDate } from './jobs/spreadsheet.ts';
 import { nearestNumbers } from './nearest.ts';
 import { called, listed, typeNames } from './sentences.ts';
-import { looksLikeDate, numbersBehindDate } from './spreadsheet.ts';
 import type { Verdict } from './verdict.ts';
 
 /** Cells longer than this are no numbers; they are cut where a sentence repeats them. */

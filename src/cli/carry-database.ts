@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
-import type { DateOrder } from '../carryover/calendar-date.ts';
-import type { ToldColumns } from '../carryover/columns.ts';
+import type { DateOrder } from '../carryover/jobs/calendar-date.ts';
+import type { ToldColumns } from '../carryover/jobs/columns.ts';
 import { agencyRules } from '../commands/carrying/agency-rules.ts';
 import { readCrosswalkRows } from '../commands/databases/database-crosswalk.ts';
 import { carryDatabaseJobs, type DatabaseJobsReport } from '../commands/databases/db-jobs.ts';

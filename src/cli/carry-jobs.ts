@@ -1,7 +1,7 @@
 import { type Command, InvalidArgumentError, Option } from 'commander';
-import type { DateOrder } from '../carryover/calendar-date.ts';
-import type { ToldColumns } from '../carryover/columns.ts';
-import { stateOf } from '../carryover/states.ts';
+import type { DateOrder } from '../carryover/jobs/calendar-date.ts';
+import type { ToldColumns } from '../carryover/jobs/columns.ts';
+import { stateOf } from '../carryover/jobs/states.ts';
 import { agencyRules } from '../commands/carrying/agency-rules.ts';
 import { carryJobs, type JobsReport } from '../commands/jobs/carry-jobs.ts';
 import { readCrosswalk } from '../commands/reading/read-crosswalk.ts';

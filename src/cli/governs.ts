@@ -1,6 +1,6 @@
 import { type Command, InvalidArgumentError } from 'commander';
-import { CAUTION, type LocalVerdict } from '../carryover/governs.ts';
-import type { Provision } from '../carryover/local-provisions.ts';
+import { CAUTION, type LocalVerdict } from '../carryover/local/governs.ts';
+import type { Provision } from '../carryover/local/local-provisions.ts';
 import { governs } from '../commands/local/governs.ts';
 import { governsAll } from '../commands/local/governs-all.ts';
 import { CatalogError } from '../model/errors.ts';

@@ -40,7 +40,7 @@ export async function serveReview(
   const me = onePerson({ name: ports.author.name, address: ports.author.email }, token);
   const others = inCatalog ? peopleOf(await readingCatalog(command)) : undefined;
   const [{ matchReviewApp }, { listen }] = await Promise.all([
-    import('../web/match-review-app.ts'),
+    import('../web/matching/match-review-app.ts'),
     import('../web/listen.ts'),
   ]);
   const viewer = await listen({ port, host: '127.0.0.1' }, address =>

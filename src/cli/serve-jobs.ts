@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import type { ToldColumns } from '../carryover/columns.ts';
+import type { ToldColumns } from '../carryover/jobs/columns.ts';
 import type { JobsCiting } from '../commands/finding/held-jobs.ts';
 import type { Ports } from '../commands/ports/ports.ts';
 import { CatalogError } from '../model/errors.ts';

@@ -1,5 +1,5 @@
 import { InvalidArgumentError } from 'commander';
-import type { ToldColumns } from '../carryover/columns.ts';
+import type { ToldColumns } from '../carryover/jobs/columns.ts';
 
 const ROLES = ['number', 'type', 'state', 'job', 'date', 'title', 'edition'];
 

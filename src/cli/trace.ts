@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
 import { traceNumber } from '../commands/reading/trace-number.ts';
-import { nameOf, tellTrace } from '../content/tell.ts';
-import type { Trace } from '../content/trace.ts';
+import { nameOf, tellTrace } from '../content/links/tell.ts';
+import type { Trace } from '../content/links/trace.ts';
 import { readingCatalog } from './context.ts';
 import { printJson, printLines } from './print.ts';
 

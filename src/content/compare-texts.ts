@@ -1,7 +1,7 @@
 import type { Wording } from '../model/crosswalk.ts';
-import { compareDuty, type DutyVerdict } from './compare-duty.ts';
-import { wordingOfTexts } from './edited.ts';
-import { type Lost, lostFrom } from './lost.ts';
+import { compareDuty, type DutyVerdict } from './duty/compare-duty.ts';
+import { type Lost, lostFrom } from './lost/lost.ts';
+import { wordingOfTexts } from './wording/edited.ts';
 
 /** What changed between two texts. */
 export interface Comparison extends DutyVerdict {

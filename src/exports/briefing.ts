@@ -1,4 +1,4 @@
-import { isPair } from '../content/marks.ts';
+import { isPair } from '../content/links/marks.ts';
 import { FATES, type Fate } from '../model/crosswalk.ts';
 import type { EditionDates } from '../model/edition.ts';
 import { capital, counted, dateWords, FATE_MEANINGS, inWords, sentence } from '../model/said-words.ts';

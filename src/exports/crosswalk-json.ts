@@ -1,4 +1,4 @@
-import { isPair } from '../content/marks.ts';
+import { isPair } from '../content/links/marks.ts';
 import type { Statistics } from '../crosswalk/statistics.ts';
 import type { Entry } from '../model/edition.ts';
 import type { Finding } from '../model/finding.ts';

@@ -1,4 +1,4 @@
-import { isPair, type PairLink } from '../content/marks.ts';
+import { isPair, type PairLink } from '../content/links/marks.ts';
 import type { Joint } from '../crosswalk/joint.ts';
 import { groupIntoRows } from '../crosswalk/rows.ts';
 import type { AppliesTo, Basis, Duty, Extent, Fate, Link, Marks, Wording } from '../model/crosswalk.ts';

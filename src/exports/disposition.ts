@@ -1,4 +1,4 @@
-import { isPair, type PairLink } from '../content/marks.ts';
+import { isPair, type PairLink } from '../content/links/marks.ts';
 import type { Fate, Link } from '../model/crosswalk.ts';
 import type { Entry } from '../model/edition.ts';
 import { whatToMind } from '../model/heir-words.ts';

@@ -1,5 +1,5 @@
-import type { PairLink } from '../content/marks.ts';
-import { type Step, traceItem } from '../content/trace.ts';
+import type { PairLink } from '../content/links/marks.ts';
+import { type Step, traceItem } from '../content/links/trace.ts';
 import type { Joint } from '../crosswalk/joint.ts';
 import type { PackedWays } from '../crosswalk/packed-ways.ts';
 import type { Statistics } from '../crosswalk/statistics.ts';

@@ -1,4 +1,4 @@
-import { isPair } from '../content/marks.ts';
+import { isPair } from '../content/links/marks.ts';
 import type { Fate } from '../model/crosswalk.ts';
 import type { Entry } from '../model/edition.ts';
 import type { ItemId } from '../model/item.ts';

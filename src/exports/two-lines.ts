@@ -1,5 +1,5 @@
-import { tellTrace } from '../content/tell.ts';
-import type { Step, Trace } from '../content/trace.ts';
+import { tellTrace } from '../content/links/tell.ts';
+import type { Step, Trace } from '../content/links/trace.ts';
 import type { Fate, Marks } from '../model/crosswalk.ts';
 import type { Entry } from '../model/edition.ts';
 import { butNotFor, coveredByNone, saidOfEnded, whatToMind } from '../model/heir-words.ts';

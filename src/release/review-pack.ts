@@ -1,4 +1,4 @@
-import { compareWording } from '../content/wording.ts';
+import { compareWording } from '../content/wording/wording.ts';
 import type { Joint } from '../crosswalk/joint.ts';
 import type { CirculatedItem } from '../model/comment.ts';
 import type { Decision, Link } from '../model/crosswalk.ts';

@@ -4,7 +4,7 @@ import type { PublishedCatalog } from '../commands/reading/published-catalog.ts'
 import { type ErrorPage, errorPage, noSuchPage } from './error-page.ts';
 import { guards } from './guard.ts';
 import type { Address } from './listen.ts';
-import { fileOfAsset } from './offline-state.ts';
+import { fileOfAsset } from './offline/offline-state.ts';
 import { askToSignIn, people } from './people.ts';
 import { type Pages, render } from './render.ts';
 import { type Routes, routesOf } from './routes.ts';

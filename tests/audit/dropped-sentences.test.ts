@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { isPair, marksOf } from '../../src/content/marks.ts';
-import { retentionBetween } from '../../src/content/retention.ts';
+import { isPair, marksOf } from '../../src/content/links/marks.ts';
+import { retentionBetween } from '../../src/content/links/retention.ts';
 import { smallEditions } from './small-editions.ts';
 
 type Editions = ReturnType<typeof smallEditions>;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { lostFrom } from '../../src/content/lost.ts';
+import { lostFrom } from '../../src/content/lost/lost.ts';
 import { wilson } from '../../src/content/wilson.ts';
 import { contentWords, PLANTED_KINDS, type Planted, plant } from './plant.ts';
 import { type RealPair, realPairs } from './real-pairs.ts';

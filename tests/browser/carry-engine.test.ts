@@ -4,7 +4,7 @@ import { basename, join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type CarryEngine, carryEngine, LARGEST } from '../../src/browser/carry-engine.ts';
 import type { CarriedJobs, CarriedLesson, CarryRequest } from '../../src/browser/carry-request.ts';
-import type { EditionTexts } from '../../src/carryover/old-sayings.ts';
+import type { EditionTexts } from '../../src/carryover/stale/old-sayings.ts';
 import { readCarryData } from '../../src/commands/bundles/bundle-carry.ts';
 import { carryDocs } from '../../src/commands/documents/carry-docs.ts';
 import { carryJobs } from '../../src/commands/jobs/carry-jobs.ts';
@@ -66,7 +66,7 @@ describe('a page carries', () => {
   it('a table under a policy, read in another edition, as the command line does', async () => {
     const policy = file('policies/lower-vale.json');
     const ours = (await ask('jobs/lower-vale.csv', { policy, dates: 'ymd' })) as CarriedJobs;
-    const { parsePolicy } = await import('../../src/carryover/job-policy.ts');
+    const { parsePolicy } = await import('../../src/carryover/jobs/job-policy.ts');
     const out = join(folder, 'governed.csv');
     await carryJobs(testPorts(), main.joint, main.marks, {
       input: join(CATALOG, 'jobs/lower-vale.csv'),

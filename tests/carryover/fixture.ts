@@ -1,4 +1,4 @@
-import { marksOf } from '../../src/content/marks.ts';
+import { marksOf } from '../../src/content/links/marks.ts';
 import { type Joint, joinEditions } from '../../src/crosswalk/joint.ts';
 import { linkByLineage } from '../../src/crosswalk/lineage.ts';
 import type { Extent, LineageRecord, Link } from '../../src/model/crosswalk.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type DateOrder, DateOrderEvidence, possibleOrders, readDate } from '../../src/carryover/calendar-date.ts';
+import { type DateOrder, DateOrderEvidence, possibleOrders, readDate } from '../../src/carryover/jobs/calendar-date.ts';
 
 const orderOf = (...cells: string[]) => {
   const evidence = new DateOrderEvidence();

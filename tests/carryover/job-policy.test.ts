@@ -1,7 +1,7 @@
 import { parse } from 'csv-parse/sync';
 import { describe, expect, it } from 'vitest';
-import { governingEdition } from '../../src/carryover/governing-edition.ts';
-import { parsePolicy } from '../../src/carryover/job-policy.ts';
+import { governingEdition } from '../../src/carryover/jobs/governing-edition.ts';
+import { parsePolicy } from '../../src/carryover/jobs/job-policy.ts';
 import { carryJobs } from '../../src/commands/jobs/carry-jobs.ts';
 import { fixture } from './fixture.ts';
 import { memoryFiles } from './memory-files.ts';

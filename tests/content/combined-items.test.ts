@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { isPair, marksOf } from '../../src/content/marks.ts';
+import { isPair, marksOf } from '../../src/content/links/marks.ts';
 import { tellEvidence } from '../../src/model/duty-evidence.ts';
 import { smallEditions } from '../audit/small-editions.ts';
 

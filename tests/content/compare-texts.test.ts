@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { compareTexts } from '../../src/content/compare-texts.ts';
-import { lostFrom } from '../../src/content/lost.ts';
+import { lostFrom } from '../../src/content/lost/lost.ts';
 import { tellEvidence } from '../../src/model/duty-evidence.ts';
 
 describe('two texts', () => {

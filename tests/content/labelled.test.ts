@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { type Quantity, quantitiesOf } from '../../src/content/quantities.ts';
+import { type Quantity, quantitiesOf } from '../../src/content/quantities/quantities.ts';
 import { type Heirs, measureLosses, measurePairs, type Pair, shown } from './measures.ts';
 
 /**

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { lostFrom } from '../../src/content/lost.ts';
+import { lostFrom } from '../../src/content/lost/lost.ts';
 
 const lost = (from: string, to: string) => lostFrom(from, [to]).map(l => l.text);
 

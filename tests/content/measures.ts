@@ -1,5 +1,5 @@
 import { compareTexts } from '../../src/content/compare-texts.ts';
-import { lostFrom } from '../../src/content/lost.ts';
+import { lostFrom } from '../../src/content/lost/lost.ts';
 
 /** Figures on one line of the test run. */
 export const shown = (title: string, figures: Record<string, number>) =>

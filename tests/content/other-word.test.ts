@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { compareTexts } from '../../src/content/compare-texts.ts';
-import { readText } from '../../src/content/reading.ts';
+import { readText } from '../../src/content/reading/reading.ts';
 import type { Pair } from './measures.ts';
 
 const read = (name: string): Pair[] => JSON.parse(readFileSync(join(import.meta.dirname, 'labelled', name), 'utf8'));

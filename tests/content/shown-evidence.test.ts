@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { dutyOfItems } from '../../src/content/duty-along.ts';
-import { isPair } from '../../src/content/marks.ts';
+import { dutyOfItems } from '../../src/content/links/duty-along.ts';
+import { isPair } from '../../src/content/links/marks.ts';
 import { evidenceIn, tellEvidence, tellInShort } from '../../src/model/duty-evidence.ts';
 import { fixture } from '../carryover/fixture.ts';
 

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { compareTexts } from '../../src/content/compare-texts.ts';
-import { lostFrom } from '../../src/content/lost.ts';
+import { lostFrom } from '../../src/content/lost/lost.ts';
 import { measureLosses, measurePairs, type Pair, shown } from './measures.ts';
 
 interface Row extends Pair {

@@ -1,5 +1,5 @@
 import { parse } from 'csv-parse/sync';
-import type { Way } from '../../src/carryover/job-reader.ts';
+import type { Way } from '../../src/carryover/jobs/job-reader.ts';
 import { carryDatabaseJobs, type DatabaseJobsOptions } from '../../src/commands/databases/db-jobs.ts';
 import { carryJobs } from '../../src/commands/jobs/carry-jobs.ts';
 import type { Database, Row } from '../../src/databases/database.ts';

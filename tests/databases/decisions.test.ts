@@ -1,6 +1,6 @@
 import { parse } from 'csv-parse/sync';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { parsePolicy } from '../../src/carryover/job-policy.ts';
+import { parsePolicy } from '../../src/carryover/jobs/job-policy.ts';
 import type { DatabaseJobsOptions } from '../../src/commands/databases/db-jobs.ts';
 import { undoDatabaseRun } from '../../src/commands/databases/undo-database.ts';
 import type { JobAnswer } from '../../src/model/job-answer.ts';

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { parsePolicy } from '../../src/carryover/job-policy.ts';
+import { parsePolicy } from '../../src/carryover/jobs/job-policy.ts';
 import { openDatabase } from '../../src/databases/open-database.ts';
 import { carryIn, saidOfFile } from './carry.ts';
 import { hasPostgres, type PostgresServer, startPostgres } from './postgres-server.ts';

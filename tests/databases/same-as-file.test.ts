@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { parsePolicy } from '../../src/carryover/job-policy.ts';
-import type { Way } from '../../src/carryover/job-reader.ts';
+import { parsePolicy } from '../../src/carryover/jobs/job-policy.ts';
+import type { Way } from '../../src/carryover/jobs/job-reader.ts';
 import type { Question } from '../../src/carryover/questions.ts';
 import { readCrosswalkRows } from '../../src/commands/databases/database-crosswalk.ts';
 import { openJobs } from '../../src/commands/jobs/carry-jobs.ts';

@@ -2,8 +2,8 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'n
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { pointLocal } from '../../src/carryover/local-pointing.ts';
-import { variancesByCause } from '../../src/carryover/variance-causes.ts';
+import { pointLocal } from '../../src/carryover/local/local-pointing.ts';
+import { variancesByCause } from '../../src/carryover/local/variance-causes.ts';
 import { carryLocal, recordRePointed } from '../../src/commands/local/carry-local.ts';
 import { localFiles } from '../../src/commands/local/governs.ts';
 import { readDocument } from '../../src/documents/read-document.ts';

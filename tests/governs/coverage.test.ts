@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { HtmlValidate } from 'html-validate';
 import { afterAll, describe, expect, it } from 'vitest';
-import { minutesStated } from '../../src/carryover/lesson-time.ts';
+import { minutesStated } from '../../src/carryover/lessons/lesson-time.ts';
 import { coverLessons } from '../../src/commands/documents/cover-lessons.ts';
 import { openCatalog } from '../../src/store/open.ts';
 import { demoCatalog, testPorts } from '../demo-catalog.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { governing, leadSentence } from '../../src/carryover/governs.ts';
-import { localProvisions } from '../../src/carryover/local-provisions.ts';
+import { governing, leadSentence } from '../../src/carryover/local/governs.ts';
+import { localProvisions } from '../../src/carryover/local/local-provisions.ts';
 import { governs } from '../../src/commands/local/governs.ts';
 import { governsAll } from '../../src/commands/local/governs-all.ts';
 import type { LocalRecord } from '../../src/model/local.ts';

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type ReadCrosswalk, readCrosswalk } from '../../src/commands/reading/read-crosswalk.ts';
-import { fieldChanges } from '../../src/content/changes.ts';
-import { isPair } from '../../src/content/marks.ts';
+import { isPair } from '../../src/content/links/marks.ts';
+import { fieldChanges } from '../../src/content/wording/changes.ts';
 import { readEdition } from '../../src/store/read.ts';
 import { asRow, loggedAfter, weaknessesOf } from './cwe.ts';
 import { newCatalog } from './new-catalog.ts';

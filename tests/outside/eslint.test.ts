@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readCrosswalk } from '../../src/commands/reading/read-crosswalk.ts';
-import { isPair } from '../../src/content/marks.ts';
+import { isPair } from '../../src/content/links/marks.ts';
 import type { Catalog } from '../../src/store/open.ts';
 import { type Rule, type Rules, readRules } from './eslint.ts';
 import { newCatalog } from './new-catalog.ts';

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type ReadCrosswalk, readCrosswalk } from '../../src/commands/reading/read-crosswalk.ts';
 import { traceNumber } from '../../src/commands/reading/trace-number.ts';
-import { isPair } from '../../src/content/marks.ts';
+import { isPair } from '../../src/content/links/marks.ts';
 import { linkByLineage } from '../../src/crosswalk/lineage.ts';
 import type { Catalog } from '../../src/store/open.ts';
 import { newCatalog } from './new-catalog.ts';

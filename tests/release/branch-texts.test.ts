@@ -6,7 +6,7 @@ import { operateOnDraft } from '../../src/commands/drafts/draft-operations.ts';
 import { readEditionTexts } from '../../src/commands/reading/edition-texts.ts';
 import { readCrosswalk } from '../../src/commands/reading/read-crosswalk.ts';
 import { releaseGate } from '../../src/commands/releasing/release-gate.ts';
-import { isPair } from '../../src/content/marks.ts';
+import { isPair } from '../../src/content/links/marks.ts';
 import type { WrittenOperation } from '../../src/format/operation-lines.ts';
 import { catalogWithDraft } from './small-catalog.ts';
 

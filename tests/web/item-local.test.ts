@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { type PublishedCatalog, publishedCatalog } from '../../src/commands/reading/published-catalog.ts';
 import { openCatalog } from '../../src/store/open.ts';
-import { itemLocal } from '../../src/web/item-local.ts';
+import { itemLocal } from '../../src/web/reading/item-local.ts';
 import { demoCatalog } from '../demo-catalog.ts';
 import { serveForTest } from './viewer.ts';
 

@@ -10,8 +10,8 @@ import { matchDesk } from '../../src/commands/matching/match-desk.ts';
 import { onePerson } from '../../src/commands/people.ts';
 import { FEATURES } from '../../src/matching/features.ts';
 import { listen, type Viewer } from '../../src/web/listen.ts';
-import { matchReviewApp } from '../../src/web/match-review-app.ts';
-import { REASON_WORDS } from '../../src/web/match-review-words.ts';
+import { matchReviewApp } from '../../src/web/matching/match-review-app.ts';
+import { REASON_WORDS } from '../../src/web/matching/match-review-words.ts';
 import { testPorts } from '../demo-catalog.ts';
 import { chromiumPath, openBrowser } from './viewer.ts';
 

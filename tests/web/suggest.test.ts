@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import type { Viewer } from '../../src/web/listen.ts';
-import type { Suggestions } from '../../src/web/suggestions.ts';
+import type { Suggestions } from '../../src/web/reading/suggestions.ts';
 import { demoCatalog } from '../demo-catalog.ts';
 import { chromiumPath, openBrowser, serveForTest } from './viewer.ts';
 

@@ -1,5 +1,5 @@
-import type { Lost } from '../../content/lost.ts';
-import { askedBy, type Retention, retentionBetween, saidBy } from '../../content/retention.ts';
+import { askedBy, type Retention, retentionBetween, saidBy } from '../../content/links/retention.ts';
+import type { Lost } from '../../content/lost/lost.ts';
 import type { Joint } from '../../crosswalk/joint.ts';
 import { textHash } from '../../drafting/answers.ts';
 import { LOSS_ANSWERS, parseLossAnswers } from '../../format/loss-answers.ts';

@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import type { Retention } from '../../content/retention.ts';
+import type { Retention } from '../../content/links/retention.ts';
 import type { Fate } from '../../model/crosswalk.ts';
 import type { ItemId } from '../../model/item.ts';
 import { writeXlsx } from '../../tables/write-xlsx.ts';

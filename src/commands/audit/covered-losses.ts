@@ -1,4 +1,4 @@
-import { inOneSentence } from '../../content/sentence-gone.ts';
+import { inOneSentence } from '../../content/lost/sentence-gone.ts';
 import { loadLanguage } from '../../drafting/language.ts';
 import { DRAFTING_RULES } from '../../drafting/rules.ts';
 import type { Decision } from '../../model/crosswalk.ts';

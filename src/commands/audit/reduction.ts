@@ -1,4 +1,4 @@
-import { askedBy } from '../../content/retention.ts';
+import { askedBy } from '../../content/links/retention.ts';
 import type { Entry } from '../../model/edition.ts';
 import { typeName } from '../../model/settings.ts';
 import type { AuditReport } from './audit-editions.ts';

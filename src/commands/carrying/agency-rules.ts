@@ -1,4 +1,4 @@
-import type { JobPolicy } from '../../carryover/job-policy.ts';
+import type { JobPolicy } from '../../carryover/jobs/job-policy.ts';
 import { CatalogError } from '../../model/errors.ts';
 import type { Finding } from '../../model/finding.ts';
 import type { JobAnswer } from '../../model/job-answer.ts';

@@ -1,8 +1,8 @@
-import { governingEdition } from '../../carryover/governing-edition.ts';
-import type { Governed } from '../../carryover/job-case.ts';
-import type { JobCases, KnownCase } from '../../carryover/job-cases.ts';
-import type { JobPolicy } from '../../carryover/job-policy.ts';
-import { governedBy } from '../../carryover/jobs.ts';
+import { governingEdition } from '../../carryover/jobs/governing-edition.ts';
+import type { Governed } from '../../carryover/jobs/job-case.ts';
+import type { JobCases, KnownCase } from '../../carryover/jobs/job-cases.ts';
+import type { JobPolicy } from '../../carryover/jobs/job-policy.ts';
+import { governedBy } from '../../carryover/jobs/jobs.ts';
 import type { Database, Value } from '../../databases/database.ts';
 import { quoted } from '../../databases/quoted.ts';
 import { type Place, pagesOf, tableIn } from '../../databases/shape.ts';

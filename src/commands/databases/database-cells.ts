@@ -1,5 +1,5 @@
-import type { Columns } from '../../carryover/columns.ts';
-import type { JobPolicy } from '../../carryover/job-policy.ts';
+import type { Columns } from '../../carryover/jobs/columns.ts';
+import type { JobPolicy } from '../../carryover/jobs/job-policy.ts';
 import type { Database, Row, TheirColumn, TheirTable } from '../../databases/database.ts';
 import { literal, quoted } from '../../databases/quoted.ts';
 import type { DateColumn } from '../jobs/job-days.ts';

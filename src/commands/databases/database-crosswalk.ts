@@ -1,4 +1,4 @@
-import type { Way } from '../../carryover/job-reader.ts';
+import type { Way } from '../../carryover/jobs/job-reader.ts';
 import type { Database, Value } from '../../databases/database.ts';
 import { quoted } from '../../databases/quoted.ts';
 import { fillTable, makeTable, type Place, type Shape, tableIn } from '../../databases/shape.ts';

@@ -1,6 +1,6 @@
-import type { DateOrder } from '../../carryover/calendar-date.ts';
-import type { Columns } from '../../carryover/columns.ts';
-import type { JobPolicy } from '../../carryover/job-policy.ts';
+import type { DateOrder } from '../../carryover/jobs/calendar-date.ts';
+import type { Columns } from '../../carryover/jobs/columns.ts';
+import type { JobPolicy } from '../../carryover/jobs/job-policy.ts';
 import type { Database, TheirTable } from '../../databases/database.ts';
 import { quoted } from '../../databases/quoted.ts';
 import { type DateColumn, daysOf, decidingColumns, type JobDays } from '../jobs/job-days.ts';

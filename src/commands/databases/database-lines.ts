@@ -1,4 +1,4 @@
-import { addedHeaders } from '../../carryover/job-case.ts';
+import { addedHeaders } from '../../carryover/jobs/job-case.ts';
 import type { TheirTable, Value } from '../../databases/database.ts';
 import { literal, quoted } from '../../databases/quoted.ts';
 import { tableIn } from '../../databases/shape.ts';

@@ -1,7 +1,7 @@
-import { type AddedLine, addedLine } from '../../carryover/job-case.ts';
-import type { KnownCase } from '../../carryover/job-cases.ts';
-import type { Way } from '../../carryover/job-reader.ts';
-import { newDutiesUnder } from '../../carryover/new-duties.ts';
+import { type AddedLine, addedLine } from '../../carryover/jobs/job-case.ts';
+import type { KnownCase } from '../../carryover/jobs/job-cases.ts';
+import type { Way } from '../../carryover/jobs/job-reader.ts';
+import { newDutiesUnder } from '../../carryover/jobs/new-duties.ts';
 import type { Value } from '../../databases/database.ts';
 import { fillTable } from '../../databases/shape.ts';
 import { itemKey } from '../../exports/data-package.ts';

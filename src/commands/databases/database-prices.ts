@@ -1,4 +1,4 @@
-import type { JobCase } from '../../carryover/job-case.ts';
+import type { JobCase } from '../../carryover/jobs/job-case.ts';
 import type { TheirTable } from '../../databases/database.ts';
 import { quoted } from '../../databases/quoted.ts';
 import { tableIn } from '../../databases/shape.ts';

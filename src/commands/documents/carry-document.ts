@@ -1,12 +1,17 @@
-import { type CarriedMarks, carryMarks, type MarkEntry, writeMarks } from '../../carryover/carry-marks.ts';
-import { type DecidedEntry, decidedIn, decidedRemarks, writeDecided } from '../../carryover/decided-review.ts';
 import type { Decisions } from '../../carryover/decisions.ts';
-import { type CarriedCitation, carryPassages } from '../../carryover/passages.ts';
+import { type CarriedMarks, carryMarks, type MarkEntry, writeMarks } from '../../carryover/documents/carry-marks.ts';
+import {
+  type DecidedEntry,
+  decidedIn,
+  decidedRemarks,
+  writeDecided,
+} from '../../carryover/documents/decided-review.ts';
+import { type CarriedCitation, carryPassages } from '../../carryover/documents/passages.ts';
+import { type ReviewEntry, remarksOf, reviewOf, writeReview } from '../../carryover/documents/review.ts';
+import { textDecider } from '../../carryover/documents/text-decisions.ts';
 import type { MarksOf } from '../../carryover/resolve.ts';
-import { type ReviewEntry, remarksOf, reviewOf, writeReview } from '../../carryover/review.ts';
 import { sidecarName, writeSidecar } from '../../carryover/sidecar.ts';
-import { type StaleEntry, type StaleSearch, writeStale } from '../../carryover/stale-review.ts';
-import { textDecider } from '../../carryover/text-decisions.ts';
+import { type StaleEntry, type StaleSearch, writeStale } from '../../carryover/stale/stale-review.ts';
 import { statedEdition } from '../../citing/stated-edition.ts';
 import type { Joint } from '../../crosswalk/joint.ts';
 import { changeDocument } from '../../documents/change-document.ts';

@@ -1,7 +1,7 @@
-import { type CoverageLine, coverageOf, type Taught, type ToTeach } from '../../carryover/coverage.ts';
-import { minutesStated } from '../../carryover/lesson-time.ts';
-import { lightReading } from '../../carryover/light-reading.ts';
-import { type ToldItem, toldFinder } from '../../carryover/told-items.ts';
+import { type CoverageLine, coverageOf, type Taught, type ToTeach } from '../../carryover/lessons/coverage.ts';
+import { minutesStated } from '../../carryover/lessons/lesson-time.ts';
+import { lightReading } from '../../carryover/stale/light-reading.ts';
+import { type ToldItem, toldFinder } from '../../carryover/stale/told-items.ts';
 import { readDocument } from '../../documents/read-document.ts';
 import type { CitedLine } from '../../exports/cited-csv.ts';
 import { CatalogError } from '../../model/errors.ts';

@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { basename, join } from 'node:path';
-import type { CoverageLine, ToTeach } from '../../carryover/coverage.ts';
+import type { CoverageLine, ToTeach } from '../../carryover/lessons/coverage.ts';
 import type { Joint } from '../../crosswalk/joint.ts';
 import { fillTemplate } from '../../exports/fill-template.ts';
 import type { Entry } from '../../model/edition.ts';

@@ -1,6 +1,6 @@
-import type { MarkEntry } from '../../carryover/carry-marks.ts';
-import type { ReviewEntry } from '../../carryover/review.ts';
-import type { StaleEntry } from '../../carryover/stale-review.ts';
+import type { MarkEntry } from '../../carryover/documents/carry-marks.ts';
+import type { ReviewEntry } from '../../carryover/documents/review.ts';
+import type { StaleEntry } from '../../carryover/stale/stale-review.ts';
 import type { Finding } from '../../model/finding.ts';
 
 export function citationFinding(entry: ReviewEntry): Finding {

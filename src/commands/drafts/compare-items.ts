@@ -1,4 +1,4 @@
-import { fieldChanges } from '../../content/changes.ts';
+import { fieldChanges } from '../../content/wording/changes.ts';
 import { CONTENT_FIELDS, type Item, type ItemContent } from '../../model/item.ts';
 import { diffWords, type TextChange } from '../../text/word-diff.ts';
 

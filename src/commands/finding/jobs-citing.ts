@@ -1,4 +1,4 @@
-import type { ToldColumns } from '../../carryover/columns.ts';
+import type { ToldColumns } from '../../carryover/jobs/columns.ts';
 import type { ItemId } from '../../model/item.ts';
 
 export interface JobsToRead {

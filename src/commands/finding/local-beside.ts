@@ -1,5 +1,5 @@
-import { governing, type LocalVerdict } from '../../carryover/governs.ts';
-import { isPair } from '../../content/marks.ts';
+import { governing, type LocalVerdict } from '../../carryover/local/governs.ts';
+import { isPair } from '../../content/links/marks.ts';
 import type { Entry } from '../../model/edition.ts';
 import { CatalogError } from '../../model/errors.ts';
 import type { ItemId } from '../../model/item.ts';

@@ -1,9 +1,9 @@
 import { createHash } from 'node:crypto';
-import { type Columns, findColumns } from '../../carryover/columns.ts';
-import { ADDED_COLUMNS, ourColumnsFrom } from '../../carryover/job-case.ts';
-import { caseReader, numbersBehind, type Way } from '../../carryover/job-reader.ts';
-import { stateOf } from '../../carryover/states.ts';
-import { typeReader } from '../../carryover/type-names.ts';
+import { type Columns, findColumns } from '../../carryover/jobs/columns.ts';
+import { ADDED_COLUMNS, ourColumnsFrom } from '../../carryover/jobs/job-case.ts';
+import { caseReader, numbersBehind, type Way } from '../../carryover/jobs/job-reader.ts';
+import { stateOf } from '../../carryover/jobs/states.ts';
+import { typeReader } from '../../carryover/jobs/type-names.ts';
 import { sameTitle } from '../../citing/titles.ts';
 import { joinEditions } from '../../crosswalk/joint.ts';
 import type { Entry } from '../../model/edition.ts';

@@ -1,10 +1,10 @@
-import type { DateOrder } from '../../carryover/calendar-date.ts';
-import { type Columns, findColumns, namesEditions, type ToldColumns } from '../../carryover/columns.ts';
-import { countCut, cutFindings } from '../../carryover/cut-numbers.ts';
-import { hasOurColumns } from '../../carryover/job-case.ts';
-import type { JobPolicy } from '../../carryover/job-policy.ts';
-import type { Way } from '../../carryover/job-reader.ts';
-import { type CarrierOptions, type CaseCount, type JobTotals, jobCarrier } from '../../carryover/jobs.ts';
+import type { DateOrder } from '../../carryover/jobs/calendar-date.ts';
+import { type Columns, findColumns, namesEditions, type ToldColumns } from '../../carryover/jobs/columns.ts';
+import { countCut, cutFindings } from '../../carryover/jobs/cut-numbers.ts';
+import { hasOurColumns } from '../../carryover/jobs/job-case.ts';
+import type { JobPolicy } from '../../carryover/jobs/job-policy.ts';
+import type { Way } from '../../carryover/jobs/job-reader.ts';
+import { type CarrierOptions, type CaseCount, type JobTotals, jobCarrier } from '../../carryover/jobs/jobs.ts';
 import type { Question } from '../../carryover/questions.ts';
 import type { MarksOf } from '../../carryover/resolve.ts';
 import { type Sidecar, sidecarName, writeSidecar } from '../../carryover/sidecar.ts';

@@ -1,6 +1,6 @@
-import { type DateOrder, DateOrderEvidence, readDate } from '../../carryover/calendar-date.ts';
-import type { Columns } from '../../carryover/columns.ts';
-import type { JobPolicy } from '../../carryover/job-policy.ts';
+import { type DateOrder, DateOrderEvidence, readDate } from '../../carryover/jobs/calendar-date.ts';
+import type { Columns } from '../../carryover/jobs/columns.ts';
+import type { JobPolicy } from '../../carryover/jobs/job-policy.ts';
 import { CatalogError } from '../../model/errors.ts';
 import type { Finding } from '../../model/finding.ts';
 import type { JobSource } from './job-source.ts';

@@ -1,4 +1,4 @@
-import { type JobPolicy, parsePolicy } from '../../carryover/job-policy.ts';
+import { type JobPolicy, parsePolicy } from '../../carryover/jobs/job-policy.ts';
 import { CatalogError } from '../../model/errors.ts';
 import type { Catalog } from '../../store/open.ts';
 import { readBeside } from '../../store/read-beside.ts';

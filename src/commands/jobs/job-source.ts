@@ -1,5 +1,5 @@
-import type { Columns } from '../../carryover/columns.ts';
-import type { JobCarrier } from '../../carryover/jobs.ts';
+import type { Columns } from '../../carryover/jobs/columns.ts';
+import type { JobCarrier } from '../../carryover/jobs/jobs.ts';
 import type { Finding } from '../../model/finding.ts';
 import { drained } from '../ports/drained.ts';
 import type { Files, PendingFile } from '../ports/ports.ts';

@@ -1,7 +1,7 @@
-import type { Columns } from '../../carryover/columns.ts';
-import type { Governing } from '../../carryover/governing-edition.ts';
-import { type AddedLine, addedHeaders, type JobCase } from '../../carryover/job-case.ts';
-import type { JobCarrier } from '../../carryover/jobs.ts';
+import type { Columns } from '../../carryover/jobs/columns.ts';
+import type { Governing } from '../../carryover/jobs/governing-edition.ts';
+import { type AddedLine, addedHeaders, type JobCase } from '../../carryover/jobs/job-case.ts';
+import type { JobCarrier } from '../../carryover/jobs/jobs.ts';
 import { CatalogError } from '../../model/errors.ts';
 import type { Finding } from '../../model/finding.ts';
 import { ByteSink } from '../../tables/byte-sink.ts';

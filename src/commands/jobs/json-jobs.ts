@@ -1,5 +1,5 @@
-import { type AddedLine, addedHeaders, type JobCase } from '../../carryover/job-case.ts';
-import type { CarriedLine } from '../../carryover/jobs.ts';
+import { type AddedLine, addedHeaders, type JobCase } from '../../carryover/jobs/job-case.ts';
+import type { CarriedLine } from '../../carryover/jobs/jobs.ts';
 import { CatalogError } from '../../model/errors.ts';
 import { ByteSink } from '../../tables/byte-sink.ts';
 import { type JsonLine, readJsonLines } from '../../tables/read-json-lines.ts';

@@ -1,5 +1,5 @@
-import type { Columns } from '../../carryover/columns.ts';
-import type { JobCase } from '../../carryover/job-case.ts';
+import type { Columns } from '../../carryover/jobs/columns.ts';
+import type { JobCase } from '../../carryover/jobs/job-case.ts';
 import type { Joint } from '../../crosswalk/joint.ts';
 import type { CellValue } from '../../tables/plain-sheet.ts';
 

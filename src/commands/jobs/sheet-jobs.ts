@@ -1,6 +1,6 @@
-import type { AddedLine, JobCase } from '../../carryover/job-case.ts';
-import { addedHeaders } from '../../carryover/job-case.ts';
-import type { CarriedLine, JobCarrier } from '../../carryover/jobs.ts';
+import type { AddedLine, JobCase } from '../../carryover/jobs/job-case.ts';
+import { addedHeaders } from '../../carryover/jobs/job-case.ts';
+import type { CarriedLine, JobCarrier } from '../../carryover/jobs/jobs.ts';
 import { OUTCOMES } from '../../model/citation.ts';
 import type { Finding } from '../../model/finding.ts';
 import { columnName } from '../../tables/cell-address.ts';

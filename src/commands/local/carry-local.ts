@@ -1,8 +1,14 @@
 import { join } from 'node:path';
-import { typesOfLocal } from '../../carryover/governs.ts';
-import { LETTER_FIELDS, letterFields } from '../../carryover/letter-fields.ts';
-import { POINTINGS, type Pointing, type PointingKind, pointLocal, rePointed } from '../../carryover/local-pointing.ts';
-import { type CauseCount, variancesByCause } from '../../carryover/variance-causes.ts';
+import { typesOfLocal } from '../../carryover/local/governs.ts';
+import { LETTER_FIELDS, letterFields } from '../../carryover/local/letter-fields.ts';
+import {
+  POINTINGS,
+  type Pointing,
+  type PointingKind,
+  pointLocal,
+  rePointed,
+} from '../../carryover/local/local-pointing.ts';
+import { type CauseCount, variancesByCause } from '../../carryover/local/variance-causes.ts';
 import { openLetter } from '../../documents/docx/fill-letter.ts';
 import { fileNameOf } from '../../format/file-names.ts';
 import { LOCAL_FOLDER, parseLocal, writeLocal } from '../../format/local-files.ts';

@@ -1,5 +1,5 @@
-import { governing, isInForce } from '../../carryover/governs.ts';
-import { localProvisions, type Provision } from '../../carryover/local-provisions.ts';
+import { governing, isInForce } from '../../carryover/local/governs.ts';
+import { localProvisions, type Provision } from '../../carryover/local/local-provisions.ts';
 import type { Finding } from '../../model/finding.ts';
 import type { LocalRecord } from '../../model/local.ts';
 import { placesOf } from '../../model/places.ts';

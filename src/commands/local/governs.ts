@@ -1,5 +1,5 @@
-import { governing, type LocalVerdict, leadSentence, typesOfLocal } from '../../carryover/governs.ts';
-import { isPair } from '../../content/marks.ts';
+import { governing, type LocalVerdict, leadSentence, typesOfLocal } from '../../carryover/local/governs.ts';
+import { isPair } from '../../content/links/marks.ts';
 import { LOCAL_FOLDER, type LocalFile, parseLocal } from '../../format/local-files.ts';
 import type { Entry } from '../../model/edition.ts';
 import { CatalogError } from '../../model/errors.ts';

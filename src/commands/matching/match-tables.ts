@@ -1,4 +1,4 @@
-import { isPair, marksOf } from '../../content/marks.ts';
+import { isPair, marksOf } from '../../content/links/marks.ts';
 import { joinEditions } from '../../crosswalk/joint.ts';
 import { crosswalkLines } from '../../exports/crosswalk-lines.ts';
 import type { MatchLine } from '../../exports/match-csv.ts';

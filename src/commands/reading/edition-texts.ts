@@ -1,5 +1,5 @@
-import { withChanges } from '../../carryover/changed-texts.ts';
-import type { EditionTexts } from '../../carryover/old-sayings.ts';
+import { withChanges } from '../../carryover/stale/changed-texts.ts';
+import type { EditionTexts } from '../../carryover/stale/old-sayings.ts';
 import type { Joint } from '../../crosswalk/joint.ts';
 import type { EditionIndex, Entry } from '../../model/edition.ts';
 import type { Places } from '../../model/places.ts';

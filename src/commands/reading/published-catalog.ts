@@ -1,5 +1,5 @@
-import { tellTrace } from '../../content/tell.ts';
-import { type Step, type Trace, traceItem } from '../../content/trace.ts';
+import { tellTrace } from '../../content/links/tell.ts';
+import { type Step, type Trace, traceItem } from '../../content/links/trace.ts';
 import { crosswalkStatistics, type Statistics } from '../../crosswalk/statistics.ts';
 import { type CrosswalkLine, crosswalkLines } from '../../exports/crosswalk-lines.ts';
 import { LOCAL_FOLDER, parseLocal } from '../../format/local-files.ts';

@@ -1,4 +1,4 @@
-import { isPair, marksOf, type PairLink, type Texts } from '../../content/marks.ts';
+import { isPair, marksOf, type PairLink, type Texts } from '../../content/links/marks.ts';
 import { identityCrosswalk } from '../../crosswalk/compose.ts';
 import { composeSteps } from '../../crosswalk/compose-steps.ts';
 import { checkConservation } from '../../crosswalk/conserve.ts';

@@ -1,4 +1,4 @@
-import { type Step, type Trace, traceItem } from '../../content/trace.ts';
+import { type Step, type Trace, traceItem } from '../../content/links/trace.ts';
 import type { EditionHeader } from '../../model/edition.ts';
 import { CatalogError } from '../../model/errors.ts';
 import type { TypeId } from '../../model/item.ts';

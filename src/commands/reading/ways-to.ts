@@ -1,4 +1,4 @@
-import type { Way } from '../../carryover/job-reader.ts';
+import type { Way } from '../../carryover/jobs/job-reader.ts';
 import { listEditions } from '../../store/names.ts';
 import type { Catalog } from '../../store/open.ts';
 import { readCrosswalk } from './read-crosswalk.ts';

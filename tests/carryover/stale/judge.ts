@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { EditionTexts } from '../../../src/carryover/old-sayings.ts';
-import { carryPassages } from '../../../src/carryover/passages.ts';
+import { carryPassages } from '../../../src/carryover/documents/passages.ts';
 import type { MarksOf } from '../../../src/carryover/resolve.ts';
-import { type StaleContent, staleFinder } from '../../../src/carryover/stale-content.ts';
+import type { EditionTexts } from '../../../src/carryover/stale/old-sayings.ts';
+import { type StaleContent, staleFinder } from '../../../src/carryover/stale/stale-content.ts';
 import type { Joint } from '../../../src/crosswalk/joint.ts';
 import { readDocument } from '../../../src/documents/read-document.ts';
 

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'csv-parse/sync';
-import { withChanges } from '../../../src/carryover/changed-texts.ts';
-import { marksOf } from '../../../src/content/marks.ts';
+import { withChanges } from '../../../src/carryover/stale/changed-texts.ts';
+import { marksOf } from '../../../src/content/links/marks.ts';
 import { joinEditions } from '../../../src/crosswalk/joint.ts';
 import type { Link } from '../../../src/model/crosswalk.ts';
 import type { EditionIndex } from '../../../src/model/edition.ts';

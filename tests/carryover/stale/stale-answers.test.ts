@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { piecesOf } from '../../../src/carryover/stale-answers.ts';
-import { tellsHistory } from '../../../src/carryover/stale-history.ts';
+import { piecesOf } from '../../../src/carryover/stale/stale-answers.ts';
+import { tellsHistory } from '../../../src/carryover/stale/stale-history.ts';
 import { readDocument } from '../../../src/documents/read-document.ts';
 
 const questionsOf = async (name: string, text: string) => {

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import type { EditionTexts } from '../../../src/carryover/old-sayings.ts';
+import type { EditionTexts } from '../../../src/carryover/stale/old-sayings.ts';
 import { carryDocs } from '../../../src/commands/documents/carry-docs.ts';
 import { readEditionTexts } from '../../../src/commands/reading/edition-texts.ts';
 import { type ReadCrosswalk, readCrosswalk } from '../../../src/commands/reading/read-crosswalk.ts';

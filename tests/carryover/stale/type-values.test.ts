@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { withChanges } from '../../../src/carryover/changed-texts.ts';
-import { valuesByType } from '../../../src/carryover/type-values.ts';
+import { withChanges } from '../../../src/carryover/stale/changed-texts.ts';
+import { valuesByType } from '../../../src/carryover/stale/type-values.ts';
 import { carryDocs } from '../../../src/commands/documents/carry-docs.ts';
-import { marksOf } from '../../../src/content/marks.ts';
+import { marksOf } from '../../../src/content/links/marks.ts';
 import { joinEditions } from '../../../src/crosswalk/joint.ts';
 import type { EditionIndex } from '../../../src/model/edition.ts';
 import type { Item } from '../../../src/model/item.ts';

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
-import { lightReading } from '../../../src/carryover/light-reading.ts';
-import { toldFinder } from '../../../src/carryover/told-items.ts';
+import { lightReading } from '../../../src/carryover/stale/light-reading.ts';
+import { toldFinder } from '../../../src/carryover/stale/told-items.ts';
 import { openCatalog } from '../../../src/store/open.ts';
 import { readEdition } from '../../../src/store/read.ts';
 import { demoCatalog } from '../../demo-catalog.ts';

@@ -1,0 +1,43 @@
+import type { Joint } from '../../crosswalk/joint.ts';
+import type { Finding } from '../../model/finding.ts';
+import { readNumberCell } from './number-cell.ts';
+
+/** Numbers on lines of a table that a spreadsheet may have cut, and on how many lines each stands. */
+export type CutNumbers = ReadonlyMap<string, number>;
+
+const CUTTABLE = /^\d+\.\d*[1-9]$/;
+const KEPT_ZERO = /^\d+\.\d*0$/;
+
+/** Numbers of the edition that a spreadsheet makes of others of it: 1.1 of 1.10. Of three parts it makes none. */
+export function numbersOfOthers(joint: Joint): ReadonlySet<string> {
+  const has = (number: string) => joint.old.withNumber(number).length > 0;
+  return new Set(joint.from.entries.map(e => e.number).filter(n => CUTTABLE.test(n) && has(`${n}0`)));
+}
+
+/**
+ * Counts the lines whose number may be cut. A csv file does not tell numbers from text; but where one number has kept
+ * its last zero, none was cut.
+ *
+ * @param cells the number cell of each line
+ */
+export async function countCut(joint: Joint, cells: AsyncIterable<string>): Promise<CutNumbers> {
+  const cuttable = numbersOfOthers(joint);
+  const lines = new Map<string, number>();
+  if (cuttable.size === 0) return lines;
+  for await (const cell of cells) {
+    const { number } = readNumberCell(joint, cell);
+    if (KEPT_ZERO.test(number)) return new Map();
+    if (cuttable.has(number)) lines.set(number, (lines.get(number) ?? 0) + 1);
+  }
+  return lines;
+}
+
+export function cutFindings(joint: Joint, file: string, cut: CutNumbers): readonly Finding[] {
+  return [...cut].map(([number, lines]) => ({
+    rule: 'perhaps-cut',
+    severity: 'warning',
+    subject: file,
+    message: `${number} stands on ${lines} ${lines === 1 ? 'line' : 'lines'}, and ${number}0, which ${joint.from.header.name} prints too, on none: if a spreadsheet saved this file, it may have cut ${number}0 to ${number}. Look at the original order; no such line is folded into another.`,
+    data: { number, lines },
+  }));
+}

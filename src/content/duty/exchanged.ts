@@ -1,0 +1,113 @@
+import type { Evidence } from '../../model/duty-evidence.ts';
+import type { Quantity } from '../quantities/quantities.ts';
+import { sameValue } from '../quantities/same-value.ts';
+import { type Reading, said } from '../reading/reading.ts';
+import type { Atom, Hunk } from './atoms.ts';
+
+/**
+ * Two words that changed places, each now said of what the other was said of. All words are still there, so nothing else
+ * shows it.
+ *
+ *   old: Coving is scribed at inner corners and mitred at outer ones.
+ *   new: Coving is mitred at inner corners and scribed at outer ones.
+ */
+export function exchangedWords(from: Reading, to: Reading, hunks: readonly Hunk[]): Evidence[] {
+  const worded = hunks
+    .map(h => ({ out: h.out.filter(isWord), in: h.in.filter(isWord) }))
+    .filter(h => h.out.length > 0 && h.in.length > 0);
+  for (const [i, a] of worded.entries()) {
+    const b = worded.slice(i + 1).find(h => keys(h.out) === keys(a.in) && keys(h.in) === keys(a.out));
+    if (!b || isTurned(from, a.out[0]!, b.out[0]!) !== isTurned(to, a.in[0]!, b.in[0]!)) continue;
+    if (!partedByWords(from, a.out.at(-1)!, b.out[0]!)) continue;
+    const words = { from: phrase(from, a.out, b.out), to: phrase(to, a.in, b.in) };
+    return [{ direction: 'unclear', what: 'words changed places', ...words }];
+  }
+  return [];
+}
+
+const isWord = (atom: Atom) => atom.kind === 'word';
+const keys = (atoms: readonly Atom[]) => atoms.map(a => a.key).join(' ');
+const phrase = (reading: Reading, a: readonly Atom[], b: readonly Atom[]) =>
+  `${saidOf(reading, a)}, ${saidOf(reading, b)}`;
+const saidOf = (reading: Reading, atoms: readonly Atom[]) =>
+  said(reading, { first: atoms[0]!.first, next: atoms.at(-1)!.next });
+
+/** "tested by the plumber": the passive exchanges the two on purpose. */
+const isTurned = ({ tokens }: Reading, a: Atom, b: Atom) => tokens.slice(a.next, b.first).some(t => t.low === 'by');
+
+/** Members of one list ("fish, meat and eggs") have only joints between them and may stand in any order. */
+const partedByWords = ({ meanings }: Reading, a: Atom, b: Atom) => meanings.slice(a.next, b.first).some(Boolean);
+
+/**
+ * Values that were exchanged between two things: both are still stated, each of the other thing.
+ *
+ *   old: lap 150 mm, fixings at 75 mm        new: fixings at 150 mm, lap 75 mm
+ */
+export function exchangedValues(from: Reading, to: Reading): Evidence[] {
+  const pairs = exchangedPairs(from, to);
+  if (pairs.length === 0) return from.quantities.flatMap(q => movedValue(from, to, q) ?? []);
+  return pairs.map(({ a, b, x, y }) => ({
+    direction: 'mixed',
+    what: 'values changed places',
+    from: `${a.text}, ${b.text}`,
+    to: `${x.text}, ${y.text}`,
+  }));
+}
+
+/** A value whose phrase shares no word with the old one, while both texts speak of both phrases elsewhere. */
+function movedValue(from: Reading, to: Reading, q: Quantity): Evidence | undefined {
+  const same = to.quantities.filter(o => sameValue(o, q));
+  const [x] = same;
+  if (!x || same.length > 1 || from.quantities.filter(o => sameValue(o, q)).length > 1) return undefined;
+  const [old, now] = [about(from, q), about(to, x)];
+  if (old.size === 0 || now.size === 0 || common(old, now) > 0) return undefined;
+  const isElsewhere = (words: ReadonlySet<string>, reading: Reading) =>
+    [...words].every(w => reading.meanings.includes(w));
+  if (!isElsewhere(old, to) || !isElsewhere(now, from)) return undefined;
+  return { direction: 'unclear', what: 'value moved to another thing', from: q.text, to: x.text };
+}
+
+/** Old values `a` and `b`, which stand at `x` and `y` now: `x` says of the subject of `b` what `a` said of its own. */
+function exchangedPairs(from: Reading, to: Reading) {
+  const found: { a: Quantity; b: Quantity; x: Quantity; y: Quantity }[] = [];
+  const now = (q: Quantity) => {
+    const all = to.quantities.filter(o => sameValue(o, q));
+    return all.length === 1 ? all[0] : undefined;
+  };
+  for (const [i, a] of from.quantities.entries()) {
+    for (const b of from.quantities.slice(i + 1, i + 1 + NEAR)) {
+      if (a.dimension !== b.dimension || sameValue(a, b)) continue;
+      const [x, y] = [now(a), now(b)];
+      if (!x || !y) continue;
+      const [ofA, ofB] = apart(about(from, a), about(from, b));
+      const [ofX, ofY] = apart(about(to, x), about(to, y));
+      const straight = common(ofA, ofX) + common(ofB, ofY);
+      const crossed = common(ofA, ofY) + common(ofB, ofX);
+      if (crossed > straight && common(ofA, ofY) > 0 && common(ofB, ofX) > 0) found.push({ a, b, x, y });
+    }
+  }
+  return found;
+}
+
+/** A value is compared with so many behind it; a table written as one sentence would be read once for each pair. */
+const NEAR = 6;
+const REACH = 10;
+
+/** The words of the phrase that holds a value: up to the next value, joint or mark on both sides. */
+function about({ tokens, meanings, quantities }: Reading, q: Quantity): Set<string> {
+  const ends = (at: number) =>
+    tokens[at] === undefined ||
+    /^(?:,|;|\.|:|and|but|or)$/.test(tokens[at]!.low) ||
+    quantities.some(o => o !== q && at >= o.spanFirst && at < o.spanNext);
+  let [first, next] = [q.spanFirst, q.spanNext];
+  while (!ends(first - 1) && q.spanFirst - first < REACH) first--;
+  while (!ends(next) && next - q.spanNext < REACH) next++;
+  return new Set(meanings.slice(first, next).filter(Boolean));
+}
+
+/** Without the words that both have: "pipe" tells no flow pipe from a return pipe. */
+function apart(a: ReadonlySet<string>, b: ReadonlySet<string>): [Set<string>, Set<string>] {
+  return [new Set([...a].filter(w => !b.has(w))), new Set([...b].filter(w => !a.has(w)))];
+}
+
+const common = (a: ReadonlySet<string>, b: ReadonlySet<string>) => [...a].filter(w => b.has(w)).length;

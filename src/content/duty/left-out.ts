@@ -1,0 +1,78 @@
+import type { Evidence } from '../../model/duty-evidence.ts';
+import { isEmptyWord } from '../reading/empty-words.ts';
+import { isForceWord } from '../reading/force.ts';
+import { isParticle, PLAIN } from '../reading/plain-verbs.ts';
+import type { Reading } from '../reading/reading.ts';
+import { spelled, writtenOut } from '../reading/spelling.ts';
+import { clauseAt, isBound } from './role.ts';
+import { isAnaphor } from './segment-evidence.ts';
+
+/** What grammar may do without: "The hatch must be locked", "Lock the hatch". */
+const SPARED = new Set(
+  `a an the of to is are be been being was were do does and it its they them their there he she who by so shall must please need needs required`.split(
+    /\s+/,
+  ),
+);
+/** Small words that say how the others hang together, and nothing else: which, with, has. */
+const JOINING = new Set(
+  'with on in at for from as which that this these those such has have had own one then thereafter say'.split(' '),
+);
+
+interface Word {
+  readonly low: string;
+  readonly at: number;
+}
+
+/**
+ * The last look at two texts in which nothing was found that asks more or less: words that one of them only leaves out.
+ * "Keep out where it is wet" without "where", "unless" or "same" is no other wording of the same.
+ */
+export function leftOut(from: Reading, to: Reading): Evidence[] {
+  const [gone, come] = [only(from, to), only(to, from)];
+  if ((gone.length === 0) === (come.length === 0)) return [];
+  const isTold = gone.length > 0 ? gone.some(w => tells(from, to, w)) : come.some(w => tells(to, from, w));
+  if (!isTold) return [];
+  const what = gone.length > 0 ? 'words left out' : 'words put in';
+  const words = (list: readonly Word[]) => list.map(w => w.low).join(', ');
+  return [{ direction: 'unclear', what, from: words(gone), to: words(come) }];
+}
+
+/** Not a thing said again ("the brakes of all castors"), a joining word, or a verb that a shorter text does without. */
+function tells(reading: Reading, other: Reading, { low, at }: Word): boolean {
+  if (JOINING.has(low) || isParticle(reading, at)) return false;
+  const isBan = (r: Reading) => r.clauses.some(c => c.force.negated);
+  if (low === 'not' && isBan(reading) && isBan(other)) return false;
+  const meant = reading.meanings[at] ?? '';
+  if (meant === '' || isEmptyWord(low))
+    return !reading.segments.some(s => isAnaphor(reading, s) && at >= s.first && at < s.next);
+  if (reading.tags[at] === 'VERB' && PLAIN.has(meant)) return false;
+  return !/^(?:NOUN|PROPN|VERB)$/.test(reading.tags[at] ?? '') || !other.meanings.includes(meant);
+}
+
+function only(reading: Reading, other: Reading): Word[] {
+  const left = new Map<string, number>();
+  for (const { low } of written(other)) left.set(low, (left.get(low) ?? 0) + 1);
+  return written(reading).filter(({ low }) => {
+    const n = left.get(low) ?? 0;
+    if (n > 0) left.set(low, n - 1);
+    return n === 0;
+  });
+}
+
+function written(reading: Reading): Word[] {
+  const { tokens, quantities } = reading;
+  // "at 1.5 m above" = "1.5 m above", "at 900 mm centres" = "every 900 mm", "no higher than" = "not … higher than"
+  const measured = (at: number) =>
+    quantities.some(
+      q =>
+        (at >= q.spanFirst && at < q.spanNext) ||
+        (at === q.spanFirst - 1 && tokens[at]!.low === 'at') ||
+        (at < q.spanFirst && tokens[at]!.low === 'not' && isBound(reading, clauseAt(reading, at)!)) ||
+        (at === q.spanNext && /^(?:cent(?:re|er)s?|apart|spacing|intervals?)$/.test(tokens[at]!.low)),
+    );
+  return tokens.flatMap(({ kind, low }, at) =>
+    kind === 'word' && !SPARED.has(low) && !isForceWord(low) && !measured(at)
+      ? writtenOut(low).map(word => ({ low: spelled(word), at }))
+      : [],
+  );
+}
