@@ -27,6 +27,10 @@ describe('pairs of other trades', () => {
     ['fourth', 'eight others, unseen', r => number(r) > 80],
     ['fifth', 'ten trades', r => number(r) <= 100],
     ['fifth', 'ten others, unseen', r => number(r) > 100],
+    ['sixth', 'first half', r => number(r) <= 75],
+    ['sixth', 'second half, unseen', r => number(r) > 75],
+    ['seventh', 'first half', r => number(r) <= 75],
+    ['seventh', 'second half, unseen', r => number(r) > 75],
   ])('of the %s set, %s, are judged as labelled', (set, name, which) => {
     const pairs = rows(set).filter(which);
     const [duty, lost] = [measurePairs(pairs), losses(pairs)];
