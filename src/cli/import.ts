@@ -3,6 +3,7 @@ import { importTables } from '../commands/importing/import-tables.ts';
 import { CatalogError } from '../model/errors.ts';
 import { catalogFolder, portsOf } from './context.ts';
 import { isoDate } from './dates.ts';
+import { toldItemColumns } from './item-columns.ts';
 import { count, printJson, printLines, reportFindings, thousands } from './print.ts';
 
 interface ImportOptions {
@@ -16,6 +17,7 @@ interface ImportOptions {
   readonly published?: string;
   readonly effective?: string;
   readonly transitionEnds?: string;
+  readonly columns?: ReadonlyMap<string, string>;
   readonly skipRows?: boolean;
   readonly draft?: boolean;
   readonly json?: boolean;
@@ -27,13 +29,18 @@ export function addImport(program: Command): void {
     .description('Turn tables into an edition of the catalog; a new or empty folder becomes a catalog')
     .argument(
       '<table...>',
-      'csv or JSON: number, level, parent, title, text; optionally id, was, applies_to, verified …',
+      'csv, xlsx or JSON: number, level, parent, title, text; optionally id, was, applies_to, verified …',
     )
     .requiredOption('--edition <name>', 'name of the edition')
     .option('--replaces <edition>', 'the edition that it replaces (default: the newest one)')
     .option('--lineage <table...>', 'what became of the old items: from, to, reason, note …')
     .option('--settings <file>', 'settings (JSON) that win over what the tables show')
     .option('--decision <file...>', 'edition-wide decisions (JSON)')
+    .option(
+      '--columns <role=header,...>',
+      'headers that are spelt otherwise, e.g. number=Klausel,text=Wortlaut (usual words for them are known)',
+      toldItemColumns,
+    )
     .option('--applies-to <table=types...>', 'installation types that a whole table is about, e.g. houses.csv=house')
     .option('--published <date>', 'date of publication (default: today)')
     .option('--effective <date>', 'date from which the edition holds')
@@ -48,6 +55,7 @@ Examples:
   fishplate import 2018.csv --edition 2018 --catalog works.git
   fishplate import houses.csv streets.csv --edition 2014 --applies-to houses.csv=house streets.csv=street
   fishplate import 2024.csv --edition 2024 --lineage became.csv --effective 2024-07-01
+  fishplate import alt.xlsx --edition 2016 --catalog works.git --columns "number=Ref,title=Thema,text=Vorgabe"
 
 A row with the column "was" continues the old item with that number and keeps its id.`,
     )
@@ -65,6 +73,7 @@ A row with the column "was" continues the old item with that number and keeps it
         ...(options.lineage ? { lineage: options.lineage } : {}),
         ...(options.settings === undefined ? {} : { settings: options.settings }),
         ...(options.decision ? { decisions: options.decision } : {}),
+        ...(options.columns ? { columns: options.columns } : {}),
         ...(options.skipRows ? { skipRows: true } : {}),
         ...(options.draft ? { draft: true } : {}),
         appliesTo: typesOfTables(tables, options.appliesTo ?? []),

@@ -2,7 +2,7 @@ import type { Command } from 'commander';
 import type { MatchReport } from '../commands/matching/match-tables.ts';
 import { CatalogError } from '../model/errors.ts';
 import { portsOf, readingCatalog, writingCatalog } from './context.ts';
-import { toldColumns } from './match-columns.ts';
+import { toldItemColumns } from './item-columns.ts';
 import { portNumber } from './port-number.ts';
 import { count, printJson, printLines, reportFindings } from './print.ts';
 
@@ -39,7 +39,7 @@ export function addMatch(program: Command): void {
     .option(
       '--columns <role=header,...>',
       'headers that are spelt otherwise, e.g. number=Ref,text=Wording',
-      toldColumns,
+      toldItemColumns,
     )
     .option('--explain <number>', 'show what the links of an old number are made of, and the runners-up')
     .option('--record', 'with --catalog: write what can be accepted as lineage of the newer edition, as an erratum')

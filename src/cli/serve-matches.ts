@@ -5,7 +5,7 @@ import type { Ports } from '../commands/ports/ports.ts';
 import { CatalogError } from '../model/errors.ts';
 import { listEditions } from '../store/names.ts';
 import type { Catalog } from '../store/open.ts';
-import { toldColumns } from './match-columns.ts';
+import { toldItemColumns } from './item-columns.ts';
 
 /** Matches as they are told on the command line, before it is known whether tables or editions are meant. */
 export interface ToldMatch {
@@ -46,7 +46,7 @@ export function matchOptions(command: Command): ToldMatch[] {
       '--columns <role=header,...>',
       'headers of the next --match that are spelt otherwise, e.g. number=Ref,text=Wording',
       (list: string) => {
-        open().columns = toldColumns(list);
+        open().columns = toldItemColumns(list);
         return true;
       },
     );

@@ -28,26 +28,33 @@ export interface NamedColumns<C extends string> {
   readonly findings: readonly Finding[];
 }
 
+/** A header as our names are written: `Applies to`, `appliesTo` and `applies-to` are `applies_to`. */
+export function plainName(header: string): string {
+  return header
+    .trim()
+    .replace(/([a-z])([A-Z])/g, '$1_$2')
+    .toLowerCase()
+    .replace(/[\s-]+/g, '_');
+}
+
 /** Finds our columns in a table's header. A column that is not used is noted, so that a misspelt one is seen. */
 export function nameColumns<C extends string>(table: Table, known: readonly C[]): NamedColumns<C> {
   const spelt = new Map<C, string>();
   const findings: Finding[] = [];
+  const unused: string[] = [];
   for (const column of table.columns) {
-    const name = column
-      .trim()
-      .replace(/([a-z])([A-Z])/g, '$1_$2')
-      .toLowerCase()
-      .replace(/[\s-]+/g, '_') as C;
+    const name = plainName(column) as C;
     if (known.includes(name) && !spelt.has(name)) spelt.set(name, column);
-    else if (column !== '') {
-      findings.push({
-        rule: 'unused-column',
-        severity: 'note',
-        subject: table.file,
-        message: `The column ${column} of ${table.file} is not used; known columns are ${known.join(', ')}.`,
-        place: { file: table.file, line: 1 },
-      });
-    }
+    else if (column !== '') unused.push(column);
+  }
+  if (unused.length > 0) {
+    findings.push({
+      rule: 'unused-column',
+      severity: 'note',
+      subject: table.file,
+      message: `Of ${table.file} ${unused.join(', ')} ${unused.length > 1 ? 'are' : 'is'} not used; known columns are ${known.join(', ')}.`,
+      place: { file: table.file, line: 1 },
+    });
   }
   return {
     has: column => spelt.has(column),

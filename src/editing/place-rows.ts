@@ -7,7 +7,8 @@ import {
   type VerificationMoment,
 } from '../model/item.ts';
 import type { Table, TableRow } from '../model/table.ts';
-import { ITEM_COLUMNS, type ItemColumn, listIn, type NamedColumns, nameColumns } from './columns.ts';
+import { type ItemColumn, listIn, type NamedColumns } from './columns.ts';
+import { nameItemColumns, type ToldHeads } from './item-heads.ts';
 
 /** A row that has found its place in the outline. Its id is still to be minted where the table gives none. */
 export interface PlacedRow {
@@ -43,10 +44,14 @@ interface Pending {
  *
  * @param typesOfTable installation types that a whole table is about, by file
  */
-export function placeRows(tables: readonly Table[], typesOfTable: ReadonlyMap<string, readonly TypeId[]>): PlacedRows {
+export function placeRows(
+  tables: readonly Table[],
+  typesOfTable: ReadonlyMap<string, readonly TypeId[]>,
+  told: ToldHeads = new Map(),
+): PlacedRows {
   const findings: Finding[] = [];
   const perTable = tables.map(table => {
-    const columns = nameColumns(table, ITEM_COLUMNS);
+    const columns = nameItemColumns(table, told);
     findings.push(...columns.findings);
     return table.rows.map((row): Pending => {
       return { row, columns, number: columns.cell(row, 'number') ?? '', parent: undefined, children: [] };

@@ -4,14 +4,18 @@ import { draftRef, listEditionTags } from './names.ts';
 import type { Catalog } from './open.ts';
 import { readRef } from './refs.ts';
 
+/** Refuses a name that cannot be an edition's. Throws BadArgument. */
+export function refuseUnfit(name: string): void {
+  if (editionName.safeParse(name).success) return;
+  throw new CatalogError(
+    'BadArgument',
+    `${JSON.stringify(name)} cannot be an edition's name; use up to 60 letters, digits, dots, hyphens and underscores, for example 2024.`,
+  );
+}
+
 /** Refuses a name that cannot be an edition's, or that an edition, an erratum or a draft has. */
 export async function refuseTaken(catalog: Catalog, name: string): Promise<void> {
-  if (!editionName.safeParse(name).success) {
-    throw new CatalogError(
-      'BadArgument',
-      `${JSON.stringify(name)} cannot be an edition's name; use up to 60 letters, digits, dots, hyphens and underscores, for example 2024.`,
-    );
-  }
+  refuseUnfit(name);
   const tags = await listEditionTags(catalog.repo);
   const taken = tags.some(t => t.name === name || `${t.name}.${t.erratum}` === name);
   const shadowing = tags.some(t => t.name.startsWith(`${name}.`) && /^\d+$/.test(t.name.slice(name.length + 1)));

@@ -5,6 +5,8 @@ import { linkByLineage } from '../../crosswalk/lineage.ts';
 import { checkRowTypes, rowsOfKnownTypes } from '../../editing/check-row-types.ts';
 import { deriveSettings } from '../../editing/derive-settings.ts';
 import { identifyRows } from '../../editing/identify-rows.ts';
+import { refuseUnknownHeads, type ToldHeads } from '../../editing/item-heads.ts';
+import { lineageFromTables } from '../../editing/lineage-rows.ts';
 import { numberByScheme } from '../../editing/number-by-scheme.ts';
 import { placeRows } from '../../editing/place-rows.ts';
 import { parseJson } from '../../format/json.ts';
@@ -17,18 +19,18 @@ import type { Finding } from '../../model/finding.ts';
 import type { ItemId, TypeId } from '../../model/item.ts';
 import { placesOf } from '../../model/places.ts';
 import type { Settings } from '../../model/settings.ts';
+import { refuseTaken, refuseUnfit } from '../../store/free-name.ts';
 import { listEditions } from '../../store/names.ts';
 import type { NewEdition } from '../../store/new-edition.ts';
 import { type Catalog, openCatalog, openOrCreate } from '../../store/open.ts';
 import { publishEdition } from '../../store/publish.ts';
 import { fileHolding, indexOf, readIndex } from '../../store/read.ts';
 import { saveDraft } from '../../store/write-draft.ts';
-import { readTable } from '../../tables/read-table.ts';
 import { type Ports, person } from '../ports/ports.ts';
-import { readLineageTables } from './lineage-tables.ts';
+import { readTables } from '../reading/read-tables.ts';
 
 export interface ImportRequest {
-  /** csv or JSON files that make one edition together. */
+  /** csv, xlsx or JSON files that make one edition together. */
   readonly tables: readonly string[];
   readonly edition: string;
   readonly catalog: string;
@@ -44,6 +46,8 @@ export interface ImportRequest {
   /** Installation types that whole tables are about: file → types. */
   readonly appliesTo?: ReadonlyMap<string, readonly TypeId[]>;
   readonly skipRows?: boolean;
+  /** Role (number, title, text …) → header, for tables whose headers are spelt otherwise. */
+  readonly columns?: ToldHeads;
   /** Leave the edition as a draft on its branch instead of publishing it. */
   readonly draft?: boolean;
 }
@@ -64,22 +68,25 @@ export interface ImportReport {
 
 /** Turns tables into a published edition. Nothing is written unless everything can be. */
 export async function importTables(ports: Ports, request: ImportRequest): Promise<ImportReport> {
-  const tables = [];
-  for (const file of request.tables) tables.push(readTable(file, await ports.files.read(file)));
+  // The name first, then whether each file can be read: nobody mends rows for a name that is refused afterwards.
+  const earlier = await earlierEditions(request);
+  const before = earlier.replaced;
+  const tables = await readTables(ports, request.tables);
+  const lineageTables = await readTables(ports, request.lineage ?? []);
+  const told = request.settings === undefined ? {} : await readSettingsFile(ports, request.settings);
+  const decisions = await readDecisionFiles(ports, request.decisions ?? []);
+  refuseUnknownHeads(tables, request.columns);
   const typesOfTable = request.appliesTo ?? new Map();
-  const placed = placeRows(tables, typesOfTable);
+  const placed = placeRows(tables, typesOfTable, request.columns);
   if (placed.rows.length === 0) {
     throw new CatalogError(
       'BadTable',
-      `No row of ${request.tables.join(', ')} can be used; check that its header names number, title or text.`,
+      `No row of ${request.tables.join(', ')} can be used; check that its rows have a number, a title or a text.`,
       {},
       placed.findings,
     );
   }
 
-  const earlier = await earlierEditions(request);
-  const before = earlier.replaced;
-  const told = request.settings === undefined ? {} : await readSettingsFile(ports, request.settings);
   const title = parsePath(basename(request.catalog)).name.replace(/^catalog$/, 'Catalog');
   const settings = deriveSettings(placed.rows, before?.settings, told, title);
   const rows = request.skipRows ? rowsOfKnownTypes(placed.rows, settings) : placed.rows;
@@ -91,9 +98,9 @@ export async function importTables(ports: Ports, request: ImportRequest): Promis
   });
   const { items, findings: offScheme } = numberByScheme(settings, identified.items);
   const old = placesOf(before?.settings ?? settings, before?.entries ?? []);
-  const decisions = await readDecisionFiles(ports, request.decisions ?? []);
-  const lineage = await readLineageTables(ports, request.lineage ?? [], old, placesOf(settings, items), decisions);
+  const lineage = lineageFromTables(lineageTables, old, placesOf(settings, items), decisions);
   const findings = [
+    ...tables.flatMap(table => table.findings),
     ...placed.findings,
     ...checkRowTypes(placed.rows, settings),
     ...identified.findings,
@@ -152,7 +159,9 @@ interface Earlier {
   readonly ids: ReadonlySet<ItemId>;
 }
 
+/** @throws CatalogError BadArgument, EditionExists where the edition to be imported cannot have its name */
 async function earlierEditions(request: ImportRequest): Promise<Earlier> {
+  refuseUnfit(request.edition);
   const none = { replaced: undefined, ids: new Set<ItemId>() };
   let catalog: Catalog;
   try {
@@ -161,6 +170,7 @@ async function earlierEditions(request: ImportRequest): Promise<Earlier> {
     if (error instanceof CatalogError && error.code === 'NotACatalog') return none;
     throw error;
   }
+  await refuseTaken(catalog, request.edition);
   const editions = await listEditions(catalog);
   const ids = new Set<ItemId>();
   for (const { name } of editions) for (const entry of (await readIndex(catalog, name)).entries) ids.add(entry.id);

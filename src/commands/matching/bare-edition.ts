@@ -1,5 +1,5 @@
-import { ITEM_COLUMNS, nameColumns } from '../../editing/columns.ts';
 import { deriveSettings } from '../../editing/derive-settings.ts';
+import { nameItemColumns, type ToldHeads } from '../../editing/item-heads.ts';
 import { type PlacedRow, placeRows } from '../../editing/place-rows.ts';
 import { entriesOf } from '../../format/edition-table.ts';
 import type { BareRow } from '../../matching/bare-row.ts';
@@ -9,8 +9,7 @@ import { CatalogError } from '../../model/errors.ts';
 import type { Finding } from '../../model/finding.ts';
 import type { Item, ItemId } from '../../model/item.ts';
 import type { Table } from '../../model/table.ts';
-import { readTable } from '../../tables/read-table.ts';
-import type { Ports } from '../ports/ports.ts';
+import type { ReadTable } from '../../tables/read-xlsx.ts';
 import { nameOfTables } from './name-of-tables.ts';
 
 /** An edition that exists as tables only. Its items go by made-up ids, which stand in no output. */
@@ -20,8 +19,6 @@ export interface BareEdition {
   readonly rows: readonly BareRow[];
   /** By position: the id that the table itself gives, if any. */
   readonly ids: readonly string[];
-  /** As the tables spell them. */
-  readonly headers: readonly string[];
   readonly findings: readonly Finding[];
 }
 
@@ -29,20 +26,14 @@ export interface BareEdition {
  * Reads tables as one edition. A row that has no place in the outline is used all the same, at the top: what it says
  * counts, and only its place is unknown.
  */
-export async function readBareEdition(
-  ports: Ports,
-  files: readonly string[],
-  columns: ReadonlyMap<string, string>,
-): Promise<BareEdition> {
-  const asTheyStand: Table[] = [];
-  for (const file of files) asTheyStand.push(readTable(file, await ports.files.read(file)));
-  const tables = asTheyStand.map(table => renamed(table, columns));
-  const placed = placeRows(tables, new Map());
-  const rows = withLostRows(tables, placed.rows);
+export function bareEditionOfTables(tables: readonly ReadTable[], told: ToldHeads): BareEdition {
+  const files = tables.map(table => table.file);
+  const placed = placeRows(tables, new Map(), told);
+  const rows = withLostRows(tables, placed.rows, told);
   if (rows.length === 0) {
     throw new CatalogError(
       'BadTable',
-      `${files.join(', ')} has no row that can be used; check that its header names number, title or text, or say it with --columns number=HEADER,text=HEADER.`,
+      `${files.join(', ')} has no row that can be used; check that its rows have a number, a title or a text.`,
       {},
       placed.findings,
     );
@@ -70,31 +61,18 @@ export async function readBareEdition(
       table: files.indexOf(row.row.file),
     })),
     ids: rows.map(row => row.id ?? ''),
-    headers: [...new Set(asTheyStand.flatMap(table => table.columns))],
     findings: [
+      ...tables.flatMap(table => table.findings),
       ...placed.findings.map(f => (f.rule === 'row-not-placed' ? usedAtTheTop(f) : f)),
       ...spreadsheetDamage(rows.map(row => ({ number: row.number, ...row.row }))),
     ],
   };
 }
 
-/** Headers that the user names outright win over those that are found by name; a table need not have all of them. */
-function renamed(table: Table, told: ReadonlyMap<string, string>): Table {
-  if (told.size === 0) return table;
-  const ours = new Map([...told].filter(([, header]) => table.columns.includes(header)).map(([r, h]) => [h, r]));
-  const roles = new Set(ours.values());
-  const name = (column: string) => ours.get(column) ?? (roles.has(column) ? `${column} (not used)` : column);
-  return {
-    ...table,
-    columns: table.columns.map(name),
-    rows: table.rows.map(row => ({ ...row, cells: new Map([...row.cells].map(([c, v]) => [name(c), v])) })),
-  };
-}
-
-function withLostRows(tables: readonly Table[], placed: readonly PlacedRow[]): PlacedRow[] {
+function withLostRows(tables: readonly Table[], placed: readonly PlacedRow[], told: ToldHeads): PlacedRow[] {
   const found = new Set(placed.map(p => p.row));
   const lost = tables.flatMap(table => {
-    const { cell } = nameColumns(table, ITEM_COLUMNS);
+    const { cell } = nameItemColumns(table, told);
     return table.rows.flatMap((row): PlacedRow[] => {
       const [number = '', title = '', text] = [cell(row, 'number'), cell(row, 'title'), cell(row, 'text')];
       if (found.has(row) || (number === '' && title === '' && text === undefined)) return [];

@@ -156,7 +156,6 @@ function bareEditionOf(edition: Edition): BareEdition {
       table: 0,
     })),
     ids: edition.items.map(item => item.id),
-    headers: [],
     findings: [],
   };
 }

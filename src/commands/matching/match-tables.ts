@@ -1,5 +1,6 @@
 import { isPair, marksOf } from '../../content/links/marks.ts';
 import { joinEditions } from '../../crosswalk/joint.ts';
+import { refuseUnknownHeads } from '../../editing/item-heads.ts';
 import { crosswalkLines } from '../../exports/crosswalk-lines.ts';
 import type { MatchLine } from '../../exports/match-csv.ts';
 import { type Answer, pairCode } from '../../matching/answers.ts';
@@ -10,7 +11,8 @@ import { CatalogError } from '../../model/errors.ts';
 import type { Finding } from '../../model/finding.ts';
 import { nearestNames } from '../../text/nearest.ts';
 import type { Ports } from '../ports/ports.ts';
-import { type BareEdition, readBareEdition } from './bare-edition.ts';
+import { readTables } from '../reading/read-tables.ts';
+import { type BareEdition, bareEditionOfTables } from './bare-edition.ts';
 import { readAnswers } from './read-answers.ts';
 
 export interface MatchRequest {
@@ -41,23 +43,16 @@ export async function matchTables(ports: Ports, request: MatchRequest): Promise<
   return matchBareEditions(ports, from, to, request.answers ?? []);
 }
 
-/** Reads the tables of both editions. Throws BadArgument where a header that was told outright is in none of them. */
+/** Reads the tables of both editions: all files first, so that one that is missing is told before heads and rows are. */
 export async function readBareEditions(
   ports: Ports,
   request: MatchRequest,
 ): Promise<{ readonly from: BareEdition; readonly to: BareEdition }> {
-  const columns = request.columns ?? new Map<string, string>();
-  const from = await readBareEdition(ports, request.from, columns);
-  const to = await readBareEdition(ports, request.to, columns);
-  const headers = [...from.headers, ...to.headers];
-  for (const header of columns.values()) {
-    if (headers.includes(header)) continue;
-    throw new CatalogError(
-      'BadArgument',
-      `No table has a column ${header}; the columns are ${[...new Set(headers)].join(', ')}.`,
-    );
-  }
-  return { from, to };
+  const told = request.columns ?? new Map<string, string>();
+  const from = await readTables(ports, request.from);
+  const to = await readTables(ports, request.to);
+  refuseUnknownHeads([...from, ...to], told);
+  return { from: bareEditionOfTables(from, told), to: bareEditionOfTables(to, told) };
 }
 
 /** @param known links that need no guessing: equal ids, declared lineage */

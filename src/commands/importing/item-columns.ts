@@ -1,0 +1,1 @@
+export { ITEM_COLUMNS } from '../../editing/columns.ts';
