@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { nameItemColumns, refuseUnknownHeads } from '../../src/editing/item-heads.ts';
+import { ourLineageHeads } from '../../src/editing/lineage-heads.ts';
 import type { Table } from '../../src/model/table.ts';
 import { readTable } from '../../src/tables/read-table.ts';
 import { fishplateIn } from '../cli/run-here.ts';
@@ -71,6 +72,20 @@ describe('the heads of a table of items', () => {
       /first line is an item already/,
     );
     expect(() => refuseUnknownHeads([table('number\n1\n')])).not.toThrow();
+  });
+});
+
+describe('the heads of a table of lineage', () => {
+  it('may say old and new', () => {
+    const ours = ourLineageHeads(table('Alt;Neu;Grund\n1;2;\n3;;obsolete\n'));
+    expect(ours.columns).toEqual(['from', 'to', 'reason']);
+    expect(ours.rows[1]!.cells.get('reason')).toBe('obsolete');
+  });
+
+  it('are refused once where neither side is known', () => {
+    expect(() => ourLineageHeads(table('A;B\n1;2\n3;4\n'))).toThrow(
+      /its heads are A, B - call the column of old items from/,
+    );
   });
 });
 

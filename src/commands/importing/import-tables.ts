@@ -28,6 +28,7 @@ import { fileHolding, indexOf, readIndex } from '../../store/read.ts';
 import { saveDraft } from '../../store/write-draft.ts';
 import { type Ports, person } from '../ports/ports.ts';
 import { readTables } from '../reading/read-tables.ts';
+import { readLineageFiles } from './lineage-tables.ts';
 
 export interface ImportRequest {
   /** csv, xlsx or JSON files that make one edition together. */
@@ -72,7 +73,7 @@ export async function importTables(ports: Ports, request: ImportRequest): Promis
   const earlier = await earlierEditions(request);
   const before = earlier.replaced;
   const tables = await readTables(ports, request.tables);
-  const lineageTables = await readTables(ports, request.lineage ?? []);
+  const lineageTables = await readLineageFiles(ports, request.lineage ?? []);
   const told = request.settings === undefined ? {} : await readSettingsFile(ports, request.settings);
   const decisions = await readDecisionFiles(ports, request.decisions ?? []);
   refuseUnknownHeads(tables, request.columns);
