@@ -1,4 +1,5 @@
 import type { Decision, LineageRecord } from '../model/crosswalk.ts';
+import { endingsOf } from '../model/endings.ts';
 import type { Finding } from '../model/finding.ts';
 import type { ItemId } from '../model/item.ts';
 
@@ -27,16 +28,25 @@ export function checkLineage(
       if (to.has(heir.to)) continue;
       findings.push(say('lineage-to-unknown', `names the heir ${heir.to}, which the newer edition does not have`));
     }
-    if (record.pointsTo !== undefined && !to.has(record.pointsTo)) {
-      findings.push(say('lineage-to-unknown', `points to ${record.pointsTo}, which the newer edition does not have`));
+    for (const heir of twice(record.heirs.map(h => h.to))) {
+      findings.push(say('heir-twice', `names the heir ${heir} more than once; leave one of them`));
     }
-    if (record.decision !== undefined && !known.has(record.decision)) {
-      findings.push(
-        say(
-          'decision-unknown',
-          `refers to the decision ${record.decision}, which is not on file; give its file with --decision`,
-        ),
-      );
+    for (const type of twice(endingsOf(record).flatMap(e => e.types ?? []))) {
+      findings.push(say('ends-twice', `says more than once why the item ends for ${type}; leave one of them`));
+    }
+    // Heirs may go on under a decision and with a pointer too, so the record itself is asked as well.
+    for (const { pointsTo, decision } of [record, ...(record.alsoEnds ?? [])]) {
+      if (pointsTo !== undefined && !to.has(pointsTo)) {
+        findings.push(say('lineage-to-unknown', `points to ${pointsTo}, which the newer edition does not have`));
+      }
+      if (decision !== undefined && !known.has(decision)) {
+        findings.push(
+          say(
+            'decision-unknown',
+            `refers to the decision ${decision}, which is not on file; give its file with --decision`,
+          ),
+        );
+      }
     }
     if (record.heirs.length === 0 && !continues && record.reason === undefined) {
       findings.push(say('withdrawn-without-reason', 'names neither an heir nor a reason'));
@@ -52,3 +62,5 @@ export function checkLineage(
     return findings;
   });
 }
+
+const twice = (names: readonly string[]) => new Set(names.filter((name, at) => names.indexOf(name) < at));

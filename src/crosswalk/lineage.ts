@@ -1,4 +1,5 @@
 import type { Extent, LineageRecord, Link } from '../model/crosswalk.ts';
+import { endingsOf } from '../model/endings.ts';
 import type { ItemId } from '../model/item.ts';
 
 /**
@@ -63,19 +64,23 @@ function arrival(id: ItemId, record: LineageRecord | undefined): Link {
 }
 
 function linksOfRecord(id: ItemId, record: LineageRecord, newer: ReadonlySet<ItemId>): Link[] {
-  const base = { from: id, basis: record.basis, confidence: 1, ...told(record) };
+  const { reason, governs, pointsTo, ...more } = told(record);
+  const base = { from: id, basis: record.basis, confidence: 1, ...more };
+  // Beside an end for some types, reason and what governs are about that end: an heir that goes on is not told so.
+  const joining = record.withdrawnFor === undefined ? { ...base, ...told(record) } : base;
   const links: Link[] = record.heirs
     .filter(h => newer.has(h.to))
-    .map(h => ({ ...base, to: h.to, fromExtent: h.fromExtent, toExtent: h.toExtent }));
+    .map(h => ({ ...joining, to: h.to, fromExtent: h.fromExtent, toExtent: h.toExtent }));
   const continues = newer.has(id) && !record.notSame;
   if (continues && !links.some(l => l.to === id)) {
     const extent: Extent = links.length === 0 ? 'all' : 'unknown';
-    links.push({ ...base, to: id, fromExtent: extent, toExtent: extent });
+    links.push({ ...joining, to: id, fromExtent: extent, toExtent: extent });
   }
-  const ends = record.withdrawnFor !== undefined || (record.heirs.length === 0 && !continues);
-  if (ends && record.reason !== undefined) {
-    const whole: Link = { ...base, to: null, fromExtent: record.withdrawnFor ? 'part' : 'all', toExtent: 'all' };
-    links.push(record.withdrawnFor ? { ...whole, types: record.withdrawnFor } : whole);
+  if (continues && record.withdrawnFor === undefined) return links;
+  for (const { governsChecked: _, ...ending } of endingsOf(record)) {
+    if (ending.reason === undefined) continue;
+    const { decision: __, ...shared } = base;
+    links.push({ ...shared, ...ending, to: null, fromExtent: ending.types ? 'part' : 'all', toExtent: 'all' });
   }
   return links;
 }

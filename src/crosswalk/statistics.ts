@@ -10,6 +10,7 @@ export interface PartStatistics {
   /** Old items by their own fate. */
   readonly old: number;
   readonly fates: Readonly<Record<Exclude<Fate, 'new'>, number>>;
+  /** An item that ended for several reasons, each for types of its own, counts under each. */
   readonly withdrawnBy: Readonly<Record<string, number>>;
   /** New items that stand, in the newer edition, where this part went: heirs' parts; for the whole: all. */
   readonly heirs: number;
@@ -63,8 +64,8 @@ function partStatistics(joint: Joint, number: string, title: string, olds: reado
     fates[fate]++;
     for (const link of joint.leaving(id)) if (link.to !== null) heirs.add(link.to);
     if (fate !== 'withdrawn') continue;
-    const reason = joint.leaving(id).find(l => l.to === null)?.reason ?? 'no reason given';
-    withdrawnBy.set(reason, (withdrawnBy.get(reason) ?? 0) + 1);
+    const reasons = joint.leaving(id).flatMap(l => (l.to === null ? [l.reason ?? 'no reason given'] : []));
+    for (const reason of new Set(reasons)) withdrawnBy.set(reason, (withdrawnBy.get(reason) ?? 0) + 1);
   }
   return { number, title, old: olds.length, fates, withdrawnBy: Object.fromEntries(withdrawnBy), heirs: heirs.size };
 }

@@ -1,4 +1,5 @@
 import type { LineageRecord } from '../model/crosswalk.ts';
+import { withPointers } from '../model/endings.ts';
 import type { Item, ItemId } from '../model/item.ts';
 import type { DraftState } from './draft-state.ts';
 
@@ -9,11 +10,7 @@ import type { DraftState } from './draft-state.ts';
 export function repoint(state: DraftState, gone: ReadonlySet<ItemId>, to: ItemId | undefined): DraftState {
   const isArrivalOfGone = ({ from, heirs }: LineageRecord) => from === null && heirs.every(h => gone.has(h.to));
   const kept = state.lineage.filter(record => !isArrivalOfGone(record));
-  const lineage = kept.map(record => {
-    if (record.pointsTo === undefined || !gone.has(record.pointsTo)) return record;
-    const { pointsTo: _, ...rest } = record;
-    return to === undefined ? rest : { ...rest, pointsTo: to };
-  });
+  const lineage = kept.map(record => withPointers(record, id => (gone.has(id) ? to : id)));
   const items = state.items.map(item => {
     if (!item.alsoAt?.some(id => gone.has(id))) return item;
     const places = item.alsoAt.flatMap(id => (gone.has(id) ? (to === undefined ? [] : [to]) : [id]));

@@ -46,6 +46,7 @@ const FIELDS = [
   'heirs',
   'notSame',
   'withdrawnFor',
+  'alsoEnds',
   'reason',
   'note',
   'governs',

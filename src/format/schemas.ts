@@ -100,18 +100,26 @@ export const settings = z.strictObject({
   caution: text.optional(),
 });
 
+const ending = {
+  reason: text.optional(),
+  governs: text.optional(),
+  governsChecked: date.optional(),
+  pointsTo: id.optional(),
+  decision: id.optional(),
+};
+
 export const lineageFile = z.array(
   z.strictObject({
     from: id.nullable(),
     heirs: z.array(z.strictObject({ to: id, fromExtent: z.enum(EXTENTS), toExtent: z.enum(EXTENTS) })),
     notSame: z.literal(true).optional(),
     withdrawnFor: nonEmptyTypes.optional(),
-    reason: text.optional(),
+    alsoEnds: z
+      .array(z.strictObject({ types: nonEmptyTypes, ...ending, reason: text }))
+      .min(1)
+      .optional(),
+    ...ending,
     note: text.optional(),
-    governs: text.optional(),
-    governsChecked: date.optional(),
-    pointsTo: id.optional(),
-    decision: id.optional(),
     by: text.optional(),
     date: date.optional(),
     basis: z.enum(BASES),

@@ -75,24 +75,33 @@ export interface Marks {
   readonly evidence: readonly (Evidence & { readonly types: readonly TypeId[] })[];
 }
 
+/** The end of an item: for whom, why, and what there is in its place. */
+export interface Ending {
+  /** Absent = for all types that the item applied to. */
+  readonly types?: readonly TypeId[];
+  readonly reason?: string;
+  readonly governs?: string;
+  /** The day on which somebody read what governs, ISO 8601. */
+  readonly governsChecked?: string;
+  readonly pointsTo?: ItemId;
+  readonly decision?: string;
+}
+
 /**
  * One step of lineage as it is kept on disk: the sole source of links besides equal ids.
  * `heirs: []` with a reason = withdrawn. A continuing item that also gave something away lists itself as an heir.
+ * What the record says of ends is read with `endingsOf` and said with `withEndings` (model/endings.ts).
  */
-export interface LineageRecord {
+export interface LineageRecord extends Omit<Ending, 'types'> {
   readonly from: ItemId | null;
   readonly heirs: readonly { readonly to: ItemId; readonly fromExtent: Extent; readonly toExtent: Extent }[];
   /** The equal id in the newer edition no longer means the same thing. */
   readonly notSame?: true;
   /** Where heirs carry on for some installation types only: the types for which the item ends. */
   readonly withdrawnFor?: readonly TypeId[];
-  readonly reason?: string;
+  /** Beside `withdrawnFor`: ends for further types, each with a reason of its own. */
+  readonly alsoEnds?: readonly (Ending & { readonly types: readonly TypeId[] })[];
   readonly note?: string;
-  readonly governs?: string;
-  /** The day on which somebody read what governs, ISO 8601. */
-  readonly governsChecked?: string;
-  readonly pointsTo?: ItemId;
-  readonly decision?: string;
   readonly by?: string;
   readonly date?: string;
   readonly basis: Basis;

@@ -1,5 +1,6 @@
 import type { LineageRecord } from '../model/crosswalk.ts';
 import type { Edition } from '../model/edition.ts';
+import { endingsOf } from '../model/endings.ts';
 import type { Finding } from '../model/finding.ts';
 import type { ItemId } from '../model/item.ts';
 import type { Settings } from '../model/settings.ts';
@@ -9,30 +10,29 @@ export function withdrawalFindings(lineage: readonly LineageRecord[], settings: 
   const reasons = new Map(settings.withdrawalReasons.map(r => [r.code, r]));
   const items = new Map(older.items.map(i => [i.id, i]));
   return lineage.flatMap((record): Finding[] => {
-    if (record.from === null || record.reason === undefined) return [];
-    if (record.heirs.length > 0 && record.withdrawnFor === undefined) return [];
-    const item = items.get(record.from);
-    const name = item ? [item.number, item.title].filter(Boolean).join(' ') : record.from;
+    const { from } = record;
+    if (from === null) return [];
+    const item = items.get(from);
+    const name = item ? [item.number, item.title].filter(Boolean).join(' ') : from;
     const say = (rule: string, message: string): Finding => ({
       rule,
       severity: 'error',
-      subject: record.from!,
+      subject: from,
       message: `${name} ${message}`,
     });
-    const reason = reasons.get(record.reason);
-    if (!reason) {
-      if (reasons.size === 0) return [];
-      return [say('reason-unknown', `is withdrawn as "${record.reason}", which is none of the catalog's reasons.`)];
-    }
-    if (!reason.governedElsewhere) return [];
-    return [
-      ...(record.governs
-        ? []
-        : [say('governs-unsaid', `is withdrawn as ${reason.code}, and nothing says what governs.`)]),
-      ...(record.governsChecked
-        ? []
-        : [say('governs-unchecked', `is withdrawn as ${reason.code}, and nothing says when what governs was read.`)]),
-    ];
+    return endingsOf(record).flatMap(ending => {
+      const reason = reasons.get(ending.reason ?? '');
+      if (!reason) {
+        if (reasons.size === 0 || ending.reason === undefined) return [];
+        return [say('reason-unknown', `is withdrawn as "${ending.reason}", which is none of the catalog's reasons.`)];
+      }
+      if (!reason.governedElsewhere) return [];
+      const as = `is withdrawn as ${reason.code}, and nothing says`;
+      return [
+        ...(ending.governs ? [] : [say('governs-unsaid', `${as} what governs.`)]),
+        ...(ending.governsChecked ? [] : [say('governs-unchecked', `${as} when what governs was read.`)]),
+      ];
+    });
   });
 }
 

@@ -73,7 +73,7 @@ export function crosswalk(
   );
 }
 
-/** Lineage of one step as people declare it: heirs in the newer edition, an end for some types beside them, or a reason. */
+/** Lineage of one step as people declare it: heirs in the newer edition, ends for some types beside them, or a reason. */
 export function lineage(from: EditionIndex, to: EditionIndex): fc.Arbitrary<readonly LineageRecord[]> {
   const next = to.entries.map(e => e.id);
   return fc.subarray(from.entries.map(e => e.id)).chain(ids =>
@@ -85,20 +85,26 @@ export function lineage(from: EditionIndex, to: EditionIndex): fc.Arbitrary<read
             notSame: fc.boolean(),
             withdrawnFor: fc.subarray(TYPES),
             reason,
+            other: fc.option(reason),
           }),
         ),
       )
       .map(said =>
         deepFreeze(
           ids.map((id, at): LineageRecord => {
-            const { heirs, notSame, withdrawnFor, reason } = said[at]!;
-            const ends = withdrawnFor.filter(t => from.entries.find(e => e.id === id)!.appliesTo!.includes(t));
+            const { heirs, notSame, withdrawnFor, reason, other } = said[at]!;
+            const had = from.entries.find(e => e.id === id)!.appliesTo!;
+            const named = withdrawnFor.filter(t => had.includes(t));
+            // An item that goes on nowhere may end for each of its types with another reason.
+            const ends = heirs.length > 0 ? named : other ? had : [];
+            const [first, ...more] = other ? ends : [];
+            const also = more.length > 0 ? { alsoEnds: [{ types: more, reason: other! }] } : {};
             return {
               from: id,
               heirs: heirs.map(to => ({ to, fromExtent: 'unknown', toExtent: 'unknown' })),
               ...(notSame ? { notSame: true as const } : {}),
               ...(heirs.length === 0 || ends.length > 0 ? { reason } : {}),
-              ...(heirs.length > 0 && ends.length > 0 ? { withdrawnFor: ends } : {}),
+              ...(ends.length > 0 ? { withdrawnFor: first === undefined ? ends : [first], ...also } : {}),
               basis: 'declared',
             };
           }),

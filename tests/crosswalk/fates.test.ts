@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { checkLineage } from '../../src/crosswalk/check-lineage.ts';
 import { joinEditions } from '../../src/crosswalk/joint.ts';
 import { linkByLineage } from '../../src/crosswalk/lineage.ts';
 import { crosswalkStatistics } from '../../src/crosswalk/statistics.ts';
@@ -97,6 +98,25 @@ describe('each item has its own fate', () => {
       ['x', undefined],
       [null, ['street']],
     ]);
+  });
+
+  it('an item may end for each installation type with a reason of its own, and what goes on is told none of them', () => {
+    const law = { withdrawnFor: ['roof'], reason: 'law', governs: 'The act', governsChecked: '2030-01-01' };
+    const joint = join('a', 'x', said('a', 'x', { ...law, alsoEnds: [{ types: ['street'], reason: 'obsolete' }] }));
+    expect(joint.leaving('a').map(l => [l.to, l.types, l.reason, l.governs])).toEqual([
+      ['x', undefined, undefined, undefined],
+      [null, ['roof'], 'law', 'The act'],
+      [null, ['street'], 'obsolete', undefined],
+    ]);
+    const gone = join('a', '', said('a', '', { ...law, alsoEnds: [{ types: ['street'], reason: 'obsolete' }] }));
+    expect(crosswalkStatistics(gone).whole.withdrawnBy).toEqual({ law: 1, obsolete: 1 });
+  });
+
+  it('a record that names an heir or an end twice is a finding', () => {
+    const also = [{ types: ['roof', 'street'], reason: 'obsolete', decision: 'nowhere', pointsTo: 'gone' }];
+    const record = said('a', 'xx', { withdrawnFor: ['street'], reason: 'law', alsoEnds: also });
+    const rules = checkLineage([record], new Set('a'), new Set('x'), []).map(f => f.rule);
+    expect(rules).toEqual(['heir-twice', 'ends-twice', 'lineage-to-unknown', 'decision-unknown']);
   });
 
   it('ids are compared as they are: __proto__, case and spelling make no exceptions', () => {

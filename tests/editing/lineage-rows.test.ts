@@ -106,4 +106,48 @@ describe('a line of a lineage table', () => {
     expect(records).toMatchObject([{ withdrawnFor: ['street', 'house'], reason: 'obsolete', note: 'one two' }]);
     expect(records).toMatchObject([{ heirs: [{ to: 'a2x' }, { to: 'a2y' }], basis: 'inferred' }]);
   });
+
+  it('gives each type that ends the reason of its own line', () => {
+    const { records, told } = read('from,to,withdrawn_for,reason,governs,governs_checked,points_to', [
+      'a2x,a2x,,,,,',
+      'a2x,,house,law,The act,2029-12-01,',
+      'a2x,,street,obsolete,,,a2y',
+    ]);
+    expect(told).toEqual([]);
+    expect(records).toMatchObject([
+      {
+        heirs: [{ to: 'a2x' }],
+        withdrawnFor: ['house'],
+        reason: 'law',
+        governs: 'The act',
+        governsChecked: '2029-12-01',
+        alsoEnds: [{ types: ['street'], reason: 'obsolete', pointsTo: 'a2y' }],
+      },
+    ]);
+    expect(records[0]).not.toHaveProperty('pointsTo');
+  });
+
+  it('that names no types, of an item that goes on nowhere, is about those that no other line names', () => {
+    const { records, told } = read('from,to,withdrawn_for,reason', ['b2y,,street,law', 'b2y,,,obsolete']);
+    expect(told).toEqual([]);
+    expect(records).toMatchObject([
+      { withdrawnFor: ['street'], reason: 'law', alsoEnds: [{ types: ['house', 'terrace'], reason: 'obsolete' }] },
+    ]);
+  });
+
+  it.each([
+    [
+      'the same type twice',
+      ['a2x,a2x,,', 'a2x,,house,law', 'a2x,,street;house,obsolete'],
+      /0\.csv:3 says .* for house/,
+    ],
+    [
+      'a type without a reason',
+      ['a2x,,house,law', 'a2x,,street,obsolete', 'a2x,,terrace,'],
+      /none is given for terrace/,
+    ],
+    ['why an heir goes on', ['a2x,a2x,,joined', 'a2x,,house,law', 'a2x,,street,obsolete'], /this line names no types/],
+  ])('with several reasons to end refuses %s', (_, lines, sentence) => {
+    expect(read('from,to,withdrawn_for,reason', lines).told).toEqual([expect.stringMatching(sentence)]);
+  });
 });

@@ -10,6 +10,7 @@ import type { Operation } from '../../src/model/operation.ts';
 import { choice, DOER, smallDraft, work } from './small-draft.ts';
 
 const base = smallDraft();
+const GOVERNED = { governs: 'the act', governsChecked: '2029-12-01' };
 const from = (start: DraftState, ...operations: Operation[]) =>
   operations.reduce((s, o) => applyOperation(s, o, DOER), start);
 const made = (...operations: Operation[]) => from(base, ...operations);
@@ -142,6 +143,27 @@ describe('merging two people’s work on a draft', () => {
     const kept = merge(ours, theirs, { a1x: 'theirs' });
     expect([kept.conflicts, linksOf(kept.draft).find(l => l.from === 'a1x')?.to]).toEqual([[], 'a1x']);
     expect(kept.draft.lineage).toEqual([]);
+  });
+
+  it('takes both ends where two people end an item for different types, each with its own reason', () => {
+    const law = { reason: 'law-governs', governs: 'the act', governsChecked: '2029-12-01' };
+    const street = { op: 'withdraw', id: 'a2x', types: ['street'], ...law } as const;
+    const house = { op: 'withdraw', id: 'a2x', types: ['house'], reason: 'obsolete' } as const;
+    const ends = (state: DraftState) =>
+      linksOf(state).flatMap(l => (l.to === null ? [`${l.types}: ${l.reason} ${l.governs ?? ''}`.trim()] : []));
+    // What the item applies to is one field, and both changed it: that is told, of the ends nothing has to be.
+    const { draft, conflicts } = merge(made(street), made(house), { a2x: 'ours' });
+    expect(conflicts).toEqual([]);
+    expect(ends(draft)).toEqual(['street: law-governs the act']);
+    const first = made(street);
+    const other = merge(from(first, house), from(first, { ...house, types: ['terrace'] }), {}, first);
+    expect(other.conflicts.map(c => c.what)).toEqual(['appliesTo']);
+    expect(ends(other.draft)).toEqual(['street: law-governs the act', 'house,terrace: obsolete']);
+  });
+
+  it('tells a conflict where two people end an item for one type with different reasons', () => {
+    const ends = (reason: string) => made({ op: 'withdraw', id: 'a2x', types: ['street'], reason, ...GOVERNED });
+    expect(merge(ends('obsolete'), ends('law-governs')).conflicts).toMatchObject([{ about: 'a2x', what: 'lineage' }]);
   });
 
   it('keeps both combinations where two people combine different items into one', () => {

@@ -12,10 +12,10 @@ const heirs = (state: DraftState, from: string) =>
   linksOf(state).flatMap(l =>
     l.from === from ? [l.to ?? `ends (${l.reason})${l.types ? ` for ${l.types}` : ''}`] : [],
   );
-/** What ends for some types only, and all that is said about it. */
+/** What ends for some types only, type by type, and all that is said about it. */
 const endings = (state: DraftState) =>
   linksOf(state).flatMap(({ from, to, types = [], reason, governs, pointsTo, decision }) =>
-    to === null && types.length > 0 ? [{ from, types, said: { reason, governs, pointsTo, decision } }] : [],
+    to === null ? types.map(type => ({ from, type, said: { reason, governs, pointsTo, decision } })) : [],
   );
 const item = (state: DraftState, id: string) => state.items.find(i => i.id === id)!;
 
@@ -52,18 +52,21 @@ describe('laws of work on a draft, after any operations', () => {
         const id = s.items.filter(i => i.level === 3)[n % 2]?.id ?? 'nothing';
         return { op: 'withdraw', id, types, ...(law ? { reason: 'law-governs', ...act } : { reason: 'obsolete' }) };
       });
+    let several = 0;
     fc.assert(
       fc.property(fc.array(choice, { maxLength: 3 }), fc.array(ends, { maxLength: 5 }), (choices, more) => {
         const { states } = work(smallDraft(), [...choices, ...more], 'n');
         for (const [at, state] of states.slice(1).entries()) {
           for (const before of endings(states[at]!)) {
-            const after = endings(state).find(e => e.from === before.from);
-            if (after?.types.some(t => before.types.includes(t))) expect(after.said).toEqual(before.said);
+            const after = endings(state).filter(e => e.from === before.from && e.type === before.type);
+            if (after.length > 0) expect(after).toEqual([before]);
           }
+          if (state.lineage.some(r => r.alsoEnds)) several++;
         }
       }),
       { numRuns: 200 },
     );
+    expect(several).toBeGreaterThan(20);
   });
 
   it('reach most kinds of operation, or the laws above would hold for want of work', () => {
@@ -141,16 +144,48 @@ describe('an operation on a draft', () => {
     expect(heirs(state, 'a2x')).toEqual(['a2x', 'ends (obsolete) for street,house']);
   });
 
-  it.each([
-    ['another reason for some types', partly({ types: ['house'] }), 'the reason "law-governs"'],
-    ['another reason for all that is left', { op: 'withdraw', id: 'a2', reason: 'obsolete' } as const, 'the reason'],
-    ['another reason by types', { op: 'applies-to', id: 'a2x', types: ['house'], reason: 'obsolete' } as const, ''],
-    ['something else that governs', partly({ ...act, governs: 'the code', types: ['house'] }), 'governs "the act"'],
-    ['an item to look at', partly({ ...act, pointsTo: 'a2y', types: ['house'] }), 'points to nothing'],
-  ])('does not put %s under what ended before', (_, second, said) => {
-    expect(() => run(partly(act), second)).toThrow(
-      new RegExp(`^1\\.2\\.1 of the older edition ended already for street with ${said}.*draft applies-to$`),
-    );
+  it('ends an item for further types with another reason, and each keeps its own', () => {
+    const second = partly({ types: ['house'] });
+    expect(heirs(run(partly(act), second), 'a2x')).toEqual([
+      'a2x',
+      'ends (law-governs) for street',
+      'ends (obsolete) for house',
+    ]);
+    const { lineage } = run(partly(act), second);
+    expect(lineage).toMatchObject([{ ...act, alsoEnds: [{ types: ['house'], reason: 'obsolete' }] }]);
+    expect(lineage[0]!.alsoEnds![0]).not.toHaveProperty('governs');
+  });
+
+  it('ends the rest of an item with another reason, and tells what ended before as it was told then', () => {
+    const rest = run(partly(act), { op: 'withdraw', id: 'a2x', reason: 'obsolete' });
+    expect(heirs(rest, 'a2x')).toEqual(['ends (law-governs) for street', 'ends (obsolete) for house,terrace']);
+    const same = run(partly({}), { op: 'withdraw', id: 'a2x', reason: 'obsolete' });
+    expect(heirs(same, 'a2x')).toEqual(['ends (obsolete)']);
+  });
+
+  it('gives one type back and goes on saying why the others end', () => {
+    const two = [partly(act), partly({ types: ['house'] })] as const;
+    const back = (types: readonly string[]) => run(...two, { op: 'applies-to', id: 'a2x', types: [...types] });
+    expect(heirs(back(['terrace', 'street']), 'a2x')).toEqual(['a2x', 'ends (obsolete) for house']);
+    expect(back(['terrace', 'street']).lineage[0]).not.toHaveProperty('governs');
+    expect(heirs(back(['terrace', 'house']), 'a2x')).toEqual(['a2x', 'ends (law-governs) for street']);
+    expect(back(TYPES).lineage).toEqual([]);
+  });
+
+  it('links an item that ended for several reasons: it ends for what the heir does not take over', () => {
+    const all = [partly(act), { op: 'withdraw', id: 'a2x', reason: 'obsolete' }] as const;
+    const narrow = { op: 'applies-to', id: 'a2y', types: ['house', 'street'], reason: 'obsolete' } as const;
+    const led = { op: 'link', from: 'a2x', to: 'a2y', fromExtent: 'part', toExtent: 'part' } as const;
+    expect(heirs(run(...all, narrow, led), 'a2x')).toEqual(['a2y', 'ends (obsolete) for terrace']);
+  });
+
+  it('leads what an end points to elsewhere, whichever end of the item it is', () => {
+    const state = run(partly(act), partly({ types: ['house'], pointsTo: 'a2y' }), {
+      op: 'combine',
+      ids: ['a1x', 'a2y'],
+      into: 'a1x',
+    });
+    expect(linksOf(state).find(l => l.from === 'a2x' && l.reason === 'obsolete')?.pointsTo).toBe('a1x');
   });
 
   it('leaves nothing behind below an item that ends: what goes on for more types is to be moved first', () => {

@@ -1,8 +1,8 @@
-import type { LineageRecord } from '../../model/crosswalk.ts';
+import { endingsOf, withEndings, withoutTypes } from '../../model/endings.ts';
 import { CatalogError } from '../../model/errors.ts';
 import type { OperationOf } from '../../model/operation.ts';
 import { placesOf } from '../../model/places.ts';
-import { type Doer, type DraftState, itemOf, nameOf, sourcesOf, typesOf, withoutAbsent } from '../draft-state.ts';
+import { type Doer, type DraftState, itemOf, nameOf, sourcesOf, typesOf } from '../draft-state.ts';
 import { subtreeOf } from '../outline-edits.ts';
 import { withTypes } from '../own-types.ts';
 import { changeRecords, noteOn } from '../records.ts';
@@ -41,12 +41,9 @@ function notWithdrawnAnyMore(state: DraftState, id: string, doer: Doer): DraftSt
   const places = placesOf(state.settings, state.items);
   return subtreeOf(state.items, id).reduce((now, { id: at }) => {
     const sources = sourcesOf(now, at).filter(old => now.lineage.some(r => r.from === old && r.withdrawnFor));
-    return changeRecords(now, sources, doer, record => {
-      const still = record.withdrawnFor!.filter(t => !places.types(at).includes(t));
-      if (still.length > 0) return { ...record, withdrawnFor: still };
-      const ending = { reason: undefined, governs: undefined, governsChecked: undefined, pointsTo: undefined };
-      return withoutAbsent<LineageRecord>({ ...record, ...ending, withdrawnFor: undefined, decision: undefined });
-    });
+    return changeRecords(now, sources, doer, record =>
+      withEndings(record, withoutTypes(endingsOf(record), places.types(at))),
+    );
   }, state);
 }
 

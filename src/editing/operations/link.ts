@@ -1,6 +1,7 @@
+import { endingsOf, withEndings, withoutTypes } from '../../model/endings.ts';
 import { CatalogError } from '../../model/errors.ts';
 import type { OperationOf } from '../../model/operation.ts';
-import { type Doer, type DraftState, itemOf, nameOf } from '../draft-state.ts';
+import { type Doer, type DraftState, itemOf, nameOf, typesOf } from '../draft-state.ts';
 import { oldItemOf } from '../old-item.ts';
 import { changeRecords, recordOf, withNote } from '../records.ts';
 
@@ -12,10 +13,9 @@ export function link(state: DraftState, operation: OperationOf<'link'>, doer: Do
   return changeRecords(state, [from], doer, record => {
     const others = record.heirs.filter(h => h.to !== to);
     const linked = withNote({ ...record, heirs: [...others, { to, fromExtent, toExtent }] }, note);
-    if (record.heirs.length > 0 || record.reason === undefined) return linked;
-    // It was withdrawn, and is no longer.
-    const { reason: _, governs: __, governsChecked: ___, pointsTo: ____, decision: _____, ...rest } = linked;
-    return rest;
+    // An end as a whole is none any more; one for some types stands for those that the heir does not take over.
+    if (record.heirs.length > 0) return linked;
+    return withEndings(linked, record.withdrawnFor ? withoutTypes(endingsOf(record), typesOf(state, to)) : []);
   });
 }
 

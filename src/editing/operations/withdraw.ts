@@ -1,10 +1,12 @@
 import type { LineageRecord } from '../../model/crosswalk.ts';
+import { endingsOf, withEndings } from '../../model/endings.ts';
 import { CatalogError } from '../../model/errors.ts';
 import type { Item, ItemId, TypeId } from '../../model/item.ts';
 import type { OperationOf } from '../../model/operation.ts';
 import { placesOf } from '../../model/places.ts';
 import { typeName } from '../../model/settings.ts';
-import { type Doer, type DraftState, itemOf, nameOf, sourcesOf, typesOf, withoutAbsent } from '../draft-state.ts';
+import { type Doer, type DraftState, itemOf, nameOf, sourcesOf, typesOf } from '../draft-state.ts';
+import { oldTypesOf } from '../old-item.ts';
 import { subtreeOf, without } from '../outline-edits.ts';
 import { sameTypes, withTypes } from '../own-types.ts';
 import { recordOf, withNote, withRecord } from '../records.ts';
@@ -77,44 +79,24 @@ function endRecords(
   return [...sources].reduce((now, old) => {
     const record = recordOf(before, old);
     const left = { ...record, heirs: record.heirs.filter(h => here.has(h.to)) };
-    const ends = uncovered(next, left);
-    if (ends.length > 0) refuseOtherReason(before, record, why);
-    return withRecord(now, { ...withReason(left, ends, why), ...doer });
+    return withRecord(now, { ...withReason(next, left, why), ...doer });
   }, next);
 }
 
-/** The types that the old item had and that none of its heirs takes over. */
-function uncovered(state: DraftState, record: LineageRecord): readonly TypeId[] {
-  const had = placesOf(state.older?.settings ?? state.settings, state.older?.items ?? []).types(record.from!);
-  const carried = new Set(record.heirs.flatMap(h => typesOf(state, h.to)));
-  return had.filter(t => !carried.has(t));
-}
-
-/** A record has room for one ending: another reason would be put under what ended before it, which nobody decided. */
-function refuseOtherReason({ older }: DraftState, record: LineageRecord, why: Why): void {
-  if (record.withdrawnFor === undefined) return;
-  const other = (['reason', 'governs', 'pointsTo', 'decision'] as const).find(key => record[key] !== why[key]);
-  if (other === undefined) return;
-  const said = `${WORDS[other]} ${record[other] === undefined ? 'nothing' : JSON.stringify(record[other])}`;
-  const item = older?.items.find(i => i.id === record.from);
-  throw new CatalogError(
-    'BadArgument',
-    `${item ? nameOf(item) : record.from} of the older edition ended already for ${record.withdrawnFor.join(', ')} with ${said}, and its lineage holds one ending only; end it with the same and tell the difference in the note, or give those types back first, with: fishplate draft applies-to`,
-  );
-}
-
-const WORDS = { reason: 'the reason', governs: 'governs', pointsTo: 'points to', decision: 'the decision' } as const;
-
-function withReason(record: LineageRecord, ends: readonly TypeId[], why: Why): LineageRecord {
-  const { note, ...told } = why;
+/** For what ended before, the reason stays that was given then: this one is for what ends now. */
+function withReason(state: DraftState, record: LineageRecord, { note, ...why }: Why): LineageRecord {
   const said = withNote(record, note);
-  if (record.heirs.length === 0) {
-    const { withdrawnFor: _, ...whole } = said;
-    return withoutAbsent({ ...whole, ...told });
-  }
+  const known = record.withdrawnFor === undefined ? [] : endingsOf(record);
+  const types = oldTypesOf(state, record.from!);
+  const carried = new Set(record.heirs.flatMap(h => typesOf(state, h.to)));
+  const ended = new Set(known.flatMap(e => e.types ?? []));
+  const ends = types.filter(t => !carried.has(t) && !ended.has(t));
   // What ends here goes on elsewhere: nothing is withdrawn, and the note alone says why.
-  if (ends.length === 0) return said;
-  return withoutAbsent({ ...said, ...told, withdrawnFor: [...new Set([...(record.withdrawnFor ?? []), ...ends])] });
+  if (ends.length === 0 && (record.heirs.length > 0 || known.length > 0)) return said;
+  const all = withEndings(said, [...known, { ...why, types: ends }]);
+  if (record.heirs.length > 0 || all.alsoEnds) return all;
+  const { withdrawnFor: _, ...whole } = all;
+  return whole;
 }
 
 function refuseReason(state: DraftState, item: Item, why: Why): void {
