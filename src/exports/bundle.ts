@@ -2,6 +2,7 @@ import { briefing } from './briefing.ts';
 import { writeBriefingDocx } from './briefing-docx.ts';
 import { writeBriefingHtml } from './briefing-html.ts';
 import { writeBriefingPptx } from './briefing-pptx.ts';
+import { bundleReadme } from './bundle-readme.ts';
 import { sha256Lines } from './checksums.ts';
 import { writeDataPackage } from './data-package.ts';
 import { dispositionPage } from './disposition-page.ts';
@@ -52,6 +53,7 @@ export async function writeBundle(
     if (!pieces.includes(piece)) continue;
     for (const [path, content] of await WRITERS[piece](publication, templates, pieces)) files.set(path, content);
   }
+  files.set('README.txt', bundleReadme(publication, pieces));
   files.set('SHA256SUMS', sha256Lines(files));
   return files;
 }

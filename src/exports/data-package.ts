@@ -5,6 +5,7 @@ import { writeCsv } from '../tables/write-csv.ts';
 import { crosswalkLines } from './crosswalk-lines.ts';
 import { dataNames, NO_ADDRESS } from './data-names.ts';
 import { DATA_TABLES, type DataTable } from './data-tables.ts';
+import { packageReadme } from './package-readme.ts';
 import type { Publication } from './publication.ts';
 
 /** One row of a table: its cells in the order of the table's fields. */
@@ -13,15 +14,20 @@ export type Cells = readonly (string | number | boolean | undefined)[];
 /** Both editions and their crosswalk as csv tables under one `datapackage.json` (Frictionless, version 1), by file name. */
 export function writeDataPackage(publication: Publication): Map<string, string> {
   const rows = dataRows(publication);
-  const files = new Map<string, string>([['datapackage.json', `${JSON.stringify(describe(publication), null, 2)}\n`]]);
+  const description = describe(publication, name => rows[name].length === 0);
+  const files = new Map<string, string>([['datapackage.json', `${JSON.stringify(description, null, 2)}\n`]]);
   for (const { name, fields } of DATA_TABLES) {
     const cells = rows[name].map(row => row.map(cell => (cell === undefined ? '' : String(cell))));
     files.set(`${name}.csv`, writeCsv([fields.map(f => f.name), ...cells]));
   }
+  files.set(
+    'README.md',
+    packageReadme(publication, name => rows[name].length),
+  );
   return files;
 }
 
-function describe(publication: Publication) {
+function describe(publication: Publication, empty: (name: DataTable['name']) => boolean) {
   const { from, to } = publication.joint;
   const names = dataNames(publication.base ?? NO_ADDRESS);
   const [a, b] = [from.header.name, to.header.name];
@@ -32,15 +38,16 @@ function describe(publication: Publication) {
     title: `${to.settings.title}: ${a} to ${b}`,
     version: `${b}.${to.header.erratum}`,
     ...(to.header.dates.published ? { created: `${to.header.dates.published}T00:00:00Z` } : {}),
-    resources: DATA_TABLES.map(resourceOf),
+    resources: DATA_TABLES.map(table => resourceOf(table, empty(table.name))),
   };
 }
 
-function resourceOf({ name, title, fields, key, leadsTo }: DataTable) {
+function resourceOf({ name, title, fields, key, leadsTo, whenEmpty }: DataTable, empty: boolean) {
   return {
     profile: 'tabular-data-resource',
     name,
     title,
+    ...(empty ? { description: `Without rows: ${whenEmpty}.` } : {}),
     path: `${name}.csv`,
     format: 'csv',
     mediatype: 'text/csv',

@@ -14,6 +14,8 @@ export interface DataTable {
   readonly fields: readonly Field[];
   readonly key: readonly string[];
   readonly leadsTo: readonly (readonly [fields: readonly string[], table: string, there: readonly string[]])[];
+  /** What it means that there is no row. */
+  readonly whenEmpty?: string;
 }
 
 const must = (name: string, description: string, type: Field['type'] = 'string'): Field => ({
@@ -54,6 +56,7 @@ export const DATA_TABLES: readonly DataTable[] = [
   {
     name: 'types',
     title: 'Installation types of each edition',
+    whenEmpty: 'the catalog tells no installation types apart',
     key: ['edition', 'type'],
     leadsTo: [[['edition'], 'editions', ['edition']]],
     fields: [EDITION, must('type', 'code of the installation type'), must('name', 'its name')],
@@ -82,6 +85,7 @@ export const DATA_TABLES: readonly DataTable[] = [
   {
     name: 'applies',
     title: 'Installation types that each item applies to, inherited ones included',
+    whenEmpty: 'the catalog tells no installation types apart, so each item holds for all work',
     key: ['item', 'type'],
     leadsTo: [
       [['item'], 'items', ['item']],
@@ -92,6 +96,7 @@ export const DATA_TABLES: readonly DataTable[] = [
   {
     name: 'reasons',
     title: 'Reasons of withdrawals',
+    whenEmpty: 'nothing was withdrawn, and the catalog defines no reasons',
     key: ['reason'],
     leadsTo: [],
     fields: [must('reason', 'code'), may('meaning', 'the code in words')],
@@ -99,6 +104,7 @@ export const DATA_TABLES: readonly DataTable[] = [
   {
     name: 'decisions',
     title: 'Decisions that hold for the whole of the newer edition',
+    whenEmpty: 'no edition-wide decision is on record',
     key: ['decision'],
     leadsTo: [],
     fields: [
@@ -114,6 +120,7 @@ export const DATA_TABLES: readonly DataTable[] = [
   {
     name: 'links',
     title: 'What became of each item: a row a link; without a source new, without an heir withdrawn or unaccounted',
+    whenEmpty: 'no item of either edition has a link',
     key: ['link'],
     leadsTo: [
       [['from'], 'items', ['item']],
@@ -148,6 +155,7 @@ export const DATA_TABLES: readonly DataTable[] = [
   {
     name: 'duties',
     title: 'What each link asks of each installation type of the older edition',
+    whenEmpty: 'the older edition tells no installation types apart; what a link asks stands in links, column duty',
     key: ['link', 'type'],
     leadsTo: [
       [['link'], 'links', ['link']],

@@ -117,7 +117,12 @@ function rowOf({ joint, line: way }: Publication, line: CrosswalkLine, counted: 
     counted,
     link?.date ?? '',
     line.confidence === undefined ? '' : String(line.confidence),
-    oneLine([to && line.reason && `${line.reason}.`, line.note, link?.by && `Recorded by ${link.by}.`]),
+    oneLine([
+      to && line.reason && `${line.reason}.`,
+      line.note,
+      link?.by && `Recorded by ${link.by}.`,
+      link && steps === 1 && isUnrecorded(link) ? (link.from === null ? NO_SOURCE : SAME_ID) : undefined,
+    ]),
     String(line.row),
     line.fate,
     line.fromExtent,
@@ -151,11 +156,33 @@ export function predicateOf(line: CrosswalkLine, counted: string): string {
   return 'skos:relatedMatch';
 }
 
+/**
+ * What a row rests on, in a term of SEMAPV (semapv-terms.tsv of mapping-commons/semantic-mapping-vocabulary). That an id
+ * is the same, or is in no older edition, is a comparison of signs, which nobody judged: calling it curation would
+ * claim a curator for every untouched item.
+ *
+ *   equal id, or an id that is new, and no record ... LexicalMatching
+ *   a record of lineage ............................. ManualMappingCuration
+ *   inferred, then answered by a person ............. MappingReview
+ *   inferred by the matcher, words and outline ...... CompositeMatching
+ *   over editions between ........................... MappingChaining
+ *   gone without a record ........................... UnspecifiedMatching
+ */
 function justificationOf(link: Link | undefined, steps: number): string {
   if (!link) return 'semapv:UnspecifiedMatching';
   if (steps > 1) return 'semapv:MappingChaining';
   if (link.basis === 'inferred') return 'semapv:CompositeMatching';
-  return link.basis === 'confirmed' ? 'semapv:MappingReview' : 'semapv:ManualMappingCuration';
+  if (link.basis === 'confirmed') return 'semapv:MappingReview';
+  return isUnrecorded(link) ? 'semapv:LexicalMatching' : 'semapv:ManualMappingCuration';
+}
+
+const SAME_ID = 'Same id in both editions; no record of lineage says more.';
+const NO_SOURCE = 'Its id is not in the older edition, and no record of lineage names a source.';
+
+/** Whether a link follows from the ids alone: a record that says nothing more than they do is no record either. */
+function isUnrecorded({ from, to, basis, by, date, reason, note, decision }: Link): boolean {
+  const told = [by, date, reason, note, decision].some(said => said !== undefined);
+  return basis === 'declared' && !told && (from === null || from === to);
 }
 
 const counts = new WeakMap<readonly CrosswalkLine[], Map<string, number>>();

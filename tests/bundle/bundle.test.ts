@@ -58,6 +58,27 @@ describe('what is published on the day', () => {
     expect(first('derivation-2024-2018.csv').size).toBeGreaterThanOrEqual(361);
   });
 
+  it('tells for each old address a page of this site, and in a README which server the addresses are of', () => {
+    const rows = parse(readFileSync(join(out, 'redirects.csv')), { bom: true, columns: true }) as Record<
+      string,
+      string
+    >[];
+    expect(rows).toHaveLength(526);
+    const ids = new Map<string, Set<string>>();
+    for (const { page, status, to } of rows) {
+      const [file = '', anchor = ''] = page!.split('#');
+      const known =
+        ids.get(file) ?? new Set([...readFileSync(join(out, file), 'utf8').matchAll(/ id="([^"]+)"/g)].map(m => m[1]!));
+      ids.set(file, known);
+      expect(known.has(anchor), page).toBe(true);
+      expect([status === 'moved', to !== '']).toEqual([/^site\/part-/.test(file), /^site\/part-/.test(file)]);
+    }
+    const readme = readFileSync(join(out, 'README.txt'), 'utf8');
+    expect(readme).toMatch(/redirects.*addresses of the viewer \(fishplate serve\)/);
+    for (const folder of readdirSync(out).filter(f => f !== 'README.txt'))
+      expect(readme).toContain(folder.replace(/\.(?:csv|json)$/, ''));
+  });
+
   it('has no link that leads nowhere', () => {
     const broken: string[] = [];
     const anchors = new Map<string, Set<string>>();

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { Ajv, type AnySchemaObject } from 'ajv';
 import { parse } from 'csv-parse/sync';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { joinEditions } from '../../src/crosswalk/joint.ts';
 import { writeDataPackage } from '../../src/exports/data-package.ts';
 import type { Publication } from '../../src/exports/publication.ts';
 import { demoPublication } from './publication.ts';
@@ -40,6 +41,33 @@ beforeAll(async () => {
 }, 120_000);
 
 describe('the data package', () => {
+  it('says in a README what each table is and how many rows it has', () => {
+    const readme = writeDataPackage(publication).get('README.md')!;
+    for (const [name, rows] of tables) expect(readme).toContain(`| ${name}.csv | ${rows.length} |`);
+    expect(readme).toContain('https://catalog.invalid/');
+    const base = 'https://standards.example.org/works/';
+    expect(writeDataPackage({ ...publication, base }).get('README.md')).not.toContain('invalid');
+  });
+
+  it('says of a table without rows why it has none', () => {
+    const bare = <T extends { readonly settings: object }>(e: T): T => ({
+      ...e,
+      settings: { ...e.settings, installationTypes: [] },
+    });
+    const { joint } = publication;
+    const joined = joinEditions(bare(joint.from), bare(joint.to), joint.crosswalk);
+    const marks: typeof publication.marks = link => ({ ...publication.marks(link), dutyByType: [] });
+    const files = writeDataPackage({ ...publication, joint: joined, marks });
+    expect(files.get('README.md')).toMatch(/types\.csv \| 0 \(the catalog tells no installation types apart\)/);
+    const { resources } = JSON.parse(files.get('datapackage.json')!) as {
+      resources: { name: string; description?: string }[];
+    };
+    expect(resources.find(r => r.name === 'duties')?.description).toMatch(
+      /what a link asks stands in links, column duty/,
+    );
+    expect(resources.find(r => r.name === 'links')?.description).toBeUndefined();
+  });
+
   it('is what the published profile asks for', () => {
     // From the npm package datapackage 1.1.10 (MIT), src/profiles/tabular-data-package.json.
     const profile = readFileSync(join(import.meta.dirname, 'profiles', 'tabular-data-package.json'), 'utf8');

@@ -2,6 +2,7 @@ import { parse } from 'csv-parse/sync';
 import { load } from 'js-yaml';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { addressIn } from '../../src/commands/bundles/publish-bundle.ts';
+import { joinEditions } from '../../src/crosswalk/joint.ts';
 import { crosswalkLines } from '../../src/exports/crosswalk-lines.ts';
 import type { Publication } from '../../src/exports/publication.ts';
 import { predicateOf, writeSssom } from '../../src/exports/sssom.ts';
@@ -10,6 +11,12 @@ import { demoPublication } from './publication.ts';
 /** The slots of SSSOM 1.1 that we may use, as VOCABULARY.md lists them. */
 const SLOTS =
   'record_id subject_id subject_label predicate_id predicate_modifier object_id object_label mapping_justification author_id reviewer_id mapping_cardinality mapping_date review_date confidence similarity_score similarity_measure comment'.split(
+    ' ',
+  );
+
+/** The terms of SEMAPV that SSSOM takes as a justification (semapv-terms.tsv, children of Matching, and MappingReview). */
+const JUSTIFICATIONS =
+  'LexicalMatching LogicalReasoning CompositeMatching UnspecifiedMatching SemanticSimilarityThresholdMatching LexicalSimilarityThresholdMatching StructuralMatching InstanceBasedMatching BackgroundKnowledgeBasedMatching MappingChaining MappingInversion MappingReview ManualMappingCuration'.split(
     ' ',
   );
 
@@ -99,6 +106,41 @@ describe('the crosswalk as a mapping set (SSSOM)', () => {
     const merged = lines.find(l => l.fromExtent === 'all' && l.toExtent === 'part')!;
     expect(predicateOf(merged, 'n:1')).toBe('skos:broadMatch');
   });
+
+  it('says of each row what it rests on: no curator is claimed where only the id is the same', () => {
+    const { links } = publication.joint.crosswalk;
+    const linkOf = (row: Row) => links.find(l => `map:${l.from ?? ''}..${l.to ?? ''}` === row.record_id);
+    const restsOn = (term: string) => set.rows.filter(r => r.mapping_justification === `semapv:${term}`);
+    const same = restsOn('LexicalMatching');
+    expect(same.length).toBeGreaterThan(100);
+    for (const row of same) {
+      const link = linkOf(row)!;
+      expect([link.by, link.reason, link.from === null || link.from === link.to]).toEqual([undefined, undefined, true]);
+      expect(row.comment).toMatch(/no record of lineage/);
+    }
+    for (const row of restsOn('ManualMappingCuration')) {
+      const { by, date, reason, note, decision, from, to } = linkOf(row)!;
+      expect([by, date, reason, note, decision].some(Boolean) || (from !== null && from !== to), row.record_id).toBe(
+        true,
+      );
+    }
+    expect(restsOn('ManualMappingCuration').length).toBeGreaterThan(100);
+    const terms = [...new Set(set.rows.map(r => r.mapping_justification!.replace('semapv:', '')))];
+    expect(terms.filter(term => !JUSTIFICATIONS.includes(term))).toEqual([]);
+  });
+
+  it('calls what a person answered a review, what was guessed composite, what went over editions chaining', () => {
+    const { joint } = publication;
+    const pair = joint.crosswalk.links.find(l => l.from !== null && l.from === l.to)!;
+    const told = (basis: 'confirmed' | 'inferred') => {
+      const links = joint.crosswalk.links.map(l => (l === pair ? { ...l, basis } : l));
+      const crosswalk = { ...joint.crosswalk, links };
+      const other = { ...publication, marks: publication.marks, joint: joinEditions(joint.from, joint.to, crosswalk) };
+      return read(writeSssom(other)).rows.find(r => r.record_id === `map:${pair.from}..${pair.to}`)
+        ?.mapping_justification;
+    };
+    expect([told('confirmed'), told('inferred')]).toEqual(['semapv:MappingReview', 'semapv:CompositeMatching']);
+  }, 60_000);
 
   it('names items below the address that is given, and refuses what is none', () => {
     const base = addressIn('https://standards.example.org/works');
