@@ -1,7 +1,6 @@
 import type { Wording } from '../model/crosswalk.ts';
-import { compareDuty, type DutyVerdict } from './duty/compare-duty.ts';
+import { compareWordingAndDuty, type DutyVerdict } from './duty/compare-duty.ts';
 import { type Lost, lostFrom } from './lost/lost.ts';
-import { wordingOfTexts } from './wording/edited.ts';
 
 /** What changed between two texts. */
 export interface Comparison extends DutyVerdict {
@@ -11,7 +10,6 @@ export interface Comparison extends DutyVerdict {
 
 /** Compares what two texts ask, by grammar and quantities; whatever they are about. */
 export function compareTexts(from: string, to: string): Comparison {
-  const wording = wordingOfTexts(from, to);
-  if (wording !== 'substantive') return { wording, duty: 'same', lost: [], evidence: [] };
-  return { wording, ...compareDuty(from, to), lost: lostFrom(from, [to]) };
+  const verdict = compareWordingAndDuty(from, to);
+  return { ...verdict, lost: verdict.wording === 'substantive' ? lostFrom(from, [to]) : [] };
 }

@@ -3,6 +3,7 @@ import { isForceWord } from '../reading/force.ts';
 import { base } from '../reading/meaning.ts';
 import { idleEnd } from '../reading/phrases.ts';
 import type { Reading } from '../reading/reading.ts';
+import { remembered } from '../reading/remembered.ts';
 
 /** The smallest parts in which two texts are compared: a word that says something, or a whole quantity. */
 export interface Atom {
@@ -38,7 +39,9 @@ const MEASURED = new Map(
 const JOINTS = new Set(['and', 'or']);
 
 /** Articles, forms of "be" and modal verbs are left out: the force of a clause is read from its grammar. */
-export function atomsOf({ tokens, quantities, meanings }: Reading): Atom[] {
+export const atomsOf = remembered(takenApart);
+
+function takenApart({ tokens, quantities, meanings }: Reading): readonly Atom[] {
   const atoms: Atom[] = [];
   const measured = new Set(quantities.map(q => q.dimension));
   const begins = new Map(quantities.map(q => [q.spanFirst, q]));
@@ -90,6 +93,12 @@ const MOST = 400_000;
 
 /** The longest common sequence of two lists of atoms, and what lies between. */
 export function alignAtoms(a: readonly Atom[], b: readonly Atom[]): Alignment {
+  return alignedWith(a)(b);
+}
+
+const alignedWith = remembered((a: readonly Atom[]) => remembered((b: readonly Atom[]) => aligned(a, b)));
+
+function aligned(a: readonly Atom[], b: readonly Atom[]): Alignment {
   const places = a.length * b.length > MOST ? endsOnly(a, b) : longestCommon(a, b);
   const hunks: Hunk[] = [];
   let [i, j] = [0, 0];

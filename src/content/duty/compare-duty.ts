@@ -1,4 +1,4 @@
-import type { Duty } from '../../model/crosswalk.ts';
+import type { Duty, Wording } from '../../model/crosswalk.ts';
 import type { Evidence } from '../../model/duty-evidence.ts';
 import { withCompounds } from '../reading/compounds.ts';
 import { lately } from '../reading/lately.ts';
@@ -23,13 +23,20 @@ export interface DutyVerdict {
 
 /** What a text asks more or less than another, by grammar and quantities; whatever they are about. */
 export function compareDuty(from: string, to: string): DutyVerdict {
+  const { duty, evidence } = compareWordingAndDuty(from, to);
+  return { duty, evidence };
+}
+
+/** The same with the kind of the change, of which the duty depends. */
+export function compareWordingAndDuty(from: string, to: string): DutyVerdict & { readonly wording: Wording } {
   return comparedLately(JSON.stringify([from, to]));
 }
 
-const comparedLately = lately(4_000, (pair: string): DutyVerdict => {
+const comparedLately = lately(4_000, (pair: string): DutyVerdict & { readonly wording: Wording } => {
   const [from, to] = JSON.parse(pair) as [string, string];
-  if (wordingOfTexts(from, to) !== 'substantive') return { duty: 'same', evidence: [] };
-  return dutyBetween(...withCompounds(readText(from), readText(to)));
+  const wording = wordingOfTexts(from, to);
+  if (wording !== 'substantive') return { wording, duty: 'same', evidence: [] };
+  return { wording, ...dutyBetween(...withCompounds(readText(from), readText(to))) };
 });
 
 function dutyBetween(whole: Reading, heir: Reading): DutyVerdict {

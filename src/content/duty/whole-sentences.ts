@@ -1,7 +1,7 @@
 import type { Evidence } from '../../model/duty-evidence.ts';
 import type { Quantity } from '../quantities/quantities.ts';
 import { sameValue } from '../quantities/same-value.ts';
-import { type Reading, readText, said } from '../reading/reading.ts';
+import { type Reading, said, withoutStretches } from '../reading/reading.ts';
 import { AIMS } from '../reading/segments.ts';
 import type { Stretch } from '../reading/sentences.ts';
 import { type Atom, alignAtoms } from './atoms.ts';
@@ -33,10 +33,10 @@ export function withoutSentences(from: Reading, to: Reading, a: readonly Atom[],
   const come = strange(to, b, new Set(pairs.map(([, y]) => y)), a);
   const more = to.sentences.length - from.sentences.length;
   if (more > 0 && gone.length === 0 && come.length > 0 && come.length <= more) {
-    return { from, to: without(to, come), evidence: come.map(s => told(to, s, 'added')) };
+    return { from, to: withoutStretches(to, come), evidence: come.map(s => told(to, s, 'added')) };
   }
   if (more < 0 && come.length === 0 && gone.length > 0 && gone.length <= -more) {
-    return { from: without(from, gone), to, evidence: gone.map(s => told(from, s, 'dropped')) };
+    return { from: withoutStretches(from, gone), to, evidence: gone.map(s => told(from, s, 'dropped')) };
   }
   return { from, to, evidence: [] };
 }
@@ -79,11 +79,3 @@ function told(reading: Reading, sentence: Stretch, how: 'added' | 'dropped'): Ev
 const explains = ({ tokens }: Reading, { first }: Stretch) =>
   /^(?:this|these|that|those)$/.test(tokens[first]!.low) &&
   AIMS.has(tokens[first + 1]?.low.replace(/(?:(?<=[sx])e)?s$/, '') ?? '');
-
-function without({ text, tokens }: Reading, sentences: readonly Stretch[]): Reading {
-  let left = text;
-  for (const { first, next } of sentences.toReversed()) {
-    left = `${left.slice(0, tokens[first]!.start)} ${left.slice(tokens[next - 1]!.end)}`;
-  }
-  return readText(left.trim());
-}

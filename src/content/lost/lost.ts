@@ -5,7 +5,7 @@ import { sameValue } from '../quantities/same-value.ts';
 import { joinedAs } from '../reading/compounds.ts';
 import { type Reading, readText } from '../reading/reading.ts';
 import type { Reference } from '../reading/references.ts';
-import { tokensOf } from '../reading/tokens.ts';
+import { tokensLately } from '../reading/tokens.ts';
 import { changedValues } from './changed-values.ts';
 import { cutOut } from './lost-runs.ts';
 import { lostSegments } from './lost-segments.ts';
@@ -126,7 +126,7 @@ function valuesOf(from: Reading, heirs: readonly Reading[], all: readonly Readin
 
 /** A text as a row of words between spaces, so that a phrase is found in it word by word: " grit 2 6 ". */
 const lettersOf = (text: string) =>
-  ` ${tokensOf(text)
+  ` ${tokensLately(text)
     .map(t => t.low)
     .join(' ')} `;
 

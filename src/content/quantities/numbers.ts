@@ -56,6 +56,8 @@ const GLYPHS = new Map(
   }),
 );
 
+const BEGINNINGS = new Set([...SMALL.keys(), ...TENS.keys(), 'half', 'a', 'an']);
+
 /** The number that begins at a token: 1,000 · 2,5 · 1 000 · 1/2 · 1-1/2 · 1½ · twenty-four · one and a half · two thirds. */
 export function numberAt(tokens: readonly Token[], at: number): ReadNumber | undefined {
   const token = tokens[at];
@@ -63,7 +65,7 @@ export function numberAt(tokens: readonly Token[], at: number): ReadNumber | und
   if (token && GLYPHS.has(token.text)) {
     return { value: GLYPHS.get(token.text)!, next: at + 1, inWords: false, fraction: true };
   }
-  return token?.kind === 'word' ? wordsAt(tokens, at) : undefined;
+  return token && BEGINNINGS.has(token.low) ? wordsAt(tokens, at) : undefined;
 }
 
 function digitsAt(tokens: readonly Token[], at: number): ReadNumber | undefined {

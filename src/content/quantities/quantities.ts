@@ -1,5 +1,5 @@
 import { lately } from '../reading/lately.ts';
-import { type Token, tokensOf } from '../reading/tokens.ts';
+import { type Token, tokensLately } from '../reading/tokens.ts';
 import { type Comparator, comparatorOf } from './comparators.ts';
 import { intervalAt } from './intervals.ts';
 import { ratingAt } from './ratings.ts';
@@ -34,7 +34,7 @@ export interface Quantity {
 }
 
 /** All quantities of a text in order. Clause numbers, years, dates, clock times and codes of standards are none. */
-export function quantitiesOf(text: string, tokens: readonly Token[] = tokensOf(text)): Quantity[] {
+export function quantitiesOf(text: string, tokens: readonly Token[] = tokensLately(text)): Quantity[] {
   const found: Quantity[] = [];
   for (let at = 0; at < tokens.length; ) {
     const value =

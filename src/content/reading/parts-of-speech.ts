@@ -41,6 +41,9 @@ function read(text: string) {
 /** Words joined by so many hyphens are none; the model's own pattern for addresses takes 10 s on 4,000 of them. */
 const CHAIN = /[\p{L}\p{N}]+(?:-[\p{L}\p{N}]*){8,}/gu;
 
+const withoutChains = (text: string) =>
+  text.includes('-') ? text.replace(CHAIN, chain => chain.replaceAll('-', ' ')) : text;
+
 /**
  * The part of speech of each token. A capital at the beginning of a sentence is lowered first: the model takes "Seal all
  * joints" for a name otherwise.
@@ -50,7 +53,7 @@ export function tagsOf(text: string, tokens: readonly Token[]): Tag[] {
     /(^|[.;:!?\n]\s{0,9}|^\W{1,9})(\p{Lu})(?=\p{Ll})/gu,
     (all, before: string, letter: string) => (letter.toLowerCase().length === 1 ? before + letter.toLowerCase() : all),
   );
-  const { words, tags } = read(lowered.replace(CHAIN, chain => chain.replaceAll('-', ' ')));
+  const { words, tags } = read(withoutChains(lowered));
   const found: Tag[] = [];
   let [at, place, end] = [-1, 0, 0];
   for (const token of tokens) {

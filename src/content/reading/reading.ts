@@ -9,7 +9,7 @@ import { type Reference, referencesOf } from './references.ts';
 import { type Segment, segmentsOf } from './segments.ts';
 import { type Stretch, sentencesOf } from './sentences.ts';
 import { writtenOut } from './spelling.ts';
-import { type Token, tokensOf } from './tokens.ts';
+import { type Token, tokensLately } from './tokens.ts';
 
 /** A clause that obliges, permits or states, with the segments of its sentence that belong to it. */
 export interface Clause extends Stretch {
@@ -38,11 +38,21 @@ export interface Reading {
 }
 
 /** Takes a text apart. What it gives is shared by all who ask for the same text, and not to be changed. */
-export const readText = lately(1_000, takenApart);
+export const readText = lately(1_000, (text: string) => takenApart(text));
 
-function takenApart(text: string): Reading {
-  const tokens = tokensOf(text);
-  const tags = tagsOf(text, tokens);
+/** A text without some of its sentences; the others keep the parts of speech that they had among them. */
+export function withoutStretches({ text, tokens, tags }: Reading, gone: readonly Stretch[]): Reading {
+  let left = text;
+  for (const { first, next } of gone.toReversed()) {
+    left = `${left.slice(0, tokens[first]!.start)} ${left.slice(tokens[next - 1]!.end)}`;
+  }
+  const kept = tags.filter((_, at) => !gone.some(s => at >= s.first && at < s.next));
+  return takenApart(left.trim(), kept);
+}
+
+function takenApart(text: string, known?: readonly Tag[]): Reading {
+  const tokens = tokensLately(text);
+  const tags = known?.length === tokens.length ? known : tagsOf(text, tokens);
   const quantities = quantitiesLately(text);
   const references = referencesOf(tokens);
   const measured = new Set<number>();

@@ -1,3 +1,5 @@
+import { lately } from './lately.ts';
+
 /** A word, a number or a single mark of a text, with its place in it. */
 export interface Token {
   readonly kind: 'word' | 'number' | 'mark';
@@ -29,6 +31,9 @@ export function tokensOf(text: string): Token[] {
   }
   return tokens;
 }
+
+/** The same, of texts that are read for several purposes. What it gives is shared, and not to be changed. */
+export const tokensLately = lately(1_000, (text: string): readonly Token[] => tokensOf(text));
 
 const FOLDED = new Map(
   Object.entries({

@@ -3,7 +3,7 @@ import { numberAt } from '../quantities/numbers.ts';
 import { type Quantity, quantitiesLately } from '../quantities/quantities.ts';
 import { unitAt } from '../quantities/read-unit.ts';
 import { spelled, writtenOut } from '../reading/spelling.ts';
-import { type Token, tokensOf } from '../reading/tokens.ts';
+import { type Token, tokensLately } from '../reading/tokens.ts';
 import { voiceTurned } from './voice.ts';
 
 /**
@@ -36,7 +36,7 @@ const PARTING = new Set(', ; : . ! ? ( ) [ ] - " •'.split(' '));
 
 function writtenWords(text: string): Written {
   const bare = text.replace(LIST_MARK, '$1 , ');
-  const tokens = tokensOf(bare);
+  const tokens = tokensLately(bare);
   const words: string[] = [];
   const part = () => {
     if (words.length > 0 && words.at(-1) !== ',') words.push(',');
