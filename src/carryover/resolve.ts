@@ -8,7 +8,7 @@ import type { Entry } from '../model/edition.ts';
 import type { TypeId } from '../model/item.ts';
 import { capital } from '../model/said-words.ts';
 import { ofNewer } from './of-newer.ts';
-import { called, dutyChanged, listed, sentence, typeNames, withdrawalToDo, withdrawalWhy } from './sentences.ts';
+import { called, dutyChanged, listed, sentence, typeNames, withdrawalsToDo, withdrawalsWhy } from './sentences.ts';
 import { noSuchNumber, otherEdition, unaccounted } from './unknown.ts';
 import type { Verdict } from './verdict.ts';
 
@@ -77,9 +77,8 @@ function follow(joint: Joint, marks: MarksOf, from: Entry, type: TypeId | undefi
 
   const [link, heir] = [pairs[0], heirs[0]];
   if (!link || !heir) {
-    const ending = endings[0];
-    if (!ending) return unaccounted(joint, from, type);
-    const [why, toDo] = [withdrawalWhy(joint, number, ending), withdrawalToDo(joint, number, ending)];
+    if (endings.length === 0) return unaccounted(joint, from, type);
+    const [why, toDo] = [withdrawalsWhy(joint, number, endings), withdrawalsToDo(joint, number, endings)];
     return { kind: 'withdrawn', cause: 'withdrawn', why, toDo, from };
   }
   if (pairs.length > 1) {
@@ -106,15 +105,12 @@ function follow(joint: Joint, marks: MarksOf, from: Entry, type: TypeId | undefi
       `Read ${heir.number} and say whether it is what ${number} meant.`,
     );
   }
-  if (endings[0]) {
-    const types = endings[0].types;
+  if (endings.length > 0) {
+    const subject = ({ types }: Link) =>
+      types ? `For ${typeNames(joint, types)}, ${number}` : `The rest of ${number}`;
     return choose(
       'part-withdrawn',
-      `${number} goes on as ${called(heir)}, but part of it ends. ${withdrawalWhy(
-        joint,
-        types ? `For ${typeNames(joint, types)}, ${number}` : `The rest of ${number}`,
-        endings[0],
-      )}`,
+      `${number} goes on as ${called(heir)}, but part of it ends. ${withdrawalsWhy(joint, subject, endings)}`,
       `Say whether this citation means the part that goes on as ${heir.number}.`,
     );
   }

@@ -37,7 +37,7 @@ export function dutyChanged(duty: Duty | 'ends'): string {
 }
 
 /** Why an item is withdrawn, from what its record says: reason, what governs now, note. */
-export function withdrawalWhy(joint: Joint, number: string, link: Link): string {
+function withdrawalWhy(joint: Joint, number: string, link: Link): string {
   const reasons = [...joint.to.settings.withdrawalReasons, ...joint.from.settings.withdrawalReasons];
   const reason = reasons.find(r => r.code === link.reason)?.meaning ?? link.reason;
   const head = `${number} is withdrawn in ${joint.to.header.name}${reason ? `: ${reason}` : ''}`;
@@ -45,11 +45,32 @@ export function withdrawalWhy(joint: Joint, number: string, link: Link): string 
   return [head, governs, link.note ?? ''].map(sentence).filter(Boolean).join(' ');
 }
 
+/** The same of all ends of an item, each for its types where there are several. */
+export function withdrawalsWhy(joint: Joint, name: string | ((end: Link) => string), ends: readonly Link[]): string {
+  const subject = (end: Link) => {
+    if (typeof name !== 'string') return name(end);
+    return ends.length > 1 && end.types ? `For ${typeNames(joint, end.types)}, ${name}` : name;
+  };
+  // The note is the record's, and all ends of one record have the same.
+  const notes = ends.map(l => l.note);
+  return ends
+    .map((link, at) => {
+      const { note, ...said } = link;
+      return withdrawalWhy(joint, subject(link), notes.indexOf(note, at + 1) > 0 ? said : link);
+    })
+    .join(' ');
+}
+
 /** What a reader does about a withdrawn item: look where the record points, or at what governs, or strike it out. */
-export function withdrawalToDo(joint: Joint, number: string, link: Link): string {
+function withdrawalToDo(joint: Joint, number: string, link: Link): string {
   const target = link.pointsTo === undefined ? undefined : joint.new.get(link.pointsTo);
   if (target)
     return `Read ${called(target)} of ${joint.to.header.name} and decide whether it takes the place of ${number}.`;
   if (link.governs) return `Take ${number} out, and follow ${link.governs}.`;
   return `Take ${number} out; nothing takes its place.`;
+}
+
+/** The same of all ends of an item, each to-do once. */
+export function withdrawalsToDo(joint: Joint, number: string, ends: readonly Link[]): string {
+  return [...new Set(ends.map(link => withdrawalToDo(joint, number, link)))].join(' ');
 }

@@ -2,8 +2,8 @@ import { tellTrace } from '../content/links/tell.ts';
 import type { Step, Trace } from '../content/links/trace.ts';
 import type { Fate, Marks } from '../model/crosswalk.ts';
 import type { Entry } from '../model/edition.ts';
-import { butNotFor, coveredByNone, saidOfEnded, whatToMind } from '../model/heir-words.ts';
-import { capital, inWords, marksIn, sentence } from '../model/said-words.ts';
+import { butNotFor, coveredByNone, saidOfEnd, saidOfEnded, whatToMind } from '../model/heir-words.ts';
+import { inWords, marksIn, sentence } from '../model/said-words.ts';
 import { typeName } from '../model/settings.ts';
 
 /** What became of an item, for somebody with a phone in the rain: a line that answers, a line on what to mind. */
@@ -28,16 +28,14 @@ export function twoLines(trace: Trace, direct: Step | undefined): TwoLines {
   }
   if (trace.now.length === 0) {
     const ended = hops.findLast(h => h.heirs.length === 0) ?? hops.at(-1)!;
-    const link = ended.withdrawal;
-    if (!link) {
+    const ends = ended.endings.map(e => e.link);
+    if (ends.length === 0) {
       const headline = `No record says what became of ${name} of ${edition} in ${ended.to}.`;
       return { fate: 'unaccounted', headline, second: 'Ask the office that publishes the catalog.', now: [], told };
     }
-    const meaning = ended.reasons.find(r => r.code === link.reason)?.meaning ?? link.reason;
     const pointed = ended.to === lastEdition ? ended.pointsTo : undefined;
     const second = [
-      link.governs && `What governs now: ${sentence(link.governs)}`,
-      meaning && capital(sentence(meaning)),
+      saidOfEnd(ends, ended.reasons, type => typeName(ended.settings, type)),
       pointed && `See ${pointed.number} ${sentence(pointed.title)}`,
     ];
     return {
@@ -68,7 +66,7 @@ export function twoLines(trace: Trace, direct: Step | undefined): TwoLines {
       now.length === 1 ? now[0]!.duty && `Duty: ${lowered(now[0]!.duty)}` : 'All of them apply.',
       saidOfEnded(
         ended,
-        direct.joint.leaving(entry.id).find(l => l.to === null),
+        direct.joint.leaving(entry.id).filter(l => l.to === null),
         reasonsOf(direct),
         nameOf,
       ),

@@ -26,23 +26,58 @@ export function butNotFor(types: readonly TypeId[], nameOf: NameOf): string {
   return types.length === 0 ? '' : `, but not for ${inWords(types.map(nameOf))}`;
 }
 
-/** What stands on record about the types that no heir takes over; of those without a record, whom to ask. */
+/**
+ * What stands on record about the types that no heir takes over, each with the end that names it; of those without a
+ * record, whom to ask.
+ */
 export function saidOfEnded(
   types: readonly TypeId[],
-  link: Link | undefined,
+  ends: readonly Link[],
   reasons: readonly WithdrawalReason[],
   nameOf: NameOf,
 ): string {
-  const recorded = types.filter(type => link?.types?.includes(type) ?? link !== undefined);
-  const silent = types.filter(type => !recorded.includes(type));
-  const meaning = link && (reasons.find(r => r.code === link.reason)?.meaning ?? link.reason);
+  const silent = types.filter(type => !ends.some(link => endsFor(link, type)));
   return [
-    recorded.length > 0 && `It ends for ${inWords(recorded.map(nameOf))}.`,
-    recorded.length > 0 && link?.governs && `What governs there now: ${sentence(link.governs)}`,
-    recorded.length > 0 && meaning && capital(sentence(meaning)),
+    ...ends.flatMap(link => {
+      const here = types.filter(type => endsFor(link, type));
+      if (here.length === 0) return [];
+      return [
+        `It ends for ${inWords(here.map(nameOf))}.`,
+        link.governs && `What governs there now: ${sentence(link.governs)}`,
+        meaningOf(link, reasons),
+      ];
+    }),
     silent.length > 0 &&
       `No record says what governs for ${inWords(silent.map(nameOf))} now; ask the office that publishes the catalog.`,
   ]
     .filter(Boolean)
     .join(' ');
+}
+
+/** Why an item goes on nowhere: what governs now and the reason, apart for the types of each end where there are several. */
+export function saidOfEnd(ends: readonly Link[], reasons: readonly WithdrawalReason[], nameOf: NameOf): string {
+  return ends
+    .flatMap(link => [
+      ends.length > 1 && link.types && `For ${inWords(link.types.map(nameOf))}:`,
+      link.governs && `What governs now: ${sentence(link.governs)}`,
+      meaningOf(link, reasons),
+    ])
+    .filter(Boolean)
+    .join(' ');
+}
+
+/** The reasons of several ends in words, each once: `Another rule governs; no longer used`. */
+export function reasonsInWords(ends: readonly Link[], reasons: readonly WithdrawalReason[]): string {
+  return [...new Set(ends.flatMap(link => wordsOfReason(link, reasons) ?? []))].join('; ');
+}
+
+const endsFor = ({ types }: Link, type: TypeId) => types?.includes(type) ?? true;
+
+function meaningOf(link: Link, reasons: readonly WithdrawalReason[]): string | undefined {
+  const meaning = wordsOfReason(link, reasons);
+  return meaning && capital(sentence(meaning));
+}
+
+function wordsOfReason({ reason }: Link, reasons: readonly WithdrawalReason[]): string | undefined {
+  return reasons.find(r => r.code === reason)?.meaning ?? reason;
 }

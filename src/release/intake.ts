@@ -1,5 +1,6 @@
 import type { Joint } from '../crosswalk/joint.ts';
 import type { Entry } from '../model/edition.ts';
+import { reasonsInWords } from '../model/heir-words.ts';
 import type { IntakeRecord } from '../model/intake.ts';
 import type { ItemId } from '../model/item.ts';
 
@@ -46,9 +47,8 @@ export function followReport(record: IntakeRecord, joint: Joint): FollowedReport
   const links = joint.leaving(record.item);
   const now = links.flatMap(l => (l.to === null ? [] : (joint.new.get(l.to) ?? [])));
   if (now.length > 0) return { record, now: [...new Set(now)] };
-  const end = links.find(l => l.to === null);
   const meanings = [...joint.to.settings.withdrawalReasons, ...joint.from.settings.withdrawalReasons];
-  const reason = end?.reason && (meanings.find(r => r.code === end.reason)?.meaning ?? end.reason);
+  const reason = reasonsInWords(links, meanings);
   const title = joint.old.get(record.item)?.title ?? '';
   return { record, now: [], title, ...(reason ? { ended: reason } : {}) };
 }

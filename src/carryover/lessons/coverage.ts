@@ -3,6 +3,7 @@ import { isPair } from '../../crosswalk/pair-link.ts';
 import type { Duty } from '../../model/crosswalk.ts';
 import type { Entry } from '../../model/edition.ts';
 import type { MarksOf } from '../resolve.ts';
+import { typeNames } from '../sentences.ts';
 
 /** An item of the older edition that a lesson teaches: it cites it beyond doubt, or tells it in its own words. */
 export interface Taught {
@@ -53,10 +54,11 @@ export function coverageOf(joint: Joint, marks: MarksOf, taught: readonly Taught
     }
     for (const link of leaving.filter(l => l.to === null)) {
       const toDo = link.governs === undefined ? 'drop' : 'keep-law';
+      const where = link.types ? ` for ${typeNames(joint, link.types)}` : '';
       const why =
         link.governs === undefined
-          ? `withdrawn: ${link.reason ?? 'no reason given'}`
-          : `keep teaching, due under ${link.governs}`;
+          ? `withdrawn${where}: ${link.reason ?? 'no reason given'}`
+          : `keep teaching${where}, due under ${link.governs}`;
       lines.push({ lessons: here, how, from, to: undefined, toDo, duty: undefined, why });
     }
     if (leaving.length === 0) {

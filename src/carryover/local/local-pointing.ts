@@ -4,7 +4,7 @@ import type { Link } from '../../model/crosswalk.ts';
 import type { Entry } from '../../model/edition.ts';
 import type { TypeId } from '../../model/item.ts';
 import type { LocalRecord } from '../../model/local.ts';
-import { called, listed, withdrawalWhy } from '../sentences.ts';
+import { called, listed, withdrawalsWhy } from '../sentences.ts';
 
 /**
  * What becomes of the citation of a local rule or variance. `re-pointed`: it has one heir beyond doubt. `choose`: a
@@ -61,12 +61,12 @@ export function pointLocal(joint: Joint, record: LocalRecord, date: string, type
   const applies = (id: string) => !types || joint.new.types(id).some(t => types.includes(t));
   const pairs = links.filter(isPair).filter(l => applies(l.to));
   const heirs = [...new Set(pairs.map(l => l.to))].map(id => joint.new.get(id)!);
-  const gone = links.find(l => l.to === null);
+  const gone = links.filter(l => l.to === null && (!types || !l.types || l.types.some(t => types.includes(t))));
   const base = { from: cited, heirs };
   if (heirs.length === 0) {
     const name = cited.number || cited.title;
-    return gone
-      ? { ...base, kind: 'withdrawn', why: withdrawalWhy(joint, name, gone), toDo: aloneToDo(joint, record, gone) }
+    return gone.length > 0
+      ? { ...base, kind: 'withdrawn', why: withdrawalsWhy(joint, name, gone), toDo: aloneToDo(joint, record, gone) }
       : {
           ...base,
           kind: 'unknown',
@@ -92,14 +92,17 @@ export function pointLocal(joint: Joint, record: LocalRecord, date: string, type
       toDo: 'Compare both texts and say whether it is.',
     };
   }
-  const partly = gone ? ` For some installation types it was withdrawn.` : '';
+  const partly = gone.length > 0 ? ` For some installation types it was withdrawn.` : '';
   return { ...base, kind: 're-pointed', why: `${called(cited)} is ${called(heirs[0]!)} in ${to}.${partly}` };
 }
 
 /** A rule goes on binding at its place without the catalog; a variance has nothing left to depart from. */
-function aloneToDo(joint: Joint, { kind }: LocalRecord, { pointsTo, governs }: Link): string {
-  const target = pointsTo === undefined ? undefined : joint.new.get(pointsTo);
-  const see = [target && called(target), governs].filter(Boolean).join(', or ');
+function aloneToDo(joint: Joint, { kind }: LocalRecord, ends: readonly Link[]): string {
+  const named = ends.flatMap(({ pointsTo, governs }) => {
+    const target = pointsTo === undefined ? undefined : joint.new.get(pointsTo);
+    return [target && called(target), governs].filter(Boolean);
+  });
+  const see = [...new Set(named)].join(', or ');
   const unless = see === '' ? '' : `, unless it is about ${see}`;
   return kind === 'rule'
     ? `Say whether the rule goes on by itself${unless}.`

@@ -2,7 +2,7 @@ import type { Joint } from '../../crosswalk/joint.ts';
 import type { Passage, Remark } from '../../model/document.ts';
 import { typeName } from '../../model/settings.ts';
 import { escapeMarkdown, upper } from '../documents/review.ts';
-import { called, listed, withdrawalWhy } from '../sentences.ts';
+import { called, listed, withdrawalsWhy } from '../sentences.ts';
 import type { EditionTexts } from './old-sayings.ts';
 import type { StaleContent, StaleFinder } from './stale-content.ts';
 import { wholeSentence } from './stale-history.ts';
@@ -112,8 +112,8 @@ function whyOf(joint: Joint, stale: StaleContent, says: string): string {
   const source = `${called(of)} of ${from}`;
   const tells = kind === 'quote' ? `Word for word ${source}` : `It tells ${source}`;
   if (heirs.length === 0) {
-    const link = joint.leaving(of.id).find(l => l.to === null);
-    return `${tells}. ${link ? withdrawalWhy(joint, of.number || of.title, link) : ''}`.trim();
+    const ends = joint.leaving(of.id).filter(l => l.to === null);
+    return `${tells}. ${withdrawalsWhy(joint, of.number || of.title, ends)}`.trim();
   }
   if (valuesNow) {
     const head = kind === 'quote' ? tells : `"${says}" is a value of ${source}`;

@@ -49,8 +49,9 @@ function split({ joint, items, heirs }: AuditReport, type: string): ReductionRow
   for (const e of gone) {
     const ended = joint
       .leaving(e.id)
-      .find(l => l.to === null && (type === '' || l.types === undefined || l.types.includes(type)));
-    const reason = ended ? (ended.reason ?? 'no reason given') : 'no record';
+      .filter(l => l.to === null && (type === '' || l.types === undefined || l.types.includes(type)));
+    const given = new Set(ended.map(l => l.reason ?? 'no reason given'));
+    const reason = given.size > 0 ? [...given].sort().join('; ') : 'no record';
     reasons.set(reason, [...(reasons.get(reason) ?? []), e]);
   }
   const row = (what: string, n: number, w?: number): ReductionRow => ({ type, what, items: n, words: w });

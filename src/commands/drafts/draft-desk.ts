@@ -2,6 +2,7 @@ import { linksOf } from '../../editing/draft-state.ts';
 import type { Decision } from '../../model/crosswalk.ts';
 import type { EditionHeader } from '../../model/edition.ts';
 import { CatalogError } from '../../model/errors.ts';
+import { reasonsInWords } from '../../model/heir-words.ts';
 import type { Item, ItemId } from '../../model/item.ts';
 import { type Places, placesOf } from '../../model/places.ts';
 import type { Settings } from '../../model/settings.ts';
@@ -121,14 +122,14 @@ function shownAtDesk({ header, branch, state }: ReadDraft, steps: readonly Logge
   const places = placesOf(settings, items);
   const old = placesOf(older?.settings ?? settings, older?.items ?? []);
   const links = linksOf(state);
-  const meanings = new Map(settings.withdrawalReasons.map(r => [r.code, r.meaning]));
   const records = new Map(lineage.map(r => [r.from, r]));
   const left = old.all
     .filter(i => !places.get(i.id))
     .map((item): LeftItem => {
-      const { reason = '', note = '' } = records.get(item.id) ?? {};
+      const { note = '' } = records.get(item.id) ?? {};
+      const ends = links.filter(l => l.from === item.id && l.to === null);
       const heirs = links.flatMap(l => (l.from === item.id && l.to !== null ? [places.get(l.to)!] : []));
-      return { item, heirs, reason: meanings.get(reason) ?? reason, note };
+      return { item, heirs, reason: reasonsInWords(ends, settings.withdrawalReasons), note };
     });
   return {
     name: nameOfBranch(branch.ref),

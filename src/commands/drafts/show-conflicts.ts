@@ -120,12 +120,13 @@ function orderUnder(state: DraftState, about: string): string {
 function becameOf(state: DraftState, id: ItemId): string {
   const links = linksOf(state).filter(l => l.from === id);
   const heirs = links.flatMap(l => (l.to === null ? [] : [nameOf(itemIn(state, l.to)!)]));
-  const ends = links.find(l => l.to === null);
+  const ends = links.filter(l => l.to === null);
   const told = [
     ...(heirs.length > 0 ? [`goes on in ${inWords(heirs)}`] : []),
-    ...(ends
-      ? [`ends${ends.reason ? `: ${ends.reason}` : ''}${ends.governs ? `, governed by ${ends.governs}` : ''}`]
-      : []),
+    ...ends.map(({ types, reason, governs }) => {
+      const where = types ? ` for ${inWords(types.map(t => typeName(state.settings, t)))}` : '';
+      return `ends${where}${reason ? `: ${reason}` : ''}${governs ? `, governed by ${governs}` : ''}`;
+    }),
     ...(links[0]?.note ? [links[0].note] : []),
   ];
   return told.join('; ') || 'is not accounted for';

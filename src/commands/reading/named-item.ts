@@ -1,4 +1,5 @@
 import type { DraftState } from '../../editing/draft-state.ts';
+import { endingsOf } from '../../model/endings.ts';
 import { CatalogError } from '../../model/errors.ts';
 import type { Item, ItemId } from '../../model/item.ts';
 
@@ -24,9 +25,10 @@ export function namedInDraft({ items, older, lineage }: DraftState, name: string
   const gone = older?.items.find(i => i.id === name || i.number === name);
   const record = gone && lineage.find(r => r.from === gone.id && r.heirs.length === 0);
   if (record && !items.some(i => i.id === name || i.number === name)) {
+    const reasons = endingsOf(record).flatMap(e => e.reason ?? []);
     throw new CatalogError(
       'UnknownItem',
-      `${name} was withdrawn in this draft (${record.reason ?? 'no reason is given'}); bring it back with: fishplate draft restore ${name}, or undo the step that fishplate draft log names`,
+      `${name} was withdrawn in this draft (${reasons.join('; ') || 'no reason is given'}); bring it back with: fishplate draft restore ${name}, or undo the step that fishplate draft log names`,
       { name },
     );
   }

@@ -106,7 +106,7 @@ interface Group {
   readonly ended: Link | undefined;
 }
 
-/** Installation types with the same heirs stand together; in a catalog without types there is one group. */
+/** Installation types with the same heirs, or the same reason to end, stand together; in a catalog without types there is one group. */
 function groupsOf(joint: Joint, id: ItemId, leaving: readonly Link[]): Group[] {
   const pairs = leaving.filter(l => l.to !== null);
   const withdrawals = leaving.filter(l => l.to === null);
@@ -116,7 +116,7 @@ function groupsOf(joint: Joint, id: ItemId, leaving: readonly Link[]): Group[] {
   for (const type of types) {
     const links = pairs.filter(l => joint.new.types(l.to!).includes(type));
     const ended = links.length > 0 ? undefined : withdrawals.find(l => l.types === undefined || l.types.includes(type));
-    const key = JSON.stringify([links.map(l => l.to), ended !== undefined]);
+    const key = JSON.stringify([links.map(l => l.to), ended?.reason, ended !== undefined]);
     const group = groups.get(key);
     if (group) group.types.push(type);
     else groups.set(key, { types: [type], links, ended });

@@ -1,8 +1,8 @@
-import type { Link, Marks } from '../../model/crosswalk.ts';
+import type { Marks } from '../../model/crosswalk.ts';
 import { evidenceIn, tellInShort } from '../../model/duty-evidence.ts';
 import type { Entry } from '../../model/edition.ts';
 import { type Settings, typeName } from '../../model/settings.ts';
-import type { Heir, Hop, Trace } from './trace.ts';
+import type { Heir, Hop, HopEnding, Trace } from './trace.ts';
 
 /** `4.2.1.2 "Overflow capacity"`; an item without a number goes by its title, one without a title by its number. */
 export function nameOf(entry: Entry): string {
@@ -27,11 +27,15 @@ export function tellTrace(trace: Trace): string[] {
 
 /** One step: where it went, why, what changed, what governs now. */
 export function tellHop(hop: Hop): string {
-  const { entry, to, heirs, withdrawal } = hop;
+  const { entry, to, heirs } = hop;
   const subject = `${hop.from} ${nameOf(entry)}`;
-  const ended = withdrawal && tellWithdrawal(withdrawal, hop);
+  const ended = hop.endings.map(ending => tellEnding(ending, hop));
+  const note = hop.endings.find(e => e.link.note)?.link.note;
   if (heirs.length === 0) {
-    if (ended) return `${subject} was withdrawn in ${to}${ended}`;
+    if (ended.length > 0)
+      return [`${subject} was withdrawn in ${to}${ended.join(' It was withdrawn')}`, note && full(note)]
+        .filter(Boolean)
+        .join(' ');
     if (hop.fate === 'unaccounted')
       return `${subject}: no record says what became of it in ${to}. Ask the office that publishes it.`;
     return `${subject}: nothing in ${to} takes it over for this installation type, and no record says why. Ask the office that publishes it.`;
@@ -50,21 +54,20 @@ export function tellHop(hop: Hop): string {
     `${subject} ${verb} in ${to}${reasons.length > 0 ? ` (${reasons.join('; ')})` : ''}.`,
     ...heirs.map(h => tellMarks(h, heirs.length > 1, hop.settings)),
     ...notes.map(full),
-    ended && `For some installation types it ends${ended}`,
+    ended.length > 0 && `For some installation types it ends${ended.join(' It ends')}`,
   ];
   return sentences.filter(Boolean).join(' ');
 }
 
-function tellWithdrawal(link: Link, hop: Hop): string {
+function tellEnding({ link, pointsTo }: HopEnding, hop: Hop): string {
   const meaning = hop.reasons.find(r => r.code === link.reason)?.meaning;
   const reason =
     link.reason === undefined ? 'no reason is given' : meaning ? `${link.reason}, ${meaning}` : link.reason;
   const types = link.types ? ` for ${list(link.types.map(t => typeName(hop.settings, t)))}` : '';
   return [
     `${types}: ${full(reason)}`,
-    link.note && full(link.note),
     link.governs && `What governs now: ${full(link.governs)}`,
-    hop.pointsTo && `See ${nameOf(hop.pointsTo)} of ${hop.to}.`,
+    pointsTo && `See ${nameOf(pointsTo)} of ${hop.to}.`,
   ]
     .filter(Boolean)
     .join(' ');

@@ -18,6 +18,11 @@ export interface Heir {
   readonly types: readonly TypeId[];
 }
 
+export interface HopEnding {
+  readonly link: Link;
+  readonly pointsTo?: Entry;
+}
+
 /** What became of one item from one edition to the next. */
 export interface Hop {
   readonly from: string;
@@ -32,8 +37,9 @@ export interface Hop {
   readonly heirs: readonly Heir[];
   /** Other old items that share an heir with this one. */
   readonly together: readonly Entry[];
-  /** The end of it, for all types or for some. */
-  readonly withdrawal?: Link;
+  /** The ends of it, each for all types or for some, with a reason of its own. */
+  readonly endings: readonly HopEnding[];
+  /** Where the first that points somewhere points to. */
   readonly pointsTo?: Entry;
 }
 
@@ -90,15 +96,20 @@ function hopOf({ joint, marks }: Step, entry: Entry, type: TypeId | undefined): 
     if (type !== undefined && !types.includes(type)) return [];
     return [{ entry: joint.new.get(link.to)!, link, marks: marks(link), types }];
   });
-  const withdrawal = leaving.find(l => l.to === null && (type === undefined || (l.types?.includes(type) ?? true)));
+  const pointedTo = ({ pointsTo }: Link) => {
+    const entry = pointsTo === undefined ? undefined : joint.new.get(pointsTo);
+    return entry ? { pointsTo: entry } : {};
+  };
+  const endings = leaving
+    .filter(l => l.to === null && (type === undefined || (l.types?.includes(type) ?? true)))
+    .map((link): HopEnding => ({ link, ...pointedTo(link) }));
   const together = new Map<ItemId, Entry>();
   for (const heir of heirs) {
     for (const link of joint.arriving(heir.entry.id)) {
       if (link.from !== null && link.from !== entry.id) together.set(link.from, joint.old.get(link.from)!);
     }
   }
-  const pointed = leaving.find(l => l.pointsTo !== undefined)?.pointsTo;
-  const pointsTo = pointed === undefined ? undefined : joint.new.get(pointed);
+  const pointing = [...heirs, ...endings].find(e => e.link.pointsTo !== undefined)?.link;
   return {
     from: joint.from.header.name,
     to: joint.to.header.name,
@@ -109,7 +120,7 @@ function hopOf({ joint, marks }: Step, entry: Entry, type: TypeId | undefined): 
     fate: joint.fateOfOld(entry.id),
     heirs,
     together: [...together.values()],
-    ...(withdrawal ? { withdrawal } : {}),
-    ...(pointsTo ? { pointsTo } : {}),
+    endings,
+    ...(pointing ? pointedTo(pointing) : {}),
   };
 }

@@ -1,8 +1,8 @@
 import type { PublishedCatalog, PublishedCrosswalk, ToldTrace } from '../../commands/reading/published-catalog.ts';
 import type { Fate, Marks } from '../../model/crosswalk.ts';
 import type { Entry } from '../../model/edition.ts';
-import { butNotFor, coveredByNone, saidOfEnded, whatToMind } from '../../model/heir-words.ts';
-import { capital, inWords, type MarkWord, MOMENT_WORDS, marksIn, sentence } from '../../model/said-words.ts';
+import { butNotFor, coveredByNone, saidOfEnd, saidOfEnded, whatToMind } from '../../model/heir-words.ts';
+import { inWords, type MarkWord, MOMENT_WORDS, marksIn } from '../../model/said-words.ts';
 import { typeName } from '../../model/settings.ts';
 import { placeLink } from '../links.ts';
 
@@ -51,19 +51,18 @@ export async function answerOf(published: PublishedCatalog, trace: ToldTrace): P
   const last = hops.findLast(h => h.entry.number !== '' || h.entry.title !== '')!;
   if (trace.now.length === 0) {
     const ended = hops.findLast(h => h.heirs.length === 0) ?? last;
-    const link = ended.withdrawal;
-    const meaning = ended.reasons.find(r => r.code === link?.reason)?.meaning ?? link?.reason;
+    const ends = ended.endings.map(e => e.link);
+    const onRecord = ends.length > 0;
     return {
       ...base,
-      fate: link ? 'withdrawn' : 'unaccounted',
-      headline: link
+      fate: onRecord ? 'withdrawn' : 'unaccounted',
+      headline: onRecord
         ? `${name} of ${edition} was withdrawn in ${ended.to}.`
         : `No record says what became of ${name} of ${edition} in ${ended.to}.`,
-      became: link ? `was withdrawn in ${ended.to}.` : `has no record of what became of it in ${ended.to}.`,
-      second: link
+      became: onRecord ? `was withdrawn in ${ended.to}.` : `has no record of what became of it in ${ended.to}.`,
+      second: onRecord
         ? [
-            link.governs && `What governs now: ${sentence(link.governs)}`,
-            meaning && capital(sentence(meaning)),
+            saidOfEnd(ends, ended.reasons, type => typeName(ended.settings, type)),
             ended.pointsTo && `See ${ended.pointsTo.number} ${ended.pointsTo.title}.`,
           ]
             .filter(Boolean)
@@ -85,7 +84,7 @@ export async function answerOf(published: PublishedCatalog, trace: ToldTrace): P
   const names = inWords(trace.now.map(e => e.number || `"${e.title}"`));
   const same = trace.now.length === 1 && trace.now[0]!.number === entry.number;
   const became = `${same ? 'is still' : 'became'} ${names} in ${lastEdition}${butNotFor(ended, nameOf)}.`;
-  const end = direct.joint.leaving(entry.id).find(l => l.to === null);
+  const ends = direct.joint.leaving(entry.id).filter(l => l.to === null);
   const { from, to } = direct.joint;
   const reasons = [...to.settings.withdrawalReasons, ...from.settings.withdrawalReasons];
   return {
@@ -93,7 +92,7 @@ export async function answerOf(published: PublishedCatalog, trace: ToldTrace): P
     fate: direct.joint.fateOfOld(entry.id),
     headline: same ? `${name} ${became}` : `${name} of ${edition} ${became}`,
     became,
-    second: [now.length === 1 ? now[0]!.duty : 'All of them apply.', saidOfEnded(ended, end, reasons, nameOf)]
+    second: [now.length === 1 ? now[0]!.duty : 'All of them apply.', saidOfEnded(ended, ends, reasons, nameOf)]
       .filter(Boolean)
       .join(' '),
     now,

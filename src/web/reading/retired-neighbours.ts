@@ -1,4 +1,5 @@
 import type { PublishedCatalog, PublishedEdition } from '../../commands/reading/published-catalog.ts';
+import { reasonsInWords } from '../../model/heir-words.ts';
 import type { ItemId } from '../../model/item.ts';
 import { placeLink } from '../links.ts';
 
@@ -26,16 +27,16 @@ export async function retiredNeighbours(
   const reasons = [...joint.to.settings.withdrawalReasons, ...joint.from.settings.withdrawalReasons];
   for (const entry of joint.from.entries) {
     if (joint.fateOfOld(entry.id) !== 'withdrawn') continue;
-    const link = joint.leaving(entry.id)[0];
+    const ends = joint.leaving(entry.id);
     const heirs = joint.old.ancestors(entry.id).flatMap(above => joint.leaving(above.id).map(l => l.to));
-    const place = link?.pointsTo ?? heirs.find(id => id !== null);
+    const place = ends.find(l => l.pointsTo !== undefined)?.pointsTo ?? heirs.find(id => id !== null);
     if (place === undefined || place === null) continue;
     const retired = {
       edition: replaces,
       number: entry.number,
       title: entry.title,
       href: placeLink(replaces, entry),
-      reason: reasons.find(r => r.code === link?.reason)?.meaning ?? link?.reason ?? '',
+      reason: reasonsInWords(ends, reasons),
     };
     const known = beside.get(place);
     if (known) known.push(retired);

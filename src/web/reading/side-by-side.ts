@@ -14,7 +14,8 @@ export interface SideBySide {
   readonly pairs: readonly Pair[];
   readonly more: number;
   /** The item of the older edition ends here, for all or for some installation types. */
-  readonly ended?: Ended;
+  /** The ends of it, each for all types or for some, with a reason of its own. */
+  readonly ended: readonly Ended[];
   /** The item of the newer edition had nothing before it, or the older one has no record of what became of it. */
   readonly alone?: string;
 }
@@ -93,12 +94,22 @@ export async function sideBySide(
       };
     }),
   );
-  const end = links.find(l => l.to === null);
-  const pointed = end?.pointsTo === undefined ? undefined : joint.new.get(end.pointsTo);
   const reasons = [...joint.to.settings.withdrawalReasons, ...joint.from.settings.withdrawalReasons];
-  const types = end?.types && inWords(namesOf(joint.from, end.types));
+  const ended = links
+    .filter(l => l.to === null)
+    .map((end): Ended => {
+      const pointed = end.pointsTo === undefined ? undefined : joint.new.get(end.pointsTo);
+      const types = end.types && inWords(namesOf(joint.from, end.types));
+      return {
+        sentence: `Withdrawn in ${to}${types ? ` for ${types}` : ''}.`,
+        why: saidOf(end, decisions, reasons.find(r => r.code === end.reason)?.meaning),
+        ...(pointed
+          ? { pointsTo: { number: pointed.number, title: pointed.title, href: placeLink(to, pointed) } }
+          : {}),
+      };
+    });
   const alone =
-    pairs.length > 0 || end
+    pairs.length > 0 || ended.length > 0
       ? undefined
       : side === 'old'
         ? `No record says what became of it in ${to}. Ask the office that publishes the catalog.`
@@ -108,17 +119,7 @@ export async function sideBySide(
     to,
     pairs,
     more: Math.max(0, joining.length - MOST_PAIRS),
-    ...(end
-      ? {
-          ended: {
-            sentence: `Withdrawn in ${to}${types ? ` for ${types}` : ''}.`,
-            why: saidOf(end, decisions, reasons.find(r => r.code === end.reason)?.meaning),
-            ...(pointed
-              ? { pointsTo: { number: pointed.number, title: pointed.title, href: placeLink(to, pointed) } }
-              : {}),
-          },
-        }
-      : {}),
+    ended,
     ...(alone === undefined ? {} : { alone }),
   };
 }
