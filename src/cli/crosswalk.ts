@@ -56,10 +56,7 @@ Exit code 1: done, and some items have neither an heir nor a withdrawal (listed 
         if (options.out === undefined) process.stdout.write(text);
         else {
           await realFiles.write(options.out, text);
-          printLines([
-            `${count(lines.length, 'line')} written to ${options.out}.`,
-            ...statisticsLines(statistics).slice(0, 2),
-          ]);
+          printLines([`${count(lines.length, 'line')} written to ${options.out}.`, ...countLines(statistics)]);
         }
         reportFindings(findings);
       }
@@ -72,10 +69,18 @@ function formatOf(options: CrosswalkOptions): 'csv' | 'json' {
   throw new CatalogError('BadArgument', `${told} is not a format of the crosswalk; use --format csv or --format json.`);
 }
 
-/** Statistics as a table that fits a terminal. */
-export function statisticsLines(s: Statistics): string[] {
+/** How many became how many, and how many were withdrawn for which reason. */
+export function countLines(s: Statistics): string[] {
   const percent = `${Math.abs(Math.round(s.reduction * 100))} % ${s.reduction >= 0 ? 'fewer' : 'more'}`;
   const withdrawn = Object.entries(s.whole.withdrawnBy).map(([reason, n]) => `${reason} ${n}`);
+  return [
+    `${s.from} → ${s.to}: ${count(s.whole.old, s.counted.slice(0, -1))} became ${thousands(s.whole.total)} (${percent}); ${s.whole.new} new.`,
+    ...(withdrawn.length > 0 ? [`Withdrawn: ${withdrawn.join(', ')}.`] : []),
+  ];
+}
+
+/** Statistics as a table that fits a terminal. */
+export function statisticsLines(s: Statistics): string[] {
   const row = (name: string, p: PartStatistics) => [
     name.length > 40 ? `${name.slice(0, 39)}…` : name,
     ...[
@@ -89,8 +94,7 @@ export function statisticsLines(s: Statistics): string[] {
     ].map(String),
   ];
   return [
-    `${s.from} → ${s.to}: ${count(s.whole.old, s.counted.slice(0, -1))} became ${thousands(s.whole.total)} (${percent}); ${s.whole.new} new.`,
-    ...(withdrawn.length > 0 ? [`Withdrawn: ${withdrawn.join(', ')}.`] : []),
+    ...countLines(s),
     ...align([
       [`Part of ${s.from}`, s.counted, 'kept', 'merged', 'split', 'recombined', 'withdrawn', 'unaccounted'],
       ...s.parts.map(p => row(`${p.number} ${p.title}`.trim(), p)),

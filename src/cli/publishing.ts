@@ -1,11 +1,16 @@
+import { join } from 'node:path';
 import type { Command } from 'commander';
 import { addErratum } from '../commands/importing/add-erratum.ts';
 import { mintIds } from '../commands/importing/mint-ids.ts';
 import { realFiles } from '../commands/ports/files.ts';
+import { readJoint } from '../commands/reading/read-crosswalk.ts';
 import { publishDraft } from '../commands/releasing/publish-draft.ts';
+import { crosswalkStatistics } from '../crosswalk/statistics.ts';
 import { CatalogError } from '../model/errors.ts';
+import type { Catalog } from '../store/open.ts';
 import { readIndex } from '../store/read.ts';
 import { portsOf, readingCatalog, writingCatalog } from './context.ts';
+import { countLines } from './crosswalk.ts';
 import { isoDate } from './dates.ts';
 import { warnOfNoAddress } from './no-address.ts';
 import { count, printJson, printLines, reportFindings } from './print.ts';
@@ -41,18 +46,26 @@ Examples:
           '--base is for the data of a bundle; add --bundle FOLDER, or leave it out.',
         );
       }
-      if (options.bundle !== undefined) await realFiles.makeFolder(options.bundle);
+      const catalog = await writingCatalog(command);
+      if (options.bundle !== undefined) {
+        await (await import('../commands/bundles/can-bundle.ts')).refuseUnbundled(catalog, draft);
+        await realFiles.makeFolder(options.bundle);
+      }
       const dates = {
         ...(options.effective ? { effective: isoDate(options.effective) } : {}),
         ...(options.transitionEnds ? { transitionEnds: isoDate(options.transitionEnds) } : {}),
       };
-      const report = await publishDraft(portsOf(command), await writingCatalog(command), {
+      const report = await publishDraft(portsOf(command), catalog, {
         draft,
         dates,
         ...(options.notes === undefined ? {} : { notes: options.notes }),
         ...(options.override === undefined ? {} : { override: options.override }),
       });
-      printLines([`Edition ${draft} is published: ${count(report.items, 'item')}.`]);
+      printLines([
+        `Edition ${draft} is published: ${count(report.items, 'item')}.`,
+        ...(await whatChanged(catalog, draft)),
+        ...(options.bundle === undefined ? ['Open it with: fishplate serve'] : []),
+      ]);
       if (options.bundle !== undefined) await bundleOf(draft, options.bundle, base, command);
       // Notes are for whoever asks what stops a draft; what is published is published.
       reportFindings(report.findings.filter(f => f.severity !== 'note'));
@@ -85,19 +98,24 @@ Examples:
     });
 }
 
+/** How many became how many, and what was withdrawn for which reason; nothing of an edition that replaces none. */
+async function whatChanged(catalog: Catalog, edition: string): Promise<string[]> {
+  const { replaces } = (await readIndex(catalog, edition)).header;
+  if (replaces === null) return [];
+  const { joint } = await readJoint(catalog, replaces, edition);
+  return countLines(crosswalkStatistics(joint));
+}
+
 async function bundleOf(edition: string, out: string, base: string | undefined, command: Command): Promise<void> {
   const { publishBundle } = await import('../commands/bundles/publish-bundle.ts');
   const catalog = await readingCatalog(command);
   const { replaces } = (await readIndex(catalog, edition)).header;
-  if (replaces === null) {
-    throw new CatalogError(
-      'NoPath',
-      `${edition} is published and replaces no edition, so there is no crosswalk to bundle; nothing else is to be done.`,
-    );
-  }
-  const request = { from: replaces, to: edition, out, ...(base === undefined ? {} : { base }) };
+  const request = { from: replaces!, to: edition, out, ...(base === undefined ? {} : { base }) };
   const { files } = await publishBundle(portsOf(command), catalog, request);
-  printLines([`${count(files.length, 'file')} written to ${out}.`]);
+  printLines([
+    `${count(files.length, 'file')} written to ${out}.`,
+    `Open ${join(out, 'site', 'index.html')}, or put the folder on a web server; README.txt in it says what each file is for.`,
+  ]);
   warnOfNoAddress(base);
 }
 

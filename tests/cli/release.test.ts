@@ -112,7 +112,9 @@ describe('from a draft to a publication that nothing stops', () => {
     const published = await rowan('publish', '2030', '--effective', '2030-06-01', '--notes', 'Overflows moved.');
     expect([published.status, published.said]).toEqual([
       1,
-      expect.stringMatching(/^Edition 2030 is published: 6 items\.\nwarning: /),
+      expect.stringMatching(
+        /^Edition 2030 is published: 6 items\.\n2024 → 2030: 4 requirements became 3 .*\nOpen it with: fishplate serve\nwarning: /,
+      ),
     ]);
     expect(nativeGit(git, 'tag', '-n9', '-l', 'edition/2030.0')).toMatch(/Edition 2030\s+Overflows moved\.\s*$/);
     fsck(git);
