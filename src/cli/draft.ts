@@ -2,7 +2,7 @@ import type { Command } from 'commander';
 import { branchOf } from '../commands/drafts/branch-draft.ts';
 import { logDraft } from '../commands/drafts/draft-log.ts';
 import { finishMerge } from '../commands/drafts/finish-merge.ts';
-import { mergeDraft } from '../commands/drafts/merge-draft.ts';
+import { mergeDraft, tellInto } from '../commands/drafts/merge-draft.ts';
 import { mergeOneFile } from '../commands/drafts/merge-driver.ts';
 import { openDraft } from '../commands/drafts/open-draft.ts';
 import { nameOfBranch, readDraft } from '../commands/drafts/read-draft.ts';
@@ -182,7 +182,7 @@ Exit code 1: there are conflicts, and nothing was written.`,
         return printLines([
           options.finish
             ? 'Merged by items in the work tree; now: git add -A && git commit'
-            : `${branch} is merged into the draft ${report.draft}.`,
+            : `${branch} is merged into ${tellInto(report)}.`,
         ]);
       }
       printLines([

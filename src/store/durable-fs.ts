@@ -1,8 +1,8 @@
-import { randomBytes } from 'node:crypto';
 import * as node from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { inflateSync } from 'node:zlib';
 import { saidFailure } from './said-failures.ts';
+import { scratchName } from './scratch-names.ts';
 
 /** The file system calls that the store makes. Tests hand over one that fails at a chosen call. */
 export type RawFs = Pick<
@@ -31,7 +31,7 @@ export const scratchFolder = (gitdir: string) => join(gitdir, 'fishplate', 'tmp'
  * killed half-way leaves an empty ref (and git then commits without parents) or a truncated object.
  */
 export async function writeDurably(fs: RawFs, gitdir: string, path: string, data: Uint8Array | string): Promise<void> {
-  const temporary = join(scratchFolder(gitdir), `${process.pid}-${randomBytes(8).toString('hex')}`);
+  const temporary = join(scratchFolder(gitdir), scratchName());
   const file = await openMakingFolder(fs, temporary);
   try {
     try {

@@ -1,7 +1,9 @@
+import { randomBytes } from 'node:crypto';
 import { hostname } from 'node:os';
 import { join } from 'node:path';
 import { threadId } from 'node:worker_threads';
 import { CatalogError } from '../model/errors.ts';
+import { scratchName } from './scratch-names.ts';
 
 export interface Lock {
   /** The file that stands as long as the lock is held. */
@@ -20,7 +22,10 @@ interface LockFs {
   unlink(path: string): Promise<void>;
 }
 
-/** Locks that this thread holds now; one with our name that is not among them was left by an operation that died. */
+/**
+ * Marks of the locks that this thread holds now; one with our name that is not among them was left by an operation that
+ * died. Kept by path they would fail where a lock is taken between the removal of its file and of its mark.
+ */
 const held = new Set<string>();
 
 const RETRIES = 40;
@@ -32,12 +37,12 @@ export async function whileLocked<T>(
   { lock, scratch, what, write }: Lock,
   work: () => Promise<T>,
 ): Promise<T> {
-  await take(fs, { lock, scratch, what, write });
+  const mark = await take(fs, { lock, scratch, what, write });
   try {
     return await work();
   } finally {
     await fs.unlink(lock).catch(() => {});
-    held.delete(lock);
+    held.delete(mark);
   }
 }
 
@@ -45,15 +50,16 @@ export async function whileLocked<T>(
  * The lock file appears with its owner inside in one step (a hard link), so that a lock left by a killed process can
  * be told from one that is held. Creating it first and filling it afterwards leaves an empty lock nobody dares remove.
  */
-async function take(fs: LockFs, { lock, scratch, what, write }: Lock): Promise<void> {
-  const mine = join(scratch, `.lock-${process.pid}-${Math.random().toString(36).slice(2)}`);
-  await write(mine, `fishplate ${process.pid}.${threadId} ${hostname()}\n`);
+async function take(fs: LockFs, { lock, scratch, what, write }: Lock): Promise<string> {
+  const mine = join(scratch, scratchName('.lock-'));
+  const mark = randomBytes(8).toString('hex');
+  await write(mine, `fishplate ${process.pid}.${threadId}.${mark} ${hostname()}\n`);
   try {
     for (let attempt = 0; ; attempt++) {
       try {
         await fs.link(mine, lock);
-        held.add(lock);
-        return;
+        held.add(mark);
+        return mark;
       } catch (error) {
         if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
       }
@@ -78,9 +84,10 @@ async function take(fs: LockFs, { lock, scratch, what, write }: Lock): Promise<v
 /** Whether whoever made a lock of ours is gone; another thread of this process is not. */
 export async function isAbandoned(fs: Pick<LockFs, 'readFile'>, lock: string): Promise<boolean> {
   const text = await fs.readFile(lock, 'utf8').catch(() => '');
-  const [, pid, thread = '0', host] = /^fishplate (\d+)(?:\.(\d+))? (.+)\n$/.exec(text) ?? [];
+  const [, pid, thread = '0', mark = '', host] =
+    /^fishplate (\d+)(?:\.(\d+))?(?:\.([0-9a-f]+))? (.+)\n$/.exec(text) ?? [];
   if (pid === undefined || host !== hostname()) return false;
-  if (Number(pid) === process.pid) return Number(thread) === threadId && !held.has(lock);
+  if (Number(pid) === process.pid) return Number(thread) === threadId && !held.has(mark);
   try {
     process.kill(Number(pid), 0);
     return false;

@@ -7,6 +7,7 @@ import type { Located } from './names.ts';
 import { readPackedRefs, sweepLocks } from './refs.ts';
 import { type Repository, repositoryAt } from './repository.ts';
 import { saidFailure, saidFailures } from './said-failures.ts';
+import { isLeft } from './scratch-names.ts';
 
 /** A catalog: a bare git repository that we can read and write. */
 export interface Catalog {
@@ -124,17 +125,6 @@ async function sweepScratch(fs: RawFs, dir: string): Promise<void> {
   const folder = scratchFolder(dir);
   const names = await fs.readdir(folder).catch(() => []);
   for (const name of names.map(String)) {
-    const pid = Number(/^\.?(?:lock-)?(\d+)-/.exec(name)?.[1] ?? Number.NaN);
-    if (pid === process.pid || (Number.isInteger(pid) && isRunning(pid))) continue;
-    await fs.unlink(join(folder, name)).catch(() => {});
-  }
-}
-
-function isRunning(pid: number): boolean {
-  try {
-    process.kill(pid, 0);
-    return true;
-  } catch (error) {
-    return (error as NodeJS.ErrnoException).code !== 'ESRCH';
+    if (isLeft(name)) await fs.unlink(join(folder, name)).catch(() => {});
   }
 }

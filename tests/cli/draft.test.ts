@@ -122,6 +122,9 @@ describe('work on a draft', () => {
     ]);
     expect(nativeGit(git, 'merge-base', '--is-ancestor', 'roofs', 'draft/2030')).toBe('');
     expect((await run('merge', 'roofs')).status).toBe(2);
+    expect((await run('merge', '2030', '--in', 'roofs')).said).toBe(
+      '2030 is merged into roofs, a branch of the draft 2030.',
+    );
     fsck(git);
   });
 

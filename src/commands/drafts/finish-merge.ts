@@ -31,10 +31,10 @@ export async function finishMerge(
   const sides = { ...base, ours: ours.state, theirs: theirs.state };
   const { draft, conflicts } = mergeDrafts(sides, takesOf(ours.state, request));
   const told = conflicts.map(c => ({ ...c, message: tellConflict(c, ours.state) }));
-  if (told.length > 0) return { draft: ours.header.name, merged: false, conflicts: told };
+  if (told.length > 0) return { draft: ours.header.name, into: ours.header.name, merged: false, conflicts: told };
   const { files, folders } = draftFiles(draftToWrite(ours.header, draft));
   await writeWorkTree(clone, new Map(Object.entries(files)), folders);
-  return { draft: ours.header.name, merged: true, conflicts: [] };
+  return { draft: ours.header.name, into: ours.header.name, merged: true, conflicts: [] };
 }
 
 /**

@@ -28,6 +28,8 @@ export interface MergeRequest {
 
 export interface MergeReport {
   readonly draft: string;
+  /** The draft, or the branch of it, that took the work in. */
+  readonly into: string;
   readonly merged: boolean;
   /** What both changed and cannot both stand; empty where the merge is done. */
   readonly conflicts: readonly (Conflict & { readonly message: string })[];
@@ -40,19 +42,21 @@ export interface MergeReport {
 export async function mergeDraft(ports: Ports, catalog: Catalog, request: MergeRequest): Promise<MergeReport> {
   const { header, branch, other, sides, draft, conflicts } = await prepareMerge(catalog, request);
   const told = conflicts.map(c => ({ ...c, message: tellConflict(c, sides.ours) }));
-  if (told.length > 0) return { draft: header.name, merged: false, conflicts: told };
-  const message = `Merge ${request.branch} into ${into(header.name, branch.ref)}\n\n${MERGES}${other.commit}`;
+  const into = nameOfBranch(branch.ref);
+  if (told.length > 0) return { draft: header.name, into, merged: false, conflicts: told };
+  const message = `Merge ${request.branch} into ${tellInto({ draft: header.name, into })}\n\n${MERGES}${other.commit}`;
   await saveDraftSteps(
     catalog,
     branch,
     [{ edition: draftToWrite(header, draft), message, joins: [other.commit] }],
     person(ports),
   );
-  return { draft: header.name, merged: true, conflicts: [] };
+  return { draft: header.name, into, merged: true, conflicts: [] };
 }
 
-const into = (draft: string, ref: string) =>
-  nameOfBranch(ref) === draft ? `the draft ${draft}` : `${nameOfBranch(ref)}, a branch of the draft ${draft}`;
+/** `the draft 2030`, or `roofs, a branch of the draft 2030`. */
+export const tellInto = ({ draft, into }: Pick<MergeReport, 'draft' | 'into'>) =>
+  into === draft ? `the draft ${draft}` : `${into}, a branch of the draft ${draft}`;
 
 /** A merge as it would be done; nothing is written. */
 export interface PreparedMerge extends Omit<ReadDraft, 'state'> {
@@ -85,7 +89,7 @@ export async function prepareMerge(catalog: Catalog, request: MergeRequest): Pro
   if (base === undefined) {
     throw new CatalogError(
       'BadArgument',
-      `${request.branch} and ${into(header.name, branch.ref)} have no commit in common; begin the branch from the draft.`,
+      `${request.branch} and ${tellInto({ draft: header.name, into: nameOfBranch(branch.ref) })} have no commit in common; begin the branch from the draft.`,
     );
   }
   const sides = {
