@@ -5,6 +5,7 @@ import { branchOf } from '../../src/commands/drafts/branch-draft.ts';
 import { operateOnDraft } from '../../src/commands/drafts/draft-operations.ts';
 import { readEditionTexts } from '../../src/commands/reading/edition-texts.ts';
 import { readCrosswalk } from '../../src/commands/reading/read-crosswalk.ts';
+import { traceNumber } from '../../src/commands/reading/trace-number.ts';
 import { releaseGate } from '../../src/commands/releasing/release-gate.ts';
 import { isPair } from '../../src/content/links/marks.ts';
 import type { WrittenOperation } from '../../src/format/operation-lines.ts';
@@ -39,6 +40,20 @@ it('an item that stands on a branch alone is read there', async () => {
   const links = joint.leaving('w1a').filter(isPair);
   expect(links.map(l => joint.new.get(l.to)!.title)).toEqual(['Gutters', 'Pipes']);
   expect(links.map(l => marks(l).wording)).not.toContain('same');
+});
+
+it('a number is traced in the branch that was named, and the branch says where it comes from', async () => {
+  const keeps = { title: 'Gutters', text: 'Set gutters.' };
+  const gives = [{ level: 2, parent: 'w1', number: '1.3', title: 'Pipes', text: 'Set pipes.' }];
+  const { catalog } = await branchWith({ op: 'split', id: '1.1', keeps, gives } as unknown as WrittenOperation);
+  const traced = async (edition: string) =>
+    (await traceNumber(catalog, { number: '1.2', edition })).map(t => [
+      t.entry.title,
+      t.origin?.sources.map(e => e.number),
+    ]);
+  const [inBranch, inDraft] = [await traced('roofs'), await traced('2030')];
+  expect(inBranch).toEqual([['Pipes', ['1.1']]]);
+  expect(inDraft).not.toEqual(inBranch);
 });
 
 it('the audit and the gate of a branch ask what the branch says and has decided', async () => {

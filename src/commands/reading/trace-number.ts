@@ -2,7 +2,7 @@ import { type Step, type Trace, traceItem } from '../../content/links/trace.ts';
 import type { EditionHeader } from '../../model/edition.ts';
 import { CatalogError } from '../../model/errors.ts';
 import type { TypeId } from '../../model/item.ts';
-import { locate } from '../../store/names.ts';
+import { holding, locate } from '../../store/names.ts';
 import type { Catalog } from '../../store/open.ts';
 import { readIndex } from '../../store/read.ts';
 import { nearestNames } from '../../text/nearest.ts';
@@ -22,17 +22,19 @@ export interface TraceRequest {
  * UnknownNumber, with the nearest ones, where none does.
  */
 export async function traceNumber(catalog: Catalog, request: TraceRequest): Promise<Trace[]> {
-  const headers = (await allHeaders(catalog)).filter(h => h.state === 'published');
-  const asked =
-    request.edition === undefined ? headers.map(h => h.name) : [(await locate(catalog, request.edition)).name];
+  const at = request.edition === undefined ? undefined : await locate(catalog, request.edition);
+  // A branch has the name of its draft, and an erratum that of its edition: by that name alone another one is read.
+  const held = at ? holding(catalog, at) : catalog;
+  const headers = (await allHeaders(held)).filter(h => h.state === 'published' || h.name === at?.name);
+  const asked = at ? [at.name] : headers.map(h => h.name);
   // Every edition's trace runs through the same later steps; each is read once.
   const readStep = remember(headers.length, async to =>
-    readCrosswalk(catalog, headers.find(h => h.name === to)!.replaces!, to),
+    readCrosswalk(held, headers.find(h => h.name === to)!.replaces!, to),
   );
   const traces: Trace[] = [];
   const numbers = new Set<string>();
   for (const name of asked) {
-    const index = await readIndex(catalog, name);
+    const index = await readIndex(held, name);
     const found = index.entries.filter(e => e.number === request.number || e.id === request.number);
     for (const entry of index.entries) numbers.add(entry.number);
     if (found.length === 0) continue;
