@@ -3,6 +3,7 @@ import type { Outcome } from '../model/citation.ts';
 import type { Finding } from '../model/finding.ts';
 import { JOB_VERDICTS, type JobAnswer, type JobVerdict } from '../model/job-answer.ts';
 import type { Table, TableRow } from '../model/table.ts';
+import { newBearers } from './number-bearers.ts';
 import { askedOn, type CaseKey, type QUESTION_COLUMNS } from './questions.ts';
 import { listed } from './sentences.ts';
 
@@ -139,13 +140,13 @@ export class Decisions {
       };
     }
     const wanted = decision.heirs.length > 0 ? decision.heirs : outcome.heirs.map(h => h.number);
-    const heirs = wanted.map(number => joint.new.withNumber(number));
+    const heirs = wanted.map(number => newBearers(joint, number, outcome.type));
     const lost = wanted.filter((_, at) => heirs[at]!.length !== 1);
     if (wanted.length === 0 || lost.length > 0) {
       const message =
         wanted.length === 0
           ? `${found.number} is to be carried, but nothing stands under heir; write the number.`
-          : `${lost.join(', ')} names nothing, or not one thing, in ${joint.to.header.name}; correct heir.`;
+          : `${lost.map(n => n || 'An heir without a number').join(', ')} names nothing, or not one thing, in ${joint.to.header.name}; correct heir.`;
       if (first) this.#say(decision.line, 'decision', message);
       this.#used.set(key, 'useless');
       return outcome;

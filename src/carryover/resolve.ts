@@ -7,6 +7,7 @@ import { evidenceIn, tellInShort } from '../model/duty-evidence.ts';
 import type { Entry } from '../model/edition.ts';
 import type { TypeId } from '../model/item.ts';
 import { capital } from '../model/said-words.ts';
+import { newBearers } from './number-bearers.ts';
 import { ofNewer } from './of-newer.ts';
 import { called, dutyChanged, listed, sentence, typeNames, withdrawalsToDo, withdrawalsWhy } from './sentences.ts';
 import { noSuchNumber, otherEdition, unaccounted } from './unknown.ts';
@@ -161,12 +162,11 @@ function noOneNumber(joint: Joint, heir: Entry, type: TypeId | undefined) {
     const why = `It has no number there.`;
     return { cause: 'no-number' as const, why, toDo: `Say how ${called(heir) || heir.id} of ${name} is to be cited.` };
   }
-  const bearers = joint.new.withNumber(heir.number);
-  const applying = type === undefined ? bearers : bearers.filter(b => joint.new.types(b.id).includes(type));
-  if (applying.length < 2) return undefined;
+  const bearers = newBearers(joint, heir.number, type);
+  if (bearers.length < 2) return undefined;
   return {
     cause: 'shared-number' as const,
-    why: `Edition ${name} prints ${heir.number} on ${applying.length} items: ${listed(applying.map(i => i.title || i.id))}.`,
+    why: `Edition ${name} prints ${heir.number} on ${bearers.length} items: ${listed(bearers.map(i => i.title || i.id))}.`,
     toDo: `Cite ${called(heir)} with its title, so that nobody takes it for another.`,
   };
 }

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { Decisions } from '../../src/carryover/decisions.ts';
+import { askedOn } from '../../src/carryover/questions.ts';
 import { resolveCitation } from '../../src/carryover/resolve.ts';
 import { joinEditions } from '../../src/crosswalk/joint.ts';
 import { fixture } from './fixture.ts';
@@ -30,5 +32,37 @@ describe('a number is carried only to a number that names its heir alone', () =>
     const both = printing({ base: '3.3.1' });
     expect(resolveCitation(both, marks, { number: '3.1.1', type: 'house' })).toMatchObject({ kind: 'carried' });
     expect(resolveCitation(both, marks, { number: '3.1.1' })).toMatchObject({ kind: 'choose' });
+  });
+});
+
+describe('a person’s decision obeys the same rule', () => {
+  const outcomeOf = (whole: typeof joint, type: string | undefined, heir: string) => {
+    const cited = { number: '3.1.1', ...(type ? { type } : {}) };
+    const asked = { ...resolveCitation(whole, marks, cited), kind: 'choose' as const };
+    const on = { edition: '2018', state: 'open', ...cited };
+    const cells = { ...on, heir, answer: 'carry', by: 'Rowan', asked_on: askedOn(whole, asked) };
+    const columns = Object.keys(cells);
+    const row = { file: 'answers.csv', line: 2, cells: new Map<string, string>(Object.entries(cells)) };
+    const decisions = new Decisions({ file: 'answers.csv', columns, rows: [row] });
+    const { kind, cause, heirs } = decisions.apply(whole, { title: undefined, type: undefined, ...on }, asked);
+    return { kind, cause, heirs: heirs.map(h => h.id), told: decisions.findings().map(f => f.message) };
+  };
+
+  it('of items that share a number it means the one that applies to the type of the job', () => {
+    const both = printing({ base: '3.3.1' });
+    for (const heir of ['3.3.1', '']) {
+      const decided = { kind: 'carried', cause: 'decided', heirs: ['base'], told: [] };
+      expect(outcomeOf(both, 'house', heir)).toEqual(decided);
+    }
+    const untyped = outcomeOf(both, undefined, '3.3.1');
+    expect(untyped).toMatchObject({
+      kind: 'choose',
+      told: [expect.stringContaining('3.3.1 names nothing, or not one')],
+    });
+  });
+
+  it('and an heir without a number is not carried to nothing', () => {
+    const bare = outcomeOf(printing({ base: '' }), 'house', '');
+    expect(bare).toMatchObject({ kind: 'choose', told: [expect.stringContaining('An heir without a number names')] });
   });
 });
