@@ -1,5 +1,7 @@
 import { type Command, InvalidArgumentError } from 'commander';
 import { CatalogError } from '../model/errors.ts';
+import { listDrafts, locate } from '../store/names.ts';
+import type { Catalog } from '../store/open.ts';
 import { portsOf, readingCatalog, writingCatalog } from './context.ts';
 import { count, printJson, printLines, reportFindings } from './print.ts';
 
@@ -39,7 +41,9 @@ unplaced until comments answer CODE --about NUMBER. Exit code 1: done, and somet
         printLines([
           `${count(added.length, 'comment')} on ${edition} read${codes.length > 0 ? `: ${codes.slice(0, 12).join(', ')}${codes.length > 12 ? ' …' : ''}` : ''}.`,
           ...(known > 0
-            ? [`${known} were on record already${mended.length > 0 ? `, ${mended.length} of them completed` : ''}.`]
+            ? [
+                `${known} ${known === 1 ? 'was' : 'were'} on record already${mended.length > 0 ? `, ${mended.length} of them completed` : ''}.`,
+              ]
             : []),
           ...(answered > 0 ? [`${answered} are answered by their observations.`] : []),
         ]);
@@ -153,6 +157,11 @@ Examples:
       printLines([
         `${count(report.files.length, 'reply', 'replies')} in ${options.out}.`,
         ...(report.open > 0 ? [`${count(report.open, 'comment')} in them not answered yet.`] : []),
+        ...(report.unplaced.length > 0
+          ? [
+              `${report.unplaced.join(', ')} ${report.unplaced.length === 1 ? 'names' : 'name'} a clause that was not found; say what is meant with: comments answer CODE --about NUMBER`,
+            ]
+          : []),
       ]);
     });
 
@@ -164,6 +173,7 @@ Examples:
     .argument('<draft>', 'the draft, or an edition')
     .requiredOption('--out <dir>', 'folder for the files')
     .option('--part <number>', 'only what concerns this part')
+    .option('--published', 'comments on an edition that is published already, for the one after it')
     .option('--each', 'the whole, and a pair of files for each part')
     .option('--json', 'as JSON')
     .addHelpText(
@@ -177,7 +187,10 @@ move. Every sheet of the workbook, and two tables of the document, can be filled
     )
     .action(async (draft: string, { json, ...options }: PackOptions, command: Command) => {
       const { packDraft } = await import('../commands/comments/comments-pack.ts');
-      const report = await packDraft(portsOf(command), await writingCatalog(command), { draft, ...options });
+      const catalog = await writingCatalog(command);
+      const { published, ...request } = options;
+      if (!published) await refusePublished(catalog, draft);
+      const report = await packDraft(portsOf(command), catalog, { draft, ...request });
       if (json) return printJson(report);
       printLines([
         `${count(report.files.length, 'file')} in ${options.out}: ${count(report.lines, 'line')}, ${count(report.withdrawn, 'withdrawal')}.`,
@@ -186,6 +199,16 @@ move. Every sheet of the workbook, and two tables of the document, can be filled
           : `Round ${report.round} is on record.`,
       ]);
     });
+}
+
+/** A draft and the edition before it differ by a digit; a round of the wrong one would stay on record. */
+async function refusePublished(catalog: Catalog, name: string): Promise<void> {
+  if ((await locate(catalog, name)).state !== 'published') return;
+  const drafts = await listDrafts(catalog);
+  throw new CatalogError(
+    'BadArgument',
+    `${name} is published, so comments change it no more; ${drafts.length > 0 ? `name a draft (${drafts.join(', ')})` : 'open a draft with: fishplate draft open NAME'}, or add --published to collect comments for the edition after it.`,
+  );
 }
 
 function whole(text: string): number {
@@ -231,5 +254,6 @@ interface PackOptions {
   readonly out: string;
   readonly part?: string;
   readonly each?: boolean;
+  readonly published?: boolean;
   readonly json?: boolean;
 }

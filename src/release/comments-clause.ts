@@ -16,6 +16,8 @@ export type Placed =
 const WHOLE =
   /^(?:|[-–—*]|n\/?a|general|all|whole|throughout|(?:the )?(?:whole|entire|complete) (?:document|draft|edition))$/i;
 
+/** `line 7`, `Lines 7-9`, `l. 7`, `Zeile 7`: a line, and no number of an item. */
+const LINE = /^(?:lines?|l\.|ln\.?|zeilen?|lignes?)\s*\d/i;
 /** Words that may stand before a number. */
 const BEFORE = /^(?:(?:sub-?)?clauses?|sections?|items?|work items?|requirements?|parts?|groups?|nos?\.|nr\.|§+)\s*/i;
 /** What may follow a number without naming anything else: a list mark, or which piece of the item is meant. */
@@ -35,15 +37,18 @@ export function placeComment(
   others: readonly CitedEdition[],
   circulation?: Circulation,
 ): Placed {
-  const clause = said.clause.replace(/\s+/g, ' ').trim();
-  const byLine = said.line === '' ? undefined : itemsAtLine(said.line, circulation);
+  const written = said.clause.replace(/\s+/g, ' ').trim();
+  // A reviewer without a column for lines writes the line where the clause goes.
+  const lineInClause = said.line === '' && LINE.test(written);
+  const [clause, line] = lineInClause ? ['', written] : [written, said.line];
+  const byLine = line === '' ? undefined : itemsAtLine(line, circulation);
   if (WHOLE.test(clause)) {
-    if (clause !== '' || said.line === '') return { items: [] };
+    if (clause !== '' || line === '') return { items: [] };
     if (!circulation) {
-      return { rule: 'line-unknown', because: `line ${said.line} cannot be looked up: no numbered draft is on record` };
+      return { rule: 'line-unknown', because: `${lineWord(line)} cannot be looked up: no numbered draft is on record` };
     }
     if (!byLine || byLine.length === 0) {
-      return { rule: 'line-unknown', because: `the numbered draft has no line ${said.line}` };
+      return { rule: 'line-unknown', because: `the numbered draft has no ${lineWord(line)}` };
     }
     return { items: byLine.map(({ id, number, hash }) => ({ edition: draft.name, id, number, hash })) };
   }
@@ -56,7 +61,7 @@ export function placeComment(
     byLine.length > 0 &&
     !byLine.some(l => here.some(i => i.id === l.id || isBelow(l.number, i.number)));
   if (!elsewhere) return { items };
-  return { items, note: `line ${said.line} lies in ${byLine[0]!.number}, not in ${clause}; the clause counts` };
+  return { items, note: `${lineWord(line)} lies in ${byLine[0]!.number}, not in ${clause}; the clause counts` };
 }
 
 type Known = readonly CitedEdition[];
@@ -134,13 +139,18 @@ function itemsNumbered({ name, entries }: CitedEdition, said: string, stored: bo
   return found;
 }
 
+/** `line 7`, whether the form says `7` or `line 7`. */
+const lineWord = (said: string) => (/^\d/.test(said) ? `line ${said}` : said);
+
 function cited(edition: CitedEdition, { id, number, hash }: CitedEdition['entries'][number]): CommentedItem {
   return { edition: edition.name, id, number, hash };
 }
 
 /** `41`, `41-43`, `lines 41 to 43`: the innermost items that hold these lines; none where it is no line. */
 function itemsAtLine(said: string, circulation: Circulation | undefined): readonly CirculatedItem[] | undefined {
-  const found = /^(?:lines? )?(\d{1,7})(?:\s*(?:-|–|to)\s*(\d{1,7}))?$/i.exec(said.trim());
+  const found = /^(?:(?:lines?|l\.|ln\.?|zeilen?|lignes?)\s*)?(\d{1,7})(?:\s*(?:-|–|to|bis)\s*(\d{1,7}))?$/i.exec(
+    said.trim(),
+  );
   if (!circulation || !found) return undefined;
   const [from, to] = [Number(found[1]), Number(found[2] ?? found[1])];
   return circulation.items.filter(i => i.first <= to && i.last >= from);

@@ -6,8 +6,6 @@ import type { FormComment } from './comments-form.ts';
 export interface FreshComment {
   readonly form: FormComment;
   readonly record: Omit<CommentRecord, 'code'>;
-  /** Where its first item stands in the draft; before all others for a comment on the whole. */
-  readonly position: number;
 }
 
 export interface Coded {
@@ -23,7 +21,7 @@ export interface Coded {
 
 /**
  * Gives each new comment its code: the commenter and a running number, on from the highest, in the order of the
- * clauses. A comment that is on record already keeps its code, so that a form can be read again; one whose clause or
+ * form: a reviewer counts the rows, and looks for the first comment under the first code. A comment that is on record already keeps its code, so that a form can be read again; one whose clause or
  * type could not be read is completed from the mended form.
  */
 export function codeComments(fresh: readonly FreshComment[], records: readonly CommentRecord[]): Coded {
@@ -63,7 +61,7 @@ export function codeComments(fresh: readonly FreshComment[], records: readonly C
     if (name !== undefined) numbers.set(name, Math.max(numbers.get(name) ?? 0, Number(number)));
   }
   const added: CommentRecord[] = [];
-  for (const [, { form, record }] of unknown.sort(([, a], [, b]) => a.position - b.position)) {
+  for (const [, { form, record }] of unknown) {
     const name = codeName(record.by);
     const number = (numbers.get(name) ?? 0) + 1;
     numbers.set(name, number);
@@ -129,6 +127,6 @@ function twice(form: FormComment, before: FormComment): Finding {
     severity: 'warning',
     subject: form.file,
     message: `${form.where} says the same as ${other.slice(0, 1).toLowerCase()}${other.slice(1)}; it is kept once.`,
-    place: { file: form.file, line: form.line },
+    place: { file: form.file },
   };
 }

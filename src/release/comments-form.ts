@@ -1,6 +1,6 @@
 import { COMMENT_TYPES, type CommentType } from '../model/comment.ts';
 import type { Finding } from '../model/finding.ts';
-import { capital } from '../model/said-words.ts';
+import { capital, counted } from '../model/said-words.ts';
 import { columnOf, type FormColumn, type FormHead, headOf } from './comments-columns.ts';
 
 /** A table of a form, of whatever file: a sheet, a table of a document, a csv file. */
@@ -88,6 +88,7 @@ export function readForm(file: string, grids: readonly FormGrid[], by?: string):
   named.delete('');
   const only = named.size === 1 ? [...named][0]! : undefined;
   const comments: FormComment[] = [];
+  const untyped: string[] = [];
   let empty = 0;
   for (const { part, row } of rows) {
     const grid = grids[part.grid]!;
@@ -111,17 +112,14 @@ export function readForm(file: string, grids: readonly FormGrid[], by?: string):
     const who = of('by') || by || only;
     if (who === undefined) {
       const told = `row ${read.line} does not say under MB/NC who comments; fill it in or give --by NAME. It was not read.`;
-      say('commenter-missing', 'error', grid, read.line, told);
+      say('commenter-missing', 'error', grid, 0, told);
       continue;
     }
     const type = typeOf(of('type'));
-    if (type === undefined) {
-      const [rule, told] =
-        of('type') === ''
-          ? ['type-missing', 'gives no type of comment']
-          : ['type-unknown', `gives "${short(of('type'))}" as the type of comment`];
-      say(rule, 'warning', grid, read.line, `row ${read.line} (${who}) ${told}; write ge, te or ed and read it again.`);
-    }
+    if (type === undefined && of('type') !== '') {
+      const told = `row ${read.line} (${who}) gives "${short(of('type'))}" as the type of comment`;
+      say('type-unknown', 'warning', grid, 0, `${told}; write ge, te or ed and read it again.`);
+    } else if (type === undefined) untyped.push(`${grid.place === '' ? '' : `${grid.place}, `}row ${read.line}`);
     comments.push({
       file,
       grid: part.grid,
@@ -139,10 +137,29 @@ export function readForm(file: string, grids: readonly FormGrid[], by?: string):
       observation: of('observation'),
     });
   }
+  if (untyped.length > 0) {
+    // Once for the form: a reviewer who has left out the column would be told so for each row.
+    const rows =
+      untyped.length > 6 ? `${untyped.slice(0, 5).join('; ')} and ${untyped.length - 5} more` : untyped.join('; ');
+    const told = `${counted(untyped.length, 'comment gives', 'comments give')} no type (${rows})`;
+    say(
+      'type-missing',
+      'warning',
+      undefined,
+      0,
+      `${told}; write ge (general), te (technical) or ed (editorial) and read the form again.`,
+    );
+  }
   if (parts.length > 0 && comments.length === 0 && !findings.some(f => f.severity !== 'note')) {
     say('form-empty', 'warning', undefined, 0, `${file} is a comment form without any comment.`);
   } else if (empty > 0) {
-    say('rows-without-comment', 'note', undefined, 0, `${file}: ${empty} rows say nothing under Comments.`);
+    say(
+      'rows-without-comment',
+      'note',
+      undefined,
+      0,
+      `${counted(empty, 'row says', 'rows say')} nothing under Comments.`,
+    );
   }
   return { comments, parts, findings };
 }

@@ -67,7 +67,9 @@ export interface ReviewPack {
   readonly publisher: string;
   readonly caution: string;
   readonly language: string;
+  /** The name of the draft, or of the edition where it is published. */
   readonly draft: string;
+  readonly published: boolean;
   readonly replaces: string;
   readonly items: readonly PackItem[];
   readonly withdrawn: readonly PackWithdrawal[];
@@ -116,6 +118,7 @@ export function reviewPack(
     caution: settings.caution ?? '',
     language: settings.language,
     draft: header.name,
+    published: header.state === 'published',
     replaces,
     items,
     withdrawn: joint.from.entries.flatMap(entry => {

@@ -62,7 +62,7 @@ describe('a draft sent out for comment', () => {
     };
     const gone = fill('Withdrawn', 2, { 'MB/NC': 'UVA', Type: 'te', Comments: 'Keep it.' });
     const link = fill('Links', 4, { 'MB/NC': 'UVA', Type: 'te', Comments: 'No heir of it.' });
-    const item = fill('Draft', 5, { 'MB/NC': 'UVA', Type: 'ed', 'Proposed change': 'Better words.' });
+    const item = fill('Edition', 5, { 'MB/NC': 'UVA', Type: 'ed', 'Proposed change': 'Better words.' });
     await workbook.xlsx.writeFile(xlsx);
     const read = await readForms(ports, catalog, { files: [xlsx], edition: '2024' });
     expect(read.findings.filter(f => f.severity !== 'note')).toEqual([]);

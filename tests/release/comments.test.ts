@@ -87,7 +87,7 @@ describe('an observation is an answer only where it begins with one', () => {
 });
 
 describe('reading forms into a catalog', () => {
-  it('gives codes by commenter in the order of the clauses, and adds nothing the second time', async () => {
+  it('gives codes by commenter in the order of the form, and adds nothing the second time', async () => {
     const { catalog, ports, dir } = await catalogWithDraft();
     const file = csv(
       'UVA,,2.1,,te,Later.,,',
@@ -97,10 +97,10 @@ describe('reading forms into a catalog', () => {
     );
     const first = await readForms(ports, catalog, { files: [file], edition: '2030' });
     expect(first.added.map(r => [r.code, r.clause, r.items.map(i => i.id).join()])).toEqual([
-      ['UVA-001', undefined, ''],
-      ['UVA-002', '1.1', 'w1a'],
+      ['UVA-001', '2.1', 'w2a'],
       ['LVA-001', '1.2', 'w1b'],
-      ['UVA-003', '2.1', 'w2a'],
+      ['UVA-002', '1.1', 'w1a'],
+      ['UVA-003', undefined, ''],
     ]);
     const tip = readFileSync(join(dir, 'refs/heads/main'), 'utf8');
     const again = await readForms(ports, catalog, { files: [file], edition: '2030' });
@@ -167,22 +167,22 @@ describe('answering', () => {
       'items/w3.json': () => '{"id":"w3","title":"W"}',
     });
     const { comments } = await listComments(catalog, { edition: '2030' });
-    expect(comments.map(toldNow)).toEqual(['2.1', '1.1', 'gone']);
-    const later = { ...accepted, code: 'UVA-002' };
+    expect(comments.map(toldNow)).toEqual(['1.1', 'gone', '2.1']);
+    const later = { ...accepted, code: 'UVA-001' };
 
     const loose = await answerComment(ports, catalog, later);
     expect(loose.findings.map(f => f.rule)).toEqual(['comment-without-change']);
-    const same = await answerComment(ports, catalog, { edition: '2030', code: 'uva-002', change: '1.1' });
+    const same = await answerComment(ports, catalog, { edition: '2030', code: 'uva-001', change: '1.1' });
     expect(same.findings.map(f => f.rule)).toEqual(['comment-unchanged']);
     const commit = changeDraft(dir, { 'items/w2.json': text => text.replace('Set w2.', 'Set w2 so.') });
-    const now = await answerComment(ports, catalog, { edition: '2030', code: 'UVA-002', change: '1.1' });
+    const now = await answerComment(ports, catalog, { edition: '2030', code: 'UVA-001', change: '1.1' });
     expect(now.findings).toEqual([]);
-    const by = await answerComment(ports, catalog, { edition: '2030', code: 'UVA-002', change: commit.slice(0, 9) });
+    const by = await answerComment(ports, catalog, { edition: '2030', code: 'UVA-001', change: commit.slice(0, 9) });
     expect(by.record.answer?.change).toEqual({ commit });
     const { open } = await listComments(catalog, { edition: '2030' });
     expect(open.map(f => f.rule)).toEqual(['comment-open', 'comment-open']);
     const under = await listComments(catalog, { edition: '2030', clause: '2' });
-    expect(under.comments.map(c => c.record.code)).toEqual(['UVA-001']);
+    expect(under.comments.map(c => c.record.code)).toEqual(['UVA-003']);
   });
 
   it('needs a reason for a no, refuses a second answer, and knows no change that is not in the draft', async () => {
@@ -312,7 +312,6 @@ describe('records', () => {
     const { code: _, ...said } = record;
     const fresh = ['Upper Vale', 'UPPER-VALE'].map((by, at) => ({
       form: { ...(form as object), at } as never,
-      position: at,
       record: { ...said, by, comment: `c${at}` },
     }));
     const { added } = codeComments(fresh, [{ ...record, code: 'UPPERVALE-009', by: 'x' }]);

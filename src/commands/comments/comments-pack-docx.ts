@@ -1,4 +1,5 @@
 import { fixedPackage } from '../../exports/fixed-package.ts';
+import { capital } from '../../model/said-words.ts';
 import { FORM_HEADERS } from '../../release/comments-columns.ts';
 import { MARK_MEANINGS, type ReviewPack } from '../../release/review-pack.ts';
 import { type Docx, type DocxText, docxTable } from './comments-docx-table.ts';
@@ -10,7 +11,8 @@ const BLANK_ROWS = 12;
 export async function packDocx(pack: ReviewPack, day: string): Promise<Uint8Array> {
   const docx = await import('docx');
   const { Document, Footer, HeadingLevel, Packer, PageNumber, PageOrientation, Paragraph, TextRun } = docx;
-  const title = `Draft ${pack.draft} for comment`;
+  const kind = pack.published ? 'edition' : 'draft';
+  const title = `${capital(kind)} ${pack.draft} for comment`;
   const heading = (text: string) =>
     new Paragraph({ text, heading: HeadingLevel.HEADING_1, keepNext: true, spacing: { before: 360, after: 120 } });
   const said = (text: string) => new Paragraph({ text, spacing: { after: 120 } });
@@ -38,7 +40,7 @@ export async function packDocx(pack: ReviewPack, day: string): Promise<Uint8Arra
             children: [
               new Paragraph({
                 children: [
-                  new TextRun({ children: [`${pack.title} · draft ${pack.draft} · `, PageNumber.CURRENT], size: 16 }),
+                  new TextRun({ children: [`${pack.title} · ${kind} ${pack.draft} · `, PageNumber.CURRENT], size: 16 }),
                 ],
               }),
             ],
@@ -46,12 +48,12 @@ export async function packDocx(pack: ReviewPack, day: string): Promise<Uint8Arra
         },
         children: [
           new Paragraph({ text: pack.title, heading: HeadingLevel.TITLE }),
-          said(`${title}, beside ${pack.replaces}, which it is to replace. ${day}.`),
+          said(`${title}, beside ${pack.replaces}, which it ${pack.published ? 'replaced' : 'is to replace'}. ${day}.`),
           ...(pack.caution ? [said(`Caution: ${pack.caution}`)] : []),
           said(
             `Cite the number of a clause, or of a line where there is none. Of what is to go, cite the old number with its edition, as it stands in the table. Write into the last columns of "What is withdrawn", or into the form at the end; any table with the same columns will do. Marks: ${marks.join(', ')}.`,
           ),
-          heading('The draft'),
+          heading(`The ${kind}`),
           draftTable(docx, pack),
           ...(pack.withdrawn.length > 0 ? [heading('What is withdrawn'), withdrawnTable(docx, pack)] : []),
           heading('Comments'),

@@ -5,6 +5,7 @@ import { writeXlsx } from '../../tables/write-xlsx.ts';
 const [WHO, LINE, CLAUSE, , TYPE, COMMENTS, PROPOSED, OBSERVATIONS] = FORM_HEADERS;
 /** What a reviewer fills in, on whichever sheet; each sheet can be read as a form. */
 const FILLED_IN = [WHO, TYPE, COMMENTS, PROPOSED, OBSERVATIONS];
+const MARK = 'Mark (see sheet Marks)';
 const BLANK = [14, 12, 40, 40, 30];
 
 /** The pack as a workbook: a form, the draft beside the old texts, what is withdrawn, and every link. */
@@ -12,8 +13,8 @@ export function packXlsx(pack: ReviewPack): Uint8Array {
   return writeXlsx([
     { name: 'Comments', header: FORM_HEADERS, rows: [], widths: [10, 10, 18, 20, 12, 50, 50, 30] },
     {
-      name: 'Draft',
-      header: [LINE, CLAUSE, 'Mark', 'Title', `Text of ${pack.draft}`, `Text of ${pack.replaces}`, 'Why', ...FILLED_IN],
+      name: pack.published ? 'Edition' : 'Draft',
+      header: [LINE, CLAUSE, MARK, 'Title', `Text of ${pack.draft}`, `Text of ${pack.replaces}`, 'Why', ...FILLED_IN],
       widths: [10, 12, 8, 24, 50, 50, 36, ...BLANK],
       rows: pack.items.map(({ entry, mark, lines, old, why }) => [
         range(lines),
@@ -32,7 +33,7 @@ export function packXlsx(pack: ReviewPack): Uint8Array {
       name: 'Withdrawn',
       header: [
         CLAUSE,
-        'Mark',
+        MARK,
         'Title',
         'What it says',
         'Why it goes',
@@ -45,7 +46,7 @@ export function packXlsx(pack: ReviewPack): Uint8Array {
     },
     {
       name: 'Links',
-      header: [CLAUSE, 'Title before', 'Title in the draft', 'What becomes of it', 'Why', ...FILLED_IN],
+      header: [CLAUSE, 'Title before', `Title in ${pack.draft}`, 'What becomes of it', 'Why', ...FILLED_IN],
       widths: [24, 28, 28, 14, 36, ...BLANK],
       rows: pack.links.map(l => [l.clause, l.oldTitle, l.newTitle, l.fate, l.why.join(' ')]),
     },

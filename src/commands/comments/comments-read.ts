@@ -47,8 +47,6 @@ export async function readForms(ports: Ports, catalog: Catalog, request: ReadFor
   const { edition, records, circulations } = stored;
   const circulation = chosenRound(circulations, request.round, edition);
   const { draft, others } = await citedEditions(catalog, edition, circulation);
-  const positions = new Map<string, number>(draft.entries.map((e, at) => [e.id, at]));
-  for (const e of others.flatMap(o => o.entries)) if (!positions.has(e.id)) positions.set(e.id, positions.size);
   const findings: Finding[] = [...stored.findings];
   const fresh: FreshComment[] = [];
   for (const file of request.files) {
@@ -63,14 +61,13 @@ export async function readForms(ports: Ports, catalog: Catalog, request: ReadFor
           severity,
           subject: file,
           message: `${comment.where}: ${told}`,
-          place: { file, line: comment.line },
+          place: { file },
         });
       if ('because' in placed) say(placed.rule, 'warning', `${placed.because}. It is kept, but not placed.`);
       else if (placed.note !== undefined) say('line-elsewhere', 'note', `${placed.note}.`);
       const items = 'items' in placed ? placed.items : [];
-      const first = items[0] && positions.get(items[0].id);
       const record = recordOf(comment, edition, circulation?.round, items, 'because' in placed);
-      fresh.push({ form: comment, record, position: first ?? ('because' in placed ? positions.size : -1) });
+      fresh.push({ form: comment, record });
     }
   }
   const coded = codeComments(fresh, records);
@@ -205,5 +202,5 @@ function unansweredNotes(
 }
 
 function note(form: FormComment, rule: string, message: string): Finding {
-  return { rule, severity: 'note', subject: form.file, message, place: { file: form.file, line: form.line } };
+  return { rule, severity: 'note', subject: form.file, message, place: { file: form.file } };
 }

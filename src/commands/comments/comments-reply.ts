@@ -24,6 +24,8 @@ export interface ReplyReport {
   readonly files: readonly string[];
   /** Comments in the replies that nobody has answered. */
   readonly open: number;
+  /** Codes of those whose clause was not found in the draft. */
+  readonly unplaced: readonly string[];
 }
 
 const HEAD = ['Code', 'Clause', 'Today', 'Type', 'Comment', 'Proposed change', 'Answer', 'Reason'] as const;
@@ -46,7 +48,11 @@ export async function replyToComments(ports: Ports, catalog: Catalog, request: R
     else outputs.push([path, await replyDocx(settings, edition, own[0]!.record.by, rows)]);
   }
   await writeTogether(ports.files, outputs);
-  return { files: outputs.map(([path]) => path), open: comments.filter(c => !c.record.answer).length };
+  return {
+    files: outputs.map(([path]) => path),
+    open: comments.filter(c => !c.record.answer).length,
+    unplaced: comments.flatMap(c => (c.record.unplaced ? [c.record.code] : [])),
+  };
 }
 
 function rowOf(listed: CommentNow, numbers: ReadonlyMap<string, string>): string[] {

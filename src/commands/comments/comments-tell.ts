@@ -25,6 +25,7 @@ export function tellComments({ comments, records, edition, open }: ListedComment
     const n = records.filter(r => r.answer?.disposition === d).length;
     return n > 0 ? [`${TOLD[d].toLowerCase()} ${n}`] : [];
   });
+  const untyped = comments.filter(c => c.record.type === undefined).length;
   const unanswered = records.filter(r => !r.answer).length;
   const waiting = (rule: string) => open.filter(f => f.rule === rule).length;
   const [unlinked, same] = [waiting('comment-without-change'), waiting('comment-unchanged')];
@@ -33,6 +34,7 @@ export function tellComments({ comments, records, edition, open }: ListedComment
   return [
     ...lines,
     `${counted(records.length, 'comment', 'comments')} on ${edition} by ${people}${shown}: ${totals}.`,
+    ...(untyped > 0 ? [`?: ${counted(untyped, 'comment gives', 'comments give')} no type (ge, te or ed).`] : []),
     ...(same > 0 ? [`${same} accepted, and the item that is to answer them says what was circulated.`] : []),
     ...(unlinked > 0
       ? [`${unlinked} accepted, and no change answers them yet: comments answer CODE --change NUMBER`]

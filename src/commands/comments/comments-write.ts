@@ -47,7 +47,7 @@ export async function writeForm(ports: Ports, catalog: Catalog, request: WriteFo
         severity: 'warning',
         subject: form,
         message: told,
-        place: { file: form, line: comment.line },
+        place: { file: form },
       });
     if (!record) {
       say('comment-not-on-record', `${comment.where} is not on record; read the form with: comments read`);
@@ -84,7 +84,7 @@ export async function writeForm(ports: Ports, catalog: Catalog, request: WriteFo
       severity: 'warning',
       subject: form,
       message,
-      place: { file: form, line },
+      place: { file: form },
     });
   }
   await ports.files.write(out, bytes);
@@ -106,7 +106,6 @@ function codesIn(
       .filter(c => !codes.has(c))
       .map(form => ({
         form,
-        position: 0,
         record: {
           edition,
           ...(round === 0 ? {} : { round }),
