@@ -1,75 +1,47 @@
 import type { Command } from 'commander';
-import type { DateOrder } from '../carryover/jobs/calendar-date.ts';
-import type { ToldColumns } from '../carryover/jobs/columns.ts';
-import { agencyRules } from '../commands/carrying/agency-rules.ts';
 import { readCrosswalkRows } from '../commands/databases/database-crosswalk.ts';
 import { carryDatabaseJobs, type DatabaseJobsReport } from '../commands/databases/db-jobs.ts';
 import { undoDatabaseRun } from '../commands/databases/undo-database.ts';
-import { readCrosswalk } from '../commands/reading/read-crosswalk.ts';
-import { waysTo } from '../commands/reading/ways-to.ts';
 import { openDatabase } from '../databases/open-database.ts';
 import { CatalogError } from '../model/errors.ts';
-import { portsOf, readingCatalog } from './context.ts';
+import { readJobOptions, type TypedJobOptions } from './job-options.ts';
 import { toldOutcomes } from './jobs-told.ts';
 import { keepAnswered } from './keep-answered.ts';
 import { count, printJson, printLines, reportFindings } from './print.ts';
 
-export interface CarryDatabaseOptions {
+export interface CarryDatabaseOptions extends TypedJobOptions {
   readonly db: string;
   readonly table?: string;
-  readonly from?: string;
-  readonly to?: string;
   readonly batch?: number;
   readonly dryRun?: boolean;
   readonly undo?: string;
-  readonly json?: boolean;
-  readonly column?: ToldColumns;
-  readonly policy?: string;
-  readonly agency?: string;
-  readonly dates?: DateOrder;
-  readonly typeName?: Readonly<Record<string, string>>;
-  readonly decisions?: string;
-  readonly decisionsOut?: string;
-  readonly keepDecisions?: boolean;
-  readonly priceChanges?: string;
 }
 
 /** Carries the jobs of a table in a database, or takes such a run back. */
-export async function carryDatabase(command: Command, options: CarryDatabaseOptions): Promise<void> {
-  if (options.undo !== undefined) return undo(options.db, options.undo, options.json === true);
-  const { table, from, to, dryRun = false, batch, dates, typeName, decisions, decisionsOut, priceChanges } = options;
+export async function carryDatabase(command: Command, typed: CarryDatabaseOptions): Promise<void> {
+  if (typed.undo !== undefined) return undo(typed.db, typed.undo, typed.json === true);
+  const { table, from, to, dryRun = false, batch } = typed;
   if (table === undefined || from === undefined || to === undefined) {
     throw new CatalogError('BadArgument', 'Name the table and both editions: --table jobs --from 2018 --to 2024.');
   }
-  const catalog = await readingCatalog(command);
-  const { joint, marks } = await readCrosswalk(catalog, from, to);
-  const ports = portsOf(command);
-  const way = { from: joint.from.header.name, to: joint.to.header.name };
-  const { findings, ...rules } = await agencyRules(ports, catalog, options, way);
-  const db = await openDatabase(options.db, { readOnly: dryRun });
+  const { catalog, ports, joint, marks, findings, options } = await readJobOptions(command, typed, from, to);
+  const db = await openDatabase(typed.db, { readOnly: dryRun });
   try {
     const report = await carryDatabaseJobs(
       ports,
       db,
       { joint, marks },
       {
+        ...options,
         table,
         dryRun,
-        columns: options.column ?? {},
-        others: () => waysTo(catalog, joint.to.header.name, joint.from.header.name),
         crosswalk: one => readCrosswalkRows(catalog, one),
         ...(batch === undefined ? {} : { batch }),
-        ...rules,
-        ...(dates === undefined ? {} : { dates }),
-        ...(typeName === undefined ? {} : { typeNames: typeName }),
-        ...(decisions === undefined ? {} : { decisions }),
-        ...(decisionsOut === undefined ? {} : { decisionsOut }),
-        ...(priceChanges === undefined ? {} : { priceChanges }),
       },
     );
-    if (options.json) printJson(report);
-    else printLines(linesOf(report, options.db));
-    await keepAnswered(command, options, report.answered);
+    if (typed.json) printJson(report);
+    else printLines(linesOf(report, typed.db));
+    await keepAnswered(command, typed, report.answered);
     reportFindings([...findings, ...report.findings]);
   } finally {
     await db.close();

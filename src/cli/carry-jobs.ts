@@ -1,39 +1,21 @@
 import { type Command, InvalidArgumentError, Option } from 'commander';
-import type { DateOrder } from '../carryover/jobs/calendar-date.ts';
-import type { ToldColumns } from '../carryover/jobs/columns.ts';
 import { stateOf } from '../carryover/jobs/states.ts';
-import { agencyRules } from '../commands/carrying/agency-rules.ts';
 import { carryJobs, type JobsReport } from '../commands/jobs/carry-jobs.ts';
-import { readCrosswalk } from '../commands/reading/read-crosswalk.ts';
-import { waysTo } from '../commands/reading/ways-to.ts';
 import { CatalogError } from '../model/errors.ts';
-import { portsOf, readingCatalog } from './context.ts';
+import { readJobOptions, type TypedJobOptions } from './job-options.ts';
 import { toldOutcomes } from './jobs-told.ts';
 import { keepAnswered } from './keep-answered.ts';
 import { count, printJson, printLines, reportFindings } from './print.ts';
 import { toldColumn } from './told-column.ts';
 
-interface CarryJobsOptions {
+interface CarryJobsOptions extends TypedJobOptions {
   readonly db?: string;
   readonly table?: string;
   readonly batch?: number;
   readonly dryRun?: boolean;
   readonly undo?: string;
-  readonly from?: string;
-  readonly to?: string;
   readonly out?: string;
-  readonly json?: boolean;
-  readonly column?: ToldColumns;
   readonly sheet?: string;
-  readonly policy?: string;
-  readonly agency?: string;
-  readonly dates?: DateOrder;
-  readonly typeName?: Readonly<Record<string, string>>;
-  readonly stateName?: Readonly<Record<string, string>>;
-  readonly decisions?: string;
-  readonly decisionsOut?: string;
-  readonly keepDecisions?: boolean;
-  readonly priceChanges?: string;
 }
 
 export function addCarryJobs(carry: Command): void {
@@ -98,15 +80,15 @@ Example:
   fishplate carry jobs --db sqlite:works.db --undo 1f0c2d3e4a5b6c7d`,
     )
     .allowExcessArguments()
-    .action(async (input: string | undefined, options: CarryJobsOptions, command: Command) => {
-      const { db, from, to, out } = options;
-      refuseMixed(options);
+    .action(async (input: string | undefined, typed: CarryJobsOptions, command: Command) => {
+      const { db, from, to, out } = typed;
+      refuseMixed(typed);
       refuseMore(command.args);
       if (db !== undefined) {
         if (input !== undefined || out !== undefined) {
           throw new CatalogError('BadArgument', 'With --db the jobs are in a table: name it with --table, no file.');
         }
-        return (await import('./carry-database.ts')).carryDatabase(command, { ...options, db });
+        return (await import('./carry-database.ts')).carryDatabase(command, { ...typed, db });
       }
       if (input === undefined || from === undefined || to === undefined || out === undefined) {
         throw new CatalogError(
@@ -114,29 +96,12 @@ Example:
           'Name the file of jobs, both editions and the output: carry jobs jobs.csv --from 2018 --to 2024 --out new.csv.',
         );
       }
-      const catalog = await readingCatalog(command);
-      const { joint, marks } = await readCrosswalk(catalog, from, to);
-      const ports = portsOf(command);
-      const { sheet, dates, typeName, stateName, decisions, decisionsOut, priceChanges } = options;
-      const way = { from: joint.from.header.name, to: joint.to.header.name };
-      const { findings, ...rules } = await agencyRules(ports, catalog, options, way);
-      const report = await carryJobs(ports, joint, marks, {
-        input,
-        out,
-        columns: options.column ?? {},
-        others: () => waysTo(catalog, joint.to.header.name, joint.from.header.name),
-        ...(sheet === undefined ? {} : { sheet }),
-        ...rules,
-        ...(dates === undefined ? {} : { dates }),
-        ...(typeName === undefined ? {} : { typeNames: typeName }),
-        ...(stateName === undefined ? {} : { stateNames: stateName }),
-        ...(decisions === undefined ? {} : { decisions }),
-        ...(decisionsOut === undefined ? {} : { decisionsOut }),
-        ...(priceChanges === undefined ? {} : { priceChanges }),
-      });
-      if (options.json) printJson(report);
+      const { ports, joint, marks, findings, options } = await readJobOptions(command, typed, from, to);
+      const sheet = typed.sheet === undefined ? {} : { sheet: typed.sheet };
+      const report = await carryJobs(ports, joint, marks, { ...options, ...sheet, input, out });
+      if (typed.json) printJson(report);
       else printLines(jobsLines(report));
-      await keepAnswered(command, options, report.answered);
+      await keepAnswered(command, typed, report.answered);
       reportFindings([...findings, ...report.findings]);
     });
 }
@@ -144,9 +109,7 @@ Example:
 /** An option that would be passed over in silence is refused. */
 function refuseMixed(options: CarryJobsOptions): void {
   const inside = options.db !== undefined;
-  const words: readonly (keyof CarryJobsOptions)[] = inside
-    ? ['sheet', 'stateName']
-    : ['table', 'batch', 'dryRun', 'undo'];
+  const words: readonly (keyof CarryJobsOptions)[] = inside ? ['sheet'] : ['table', 'batch', 'dryRun', 'undo'];
   const wrong = words.find(word => !isEmpty(options[word]));
   if (wrong === undefined) return;
   const said = `--${wrong.replace(/[A-Z]/g, c => `-${c.toLowerCase()}`)}`;

@@ -15,29 +15,33 @@ export function numbersOfOthers(joint: Joint): ReadonlySet<string> {
 }
 
 /**
- * Counts the lines whose number may be cut. A csv file does not tell numbers from text; but where one number has kept
+ * Counts the lines whose number may be cut. Texts do not tell whether they were numbers once; but where one number has kept
  * its last zero, none was cut.
  *
- * @param cells the number cell of each line
+ * @param cells number cells, each with how many lines have it
  */
-export async function countCut(joint: Joint, cells: AsyncIterable<string>): Promise<CutNumbers> {
+export async function countCut(
+  joint: Joint,
+  cells: AsyncIterable<readonly [cell: string, lines: number]>,
+): Promise<CutNumbers> {
   const cuttable = numbersOfOthers(joint);
-  const lines = new Map<string, number>();
-  if (cuttable.size === 0) return lines;
-  for await (const cell of cells) {
+  const found = new Map<string, number>();
+  if (cuttable.size === 0) return found;
+  for await (const [cell, lines] of cells) {
     const { number } = readNumberCell(joint, cell);
     if (KEPT_ZERO.test(number)) return new Map();
-    if (cuttable.has(number)) lines.set(number, (lines.get(number) ?? 0) + 1);
+    if (cuttable.has(number)) found.set(number, (found.get(number) ?? 0) + lines);
   }
-  return lines;
+  return found;
 }
 
-export function cutFindings(joint: Joint, file: string, cut: CutNumbers): readonly Finding[] {
+/** @param subject the file or the table in a database */
+export function cutFindings(joint: Joint, subject: string, cut: CutNumbers): readonly Finding[] {
   return [...cut].map(([number, lines]) => ({
     rule: 'perhaps-cut',
     severity: 'warning',
-    subject: file,
-    message: `${number} stands on ${lines} ${lines === 1 ? 'line' : 'lines'}, and ${number}0, which ${joint.from.header.name} prints too, on none: if a spreadsheet saved this file, it may have cut ${number}0 to ${number}. Look at the original order; no such line is folded into another.`,
+    subject,
+    message: `${number} stands on ${lines} ${lines === 1 ? 'line' : 'lines'}, and ${number}0, which ${joint.from.header.name} prints too, on none: if a spreadsheet saved this table, it may have cut ${number}0 to ${number}. Look at the original order; no such line is folded into another.`,
     data: { number, lines },
   }));
 }

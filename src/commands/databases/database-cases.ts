@@ -1,8 +1,10 @@
+import { type CutNumbers, countCut } from '../../carryover/jobs/cut-numbers.ts';
 import { governingEdition } from '../../carryover/jobs/governing-edition.ts';
 import type { Governed } from '../../carryover/jobs/job-case.ts';
 import type { JobCases, KnownCase } from '../../carryover/jobs/job-cases.ts';
 import type { JobPolicy } from '../../carryover/jobs/job-policy.ts';
 import { governedBy } from '../../carryover/jobs/jobs.ts';
+import type { Joint } from '../../crosswalk/joint.ts';
 import type { Database, Value } from '../../databases/database.ts';
 import { quoted } from '../../databases/quoted.ts';
 import { type Place, pagesOf, tableIn } from '../../databases/shape.ts';
@@ -18,6 +20,7 @@ export interface DatabaseRun {
   readonly shapes: RunShapes;
   readonly cells: JobCells;
   readonly cases: JobCases;
+  readonly joint: Joint;
   readonly policy?: { readonly rules: JobPolicy; readonly days: JobDays; readonly newest: string };
   /** Told of each outcome that goes to the newer edition, with its number. */
   readonly met?: (outcome: number, known: KnownCase) => void;
@@ -42,10 +45,12 @@ export async function findCases({ db, place, shapes, cells }: DatabaseRun): Prom
  * Answers the cases by the same pure function that answers the lines of a file, and writes the outcomes.
  *
  * @param write without it only the counts are taken: the tables stand already
+ * @returns the numbers that a spreadsheet may have cut before the table was filled: their lines fold into none
  */
-export async function answerCases(run: DatabaseRun, write: boolean): Promise<void> {
+export async function answerCases(run: DatabaseRun, write: boolean): Promise<CutNumbers> {
   const { db, place, shapes, cells, cases, policy, met } = run;
-  const outcomes = new OutcomeWriter(run);
+  const cut = await countCut(run.joint, textNumbers(run));
+  const outcomes = new OutcomeWriter(run, cut);
   const table = tableIn(db, place, shapes.cases.name);
   for await (const page of pagesOf(db, table, 'case_no')) {
     const told: Value[][] = [];
@@ -90,6 +95,14 @@ export async function answerCases(run: DatabaseRun, write: boolean): Promise<voi
       ...(policy ? [shapes.rule, shapes.answer] : []),
     ])
       await db.measured(tableIn(db, place, s.name));
+  }
+  return cut;
+}
+
+/** The number cells that are texts, each with how many lines have it: a column of numbers tells what it has cut. */
+async function* textNumbers({ db, place, shapes }: DatabaseRun): AsyncGenerator<readonly [string, number]> {
+  for await (const page of pagesOf(db, tableIn(db, place, shapes.cases.name), 'case_no')) {
+    for (const { number, is_number, lines } of page) if (Number(is_number) !== 1) yield [String(number), Number(lines)];
   }
 }
 

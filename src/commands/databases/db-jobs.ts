@@ -1,20 +1,17 @@
-import type { DateOrder } from '../../carryover/jobs/calendar-date.ts';
-import { type Columns, findColumns, namesEditions, type ToldColumns } from '../../carryover/jobs/columns.ts';
+import { findColumns, namesEditions } from '../../carryover/jobs/columns.ts';
+import { type CutNumbers, cutFindings } from '../../carryover/jobs/cut-numbers.ts';
 import type { JobCase } from '../../carryover/jobs/job-case.ts';
 import { jobCases, tightens } from '../../carryover/jobs/job-cases.ts';
 import { JobNotes } from '../../carryover/jobs/job-notes.ts';
-import type { JobPolicy } from '../../carryover/jobs/job-policy.ts';
 import type { Way } from '../../carryover/jobs/job-reader.ts';
-import type { CaseCount, JobTotals } from '../../carryover/jobs/jobs.ts';
-import type { Question } from '../../carryover/questions.ts';
+import type { JobTotals } from '../../carryover/jobs/jobs.ts';
 import type { Database, TheirTable } from '../../databases/database.ts';
 import { quoted } from '../../databases/quoted.ts';
 import { addKeys, makeTable, type Place, tableIn } from '../../databases/shape.ts';
 import { CatalogError } from '../../model/errors.ts';
-import type { Finding } from '../../model/finding.ts';
-import type { JobAnswer } from '../../model/job-answer.ts';
-import { type GivenDecisions, readDecisions } from '../carrying/read-decisions.ts';
+import { readDecisions } from '../carrying/read-decisions.ts';
 import { type BesideOptions, tablesBeside } from '../carrying/tables-beside.ts';
+import { type CarriedJobs, caseOptions, type JobOptions, severalEditions } from '../jobs/job-options.ts';
 import { SAMPLE } from '../jobs/job-source.ts';
 import { priceChanges } from '../jobs/price-changes.ts';
 import { writeTogether } from '../ports/commit-all.ts';
@@ -45,15 +42,9 @@ import {
 } from './database-runs.ts';
 import { LAYOUT, runShapes, tablesOf } from './database-shapes.ts';
 
-export interface DatabaseJobsOptions extends GivenDecisions, BesideOptions {
+export interface DatabaseJobsOptions extends JobOptions {
   /** The table of jobs, with its schema where it needs one. */
   readonly table: string;
-  readonly columns?: ToldColumns;
-  /** Other editions that lines may cite; asked for only where the table names editions. */
-  readonly others?: () => Promise<ReadonlyMap<string, Way>>;
-  readonly policy?: JobPolicy;
-  readonly dates?: DateOrder;
-  readonly typeNames?: Readonly<Record<string, string>>;
   /** Lines in one transaction; absent: all in one, together with everything else. */
   readonly batch?: number;
   /** Works everything out in temporary tables, and leaves nothing. */
@@ -62,7 +53,7 @@ export interface DatabaseJobsOptions extends GivenDecisions, BesideOptions {
   readonly crosswalk: (way: Way) => Promise<CrosswalkRows>;
 }
 
-export interface DatabaseJobsReport {
+export interface DatabaseJobsReport extends CarriedJobs {
   readonly database: string;
   readonly table: string;
   /** By which the run is taken back. */
@@ -72,14 +63,6 @@ export interface DatabaseJobsReport {
   readonly dryRun: boolean;
   /** Tables and views that stand beside theirs now, those for reading first. */
   readonly made: readonly string[];
-  readonly columns: Columns;
-  readonly totals: JobTotals;
-  readonly cases: readonly CaseCount[];
-  readonly questions: readonly Question[];
-  readonly editions: Readonly<Record<string, number>>;
-  readonly findings: readonly Finding[];
-  /** Answers of the questionnaire that were of use, to be kept for later runs. */
-  readonly answered: readonly Omit<JobAnswer, 'date'>[];
 }
 
 /**
@@ -116,8 +99,7 @@ export async function carryDatabaseJobs(
   const others = namesEditions(sample, columns) && options.others ? await options.others() : new Map<string, Way>();
   const cases = jobCases(joint, marks, columns, new JobNotes(columns), {
     others,
-    ...(options.typeNames ? { typeNames: options.typeNames } : {}),
-    ...(policy ? { policy } : {}),
+    ...caseOptions(options),
     ...(decisions ? { decisions } : {}),
   });
   const governed = policy !== undefined;
@@ -130,6 +112,7 @@ export async function carryDatabaseJobs(
     shapes,
     cells: jobCells(db, theirs, columns, policy, dated?.columns ?? []),
     cases,
+    joint,
     ...(policy && dated ? { policy: { rules: policy, days: dated.days, newest: joint.to.header.name } } : {}),
     ...(options.priceChanges === undefined
       ? {}
@@ -139,10 +122,10 @@ export async function carryDatabaseJobs(
           },
         }),
   };
-  const { typeNames, dates, kept } = options;
+  const { typeNames, stateNames, dates, kept } = options;
   const record: RunRecord = {
     run: runId(
-      [LAYOUT, theirs, joint.from, joint.to, joint.crosswalk, columns, policy, typeNames, dates, kept],
+      [LAYOUT, theirs, joint.from, joint.to, joint.crosswalk, columns, policy, typeNames, stateNames, dates, kept],
       decisionBytes,
     ),
     table: theirs.name,
@@ -153,6 +136,7 @@ export async function carryDatabaseJobs(
     doneTo: undefined,
   };
 
+  let cut: CutNumbers = new Map();
   const start = async () => {
     progress('reading which cases there are');
     if (dryRun) await makeCrosswalkTables(db, place);
@@ -169,7 +153,7 @@ export async function carryDatabaseJobs(
     for (const shape of tablesOf(shapes, governed)) await makeTable(db, place, shape, late.includes(shape));
     if (!dryRun) await writeRun(db, place, record, ways.map(crosswalkName));
     await findCases(run);
-    await answerCases(run, true);
+    cut = await answerCases(run, true);
   };
 
   const finish = async (): Promise<Pick<JobTotals, 'folded' | 'added'>> => {
@@ -202,7 +186,7 @@ export async function carryDatabaseJobs(
     });
   } else {
     const before = (await readRuns(db, place))?.find(r => r.run === record.run && !r.finished);
-    if (before) await answerCases(run, false);
+    if (before) cut = await answerCases(run, false);
     else await db.together(start);
     let after = before?.doneTo === undefined ? undefined : (JSON.parse(before.doneTo) as LineKey | null);
     // `null`: all batches were done, and what takes all lines was not.
@@ -224,7 +208,6 @@ export async function carryDatabaseJobs(
       throw error;
     }
   }
-  const cited = cases.editions();
   const { lines, outcomes, closed } = cases.totals();
   return {
     database: db.name,
@@ -238,8 +221,8 @@ export async function carryDatabaseJobs(
     totals: { lines, outcomes, closed, ...rest, agree: true },
     cases: cases.counts(),
     questions: options.decisionsOut === undefined ? [] : cases.questions(),
-    editions: cited.size > 1 ? Object.fromEntries(cited) : {},
-    findings: [...(dated?.days.findings ?? []), ...cases.findings()],
+    editions: severalEditions(cases.editions()),
+    findings: [...(dated?.days.findings ?? []), ...cutFindings(joint, options.table, cut), ...cases.findings()],
     answered: decisions?.toKeep(record) ?? [],
   };
 }

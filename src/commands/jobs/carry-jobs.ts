@@ -1,65 +1,41 @@
-import type { DateOrder } from '../../carryover/jobs/calendar-date.ts';
-import { type Columns, findColumns, namesEditions, type ToldColumns } from '../../carryover/jobs/columns.ts';
+import { type Columns, findColumns, namesEditions } from '../../carryover/jobs/columns.ts';
 import { countCut, cutFindings } from '../../carryover/jobs/cut-numbers.ts';
 import { hasOurColumns } from '../../carryover/jobs/job-case.ts';
-import type { JobPolicy } from '../../carryover/jobs/job-policy.ts';
-import type { Way } from '../../carryover/jobs/job-reader.ts';
-import { type CarrierOptions, type CaseCount, type JobTotals, jobCarrier } from '../../carryover/jobs/jobs.ts';
-import type { Question } from '../../carryover/questions.ts';
+import { type CarrierOptions, jobCarrier } from '../../carryover/jobs/jobs.ts';
 import type { MarksOf } from '../../carryover/resolve.ts';
 import { type Sidecar, sidecarName, writeSidecar } from '../../carryover/sidecar.ts';
 import type { Joint } from '../../crosswalk/joint.ts';
 import { CatalogError } from '../../model/errors.ts';
-import type { Finding } from '../../model/finding.ts';
-import type { JobAnswer } from '../../model/job-answer.ts';
 import { isWorkbook } from '../../tables/read-table.ts';
 import { hashOf, markOf, refuseEditedOutput } from '../carrying/carry-mark.ts';
 import { stoodBefore } from '../carrying/kept-before.ts';
-import { type GivenDecisions, readDecisions } from '../carrying/read-decisions.ts';
-import { type BesideOptions, tablesBeside } from '../carrying/tables-beside.ts';
+import { readDecisions } from '../carrying/read-decisions.ts';
+import { tablesBeside } from '../carrying/tables-beside.ts';
 import { commitAll } from '../ports/commit-pending.ts';
 import { copyInto } from '../ports/copy-into.ts';
 import type { Files, PendingFile, Ports } from '../ports/ports.ts';
 import { csvJobs } from './csv-jobs.ts';
 import { jobDays } from './job-days.ts';
+import { type CarriedJobs, caseOptions, type JobOptions, severalEditions } from './job-options.ts';
 import { firstBytes, hashedWriter, type JobSource } from './job-source.ts';
 import { jsonJobs } from './json-jobs.ts';
 import { priceChanges } from './price-changes.ts';
 import { sheetJobs } from './sheet-jobs.ts';
 
-export interface CarryJobsOptions extends GivenDecisions, BesideOptions {
+export interface CarryJobsOptions extends JobOptions {
   readonly input: string;
   readonly out: string;
-  /** Columns by header, or by 1-based position; what is not told is found. */
-  readonly columns?: ToldColumns;
   /** The sheet of a workbook; absent takes the first visible one that is filled. */
   readonly sheet?: string;
-  /** Other editions that lines may cite; asked for only where the table names editions. */
-  readonly others?: () => Promise<ReadonlyMap<string, Way>>;
-  readonly policy?: JobPolicy;
-  /** The order of day, month and year in the table's dates; absent is inferred where it can be proven. */
-  readonly dates?: DateOrder;
-  readonly typeNames?: Readonly<Record<string, string>>;
-  readonly stateNames?: Readonly<Record<string, string>>;
 }
 
-export interface JobsReport {
+export interface JobsReport extends CarriedJobs {
   readonly input: string;
   readonly out: string;
   readonly from: string;
   readonly to: string;
   /** The input was an output of an earlier run and untouched since: nothing was written. */
   readonly leftAlone: boolean;
-  readonly columns: Partial<Columns>;
-  readonly totals: JobTotals;
-  readonly cases: readonly CaseCount[];
-  /** Each once, those with the most lines first, answered ones among them; asked for with `decisionsOut` only. */
-  readonly questions: readonly Question[];
-  /** How many lines cite which edition, where more than one is cited. */
-  readonly editions: Readonly<Record<string, number>>;
-  readonly findings: readonly Finding[];
-  /** Answers of the questionnaire that were of use, to be kept for later runs. */
-  readonly answered: readonly Omit<JobAnswer, 'date'>[];
 }
 
 /**
@@ -94,10 +70,9 @@ export async function carryJobs(
   const prices = priceChanges(joint, columns);
   const carrierOptions: CarrierOptions = {
     ...(namesEditions(source.sample, columns) && options.others ? { others: await options.others() } : {}),
-    ...(options.typeNames ? { typeNames: options.typeNames } : {}),
-    ...(options.stateNames ? { stateNames: options.stateNames } : {}),
+    ...caseOptions(options),
     ...(cut.size > 0 ? { perhapsCut: cut } : {}),
-    ...(policy && days ? { policy, dayOf: days.dayOf } : {}),
+    ...(days ? { dayOf: days.dayOf } : {}),
     ...(decisions ? { decisions } : {}),
     ...(options.priceChanges === undefined ? {} : { tightens: prices.add }),
   };
@@ -145,7 +120,6 @@ export async function carryJobs(
     (await create(sidecarName(out))).stream.write(writeSidecar(sidecar));
     // The output last: killed before it, what stood there stands there still, and the record tells it.
     await commitAll([...pending].reverse());
-    const cited = carrier.editions();
     return {
       ...edition,
       leftAlone: false,
@@ -153,7 +127,7 @@ export async function carryJobs(
       totals,
       cases: carrier.cases(),
       questions,
-      editions: cited.size > 1 ? Object.fromEntries(cited) : {},
+      editions: severalEditions(carrier.editions()),
       findings: [
         ...(days?.findings ?? []),
         ...cutFindings(joint, input, cut),
@@ -168,8 +142,11 @@ export async function carryJobs(
   }
 }
 
-async function* numberCells(source: JobSource, { number }: Columns): AsyncGenerator<string, void, undefined> {
-  for await (const { cells } of source.lines()) yield cells[number.at] ?? '';
+async function* numberCells(
+  source: JobSource,
+  { number }: Columns,
+): AsyncGenerator<readonly [string, 1], void, undefined> {
+  for await (const { cells } of source.lines()) yield [cells[number.at] ?? '', 1];
 }
 
 /** A table of jobs in the format that its first bytes tell. @throws CatalogError BadTable, BadFile */
@@ -207,10 +184,7 @@ async function refuseUnlessUntouched(files: Files, input: string): Promise<Sidec
   );
 }
 
-function nothingDone(): Pick<
-  JobsReport,
-  'columns' | 'totals' | 'cases' | 'questions' | 'editions' | 'findings' | 'answered'
-> {
+function nothingDone(): CarriedJobs {
   const outcomes = { kept: 0, carried: 0, choose: 0, withdrawn: 0, unknown: 0 };
   const totals = { lines: 0, outcomes, folded: 0, closed: 0, added: 0, agree: true };
   return { columns: {}, totals, cases: [], questions: [], editions: {}, findings: [], answered: [] };
