@@ -1,6 +1,8 @@
-import { type Command, InvalidArgumentError } from 'commander';
+import type { Command } from 'commander';
 import { carryLocal, type LocalReport, recordRePointed } from '../commands/local/carry-local.ts';
+import { dayOf } from '../model/day.ts';
 import { portsOf, readingCatalog, writingCatalog } from './context.ts';
+import { dateOption } from './dates.ts';
 import { count, printJson, printLines, reportFindings } from './print.ts';
 
 interface CarryLocalCliOptions {
@@ -20,11 +22,7 @@ export function addCarryLocal(carry: Command): void {
     .requiredOption('--from <edition>', 'the edition that the records cite')
     .requiredOption('--to <edition>', 'the edition to carry them to')
     .requiredOption('--out <dir>', 'folder for local.csv, variances-by-cause.csv and the letters')
-    .option(
-      '--date <date>',
-      'date of the letters, on which it is asked what is in force (default: today)',
-      calendarDate,
-    )
+    .option('--date <date>', 'date of the letters, on which it is asked what is in force (default: today)', dateOption)
     .option('--template <file>', 'a letter of your own (docx); begin with the letter-template.docx that a run leaves')
     .option('--record', 'write the re-pointed records to the catalog as well, under the name of --author')
     .option('--json', 'report as JSON')
@@ -44,7 +42,7 @@ Examples:
         from,
         to,
         outDir: out,
-        date: date ?? ports.now().toISOString().slice(0, 10),
+        date: date ?? dayOf(ports.now()),
         ...(template === undefined ? {} : { template }),
       });
       const recorded = record ? await recordRePointed(ports, catalog, report) : undefined;
@@ -65,9 +63,4 @@ function localLines(report: LocalReport, out: string, recorded: number | undefin
     `${count(asked, 'variance was', 'variances were')} asked for: ${stated.map(c => `${c.cause} ${c.requests}`).join(', ') || 'no request states its cause'}; ${out}/variances-by-cause.csv.`,
     ...(recorded === undefined ? [] : [`${count(recorded, 'record')} in the catalog now cite ${to}.`]),
   ];
-}
-
-function calendarDate(text: string): string {
-  if (/^\d{4}-\d\d-\d\d$/.test(text) && new Date(`${text}T00:00:00Z`).toISOString().startsWith(text)) return text;
-  throw new InvalidArgumentError('Write it as 2024-07-01.');
 }

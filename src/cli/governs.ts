@@ -1,10 +1,12 @@
-import { type Command, InvalidArgumentError } from 'commander';
+import type { Command } from 'commander';
 import { CAUTION, type LocalVerdict } from '../carryover/local/governs.ts';
 import type { Provision } from '../carryover/local/local-provisions.ts';
 import { governs } from '../commands/local/governs.ts';
 import { governsAll } from '../commands/local/governs-all.ts';
+import { dayOf } from '../model/day.ts';
 import { CatalogError } from '../model/errors.ts';
 import { portsOf, readingCatalog } from './context.ts';
+import { dateOption } from './dates.ts';
 import { count, printJson, printLines, reportFindings } from './print.ts';
 
 interface GovernsOptions {
@@ -23,7 +25,7 @@ export function addGoverns(program: Command): void {
     .description('Which governs at a place on a day: the catalog, a local rule, both, or a variance')
     .argument('[number]', 'a printed number or an id')
     .option('--place <place>', 'whose local rules and variances, as in local/<place>')
-    .option('--date <date>', 'the day, such as 2024-09-01', calendarDate)
+    .option('--date <date>', 'the day, such as 2024-09-01', dateOption)
     .option('--all', 'each local rule and variance: does it still stand beside an edition (default: the newest)')
     .option('--to <edition>', 'with --all: the edition')
     .option('--type <type>', 'only what holds for this installation type')
@@ -70,7 +72,7 @@ The catalog binds the work that the program pays for. Exit code 1: done, and a p
 }
 
 async function all({ to, date, json }: GovernsOptions, command: Command): Promise<void> {
-  const day = date ?? portsOf(command).now().toISOString().slice(0, 10);
+  const day = date ?? dayOf(portsOf(command).now());
   const report = await governsAll(await readingCatalog(command), { date: day, ...(to === undefined ? {} : { to }) });
   const asked = report.standings.filter(s => s.standing !== 'stands' && s.standing !== 'not in force');
   if (json) printJson(report);
@@ -114,9 +116,4 @@ const WORDS: Readonly<Record<Provision['local'], string>> = {
 function line({ catalog, place, local, contradicts }: Provision): string {
   const sides = [catalog && `catalog "${catalog}"`, place && `local "${place}"`].filter(Boolean).join(' | ');
   return `  The local text ${contradicts ? 'contradicts the catalog: a person decides' : WORDS[local]}: ${sides}`;
-}
-
-function calendarDate(text: string): string {
-  if (/^\d{4}-\d\d-\d\d$/.test(text) && new Date(`${text}T00:00:00Z`).toISOString().startsWith(text)) return text;
-  throw new InvalidArgumentError('Write it as 2024-09-01.');
 }

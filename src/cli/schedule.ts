@@ -1,4 +1,5 @@
 import type { Command } from 'commander';
+import { dayOf } from '../model/day.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Milestone, Schedule } from '../release/schedule.ts';
 import { portsOf, readingCatalog, writingCatalog } from './context.ts';
@@ -45,7 +46,7 @@ Exit code 1: done, and something is late or out of order.`,
         }
         await setDates(ports, catalog, edition, set);
       }
-      const date = options.date === undefined ? ports.now().toISOString().slice(0, 10) : isoDate(options.date);
+      const date = options.date === undefined ? dayOf(ports.now()) : isoDate(options.date);
       const schedules = await readSchedules(ports, catalog, { date, ...(edition === undefined ? {} : { edition }) });
       if (out !== undefined) await ports.files.write(out, await calendarOf(ports, catalog, schedules));
       if (json) printJson(schedules);

@@ -1,5 +1,6 @@
 import { createHash, timingSafeEqual } from 'node:crypto';
 import type { PersonRecord } from '../format/people.ts';
+import { dayOf } from '../model/day.ts';
 import { CatalogError } from '../model/errors.ts';
 import { nameAndAddress } from '../model/person.ts';
 import type { Catalog } from '../store/open.ts';
@@ -54,7 +55,7 @@ export async function issueToken(
 ): Promise<string> {
   const token = newToken(ports);
   const may = publishes ? { publishes } : {};
-  const record: PersonRecord = { ...who, token: keyOf(token), created: today(ports), ...may };
+  const record: PersonRecord = { ...who, token: keyOf(token), created: dayOf(ports.now()), ...may };
   await changePeople(catalog, people => {
     const other = people.find(p => sameAddress(p, who) && p.name !== who.name && p.revoked === undefined);
     if (other) {
@@ -81,7 +82,7 @@ export async function revokeTokens(ports: Ports, catalog: Catalog, address: stri
         `${address} has no token${known.length > 0 ? `; name one of: ${known.join(', ')}.` : '; nobody has one. Give one with: fishplate people add "Name <address>"'}`,
       );
     }
-    return people.map(p => (of.includes(p) ? { ...p, revoked: today(ports) } : p));
+    return people.map(p => (of.includes(p) ? { ...p, revoked: dayOf(ports.now()) } : p));
   });
   return revoked;
 }
@@ -118,5 +119,3 @@ function findKey(people: readonly Omit<PersonRecord, 'created'>[], key: string):
 
 const sameAddress = (a: Pick<Person, 'address'>, b: Pick<Person, 'address'>) =>
   a.address.toLowerCase() === b.address.trim().toLowerCase();
-
-const today = (ports: Ports) => ports.now().toISOString().slice(0, 10);

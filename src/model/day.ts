@@ -4,3 +4,8 @@ export function isDay(text: string): boolean {
   const parsed = new Date(`${text}T00:00:00Z`);
   return !Number.isNaN(parsed.getTime()) && parsed.toISOString().startsWith(text);
 }
+
+/** The calendar day of a moment in universal time, as files keep it. Elsewhere it may be another day already. */
+export function dayOf(moment: Date): string {
+  return moment.toISOString().slice(0, 10);
+}

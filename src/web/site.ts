@@ -1,4 +1,5 @@
 import type { PublishedCatalog, PublishedEdition } from '../commands/reading/published-catalog.ts';
+import { dayOf } from '../model/day.ts';
 import { dateWords } from '../model/said-words.ts';
 import { crosswalkLink, editionLink } from './links.ts';
 import { signInLink } from './people.ts';
@@ -49,7 +50,7 @@ export function siteOf(
             ? [{ word: `${before} to ${name}`, href: crosswalkLink(before, name) }]
             : []),
         ];
-  const readOn = dateWords(now.toISOString().slice(0, 10));
+  const readOn = dateWords(dayOf(now));
   const signIn = writes ? signInLink(path) : '';
   return { title, publisher, language, caution, links, address, readOn, person, signIn, offline };
 }

@@ -1,5 +1,6 @@
 import { nameColumns } from '../../editing/columns.ts';
 import { lossAnswerPath, writeLossAnswer } from '../../format/loss-answers.ts';
+import { dayOf } from '../../model/day.ts';
 import { CatalogError } from '../../model/errors.ts';
 import type { Finding } from '../../model/finding.ts';
 import { LOSS_VERDICTS, type LossAnswer, type LossVerdict } from '../../model/loss-answer.ts';
@@ -47,7 +48,7 @@ export async function settleLosses(
     );
   }
   const lines = new Map(report.lines.filter(l => l.key !== '').map(l => [l.key, l]));
-  const date = ports.now().toISOString().slice(0, 10);
+  const date = dayOf(ports.now());
   const wrong: Finding[] = [];
   const changes: BesideChange[] = [];
   const answered = new Map<string, TableRow>();

@@ -1,3 +1,4 @@
+import { dayOf } from '../../model/day.ts';
 import { CatalogError } from '../../model/errors.ts';
 import type { LossAnswer, LossVerdict } from '../../model/loss-answer.ts';
 import type { Catalog } from '../../store/open.ts';
@@ -18,7 +19,7 @@ export async function settleLoss(ports: Ports, catalog: Catalog, report: AuditRe
   const line = report.lines.find(l => l.key !== '' && l.key === said.key);
   const trouble = troubleWith(line, said.key, said.verdict, said.because, writtenAs(by));
   if (trouble || !line) throw new CatalogError('BadArgument', trouble ?? '', { key: said.key });
-  const date = ports.now().toISOString().slice(0, 10);
+  const date = dayOf(ports.now());
   const answer = answerTo(report, line, said.verdict as LossVerdict, said.because, writtenAs(by), date);
   await keep(ports, catalog, line, answer, by, `${said.verdict}`);
 }
@@ -28,7 +29,7 @@ export async function signLoss(ports: Ports, catalog: Catalog, report: AuditRepo
   const line = report.lines.find(l => l.key !== '' && l.key === key);
   const trouble = troubleSigning(line, writtenAs(by));
   if (trouble || !line?.answer) throw new CatalogError('BadArgument', trouble ?? '', { key });
-  const date = ports.now().toISOString().slice(0, 10);
+  const date = dayOf(ports.now());
   await keep(ports, catalog, line, { ...line.answer, second: { by: writtenAs(by), date } }, by, 'signed');
 }
 

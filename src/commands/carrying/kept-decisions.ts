@@ -1,4 +1,5 @@
 import { jobAnswerPath, jobAnswersFolder, parseJobAnswers, writeJobAnswer } from '../../format/job-answers.ts';
+import { dayOf } from '../../model/day.ts';
 import type { Finding } from '../../model/finding.ts';
 import type { JobAnswer } from '../../model/job-answer.ts';
 import type { Catalog } from '../../store/open.ts';
@@ -29,7 +30,7 @@ export async function keepDecisions(
 ): Promise<number> {
   const before = await readBeside(catalog, jobAnswersFolder(agency));
   const known = new Map(parseJobAnswers(before).answers.map(a => [jobAnswerPath(agency, a), a]));
-  const date = ports.now().toISOString().slice(0, 10);
+  const date = dayOf(ports.now());
   const changes = new Map<string, BesideChange>();
   for (const one of given) {
     const answer = { ...one, date };

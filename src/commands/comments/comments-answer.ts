@@ -1,5 +1,6 @@
 import { commentPath, writeComment } from '../../format/comment-files.ts';
 import type { AnsweringChange, CommentRecord, Disposition } from '../../model/comment.ts';
+import { dayOf } from '../../model/day.ts';
 import { CatalogError } from '../../model/errors.ts';
 import type { Finding } from '../../model/finding.ts';
 import { openComments } from '../../release/comments.ts';
@@ -85,7 +86,7 @@ function answered(
     disposition,
     because: (because ?? '').trim(),
     by: authorText(ports),
-    date: ports.now().toISOString().slice(0, 10),
+    date: dayOf(ports.now()),
   };
 }
 

@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import { circulationPath, writeCirculation } from '../../format/comment-files.ts';
 import type { Circulation } from '../../model/comment.ts';
+import { dayOf } from '../../model/day.ts';
 import { CatalogError } from '../../model/errors.ts';
 import { linesOfPack, partOfPack, reviewPack } from '../../release/review-pack.ts';
 import { locate } from '../../store/names.ts';
@@ -65,7 +66,7 @@ export async function packDraft(ports: Ports, catalog: Catalog, request: PackReq
       `${at.name} has no part ${request.part}; its parts are ${parts.join(', ')}.`,
     );
   }
-  const date = ports.now().toISOString().slice(0, 10);
+  const date = dayOf(ports.now());
   const packs = [
     ...(request.part === undefined ? [['', pack] as const] : []),
     ...(request.each ? parts : request.part === undefined ? [] : [request.part]).map(

@@ -1,5 +1,6 @@
 import { commentPath, writeComment } from '../../format/comment-files.ts';
 import type { Circulation, CommentRecord } from '../../model/comment.ts';
+import { dayOf } from '../../model/day.ts';
 import { CatalogError } from '../../model/errors.ts';
 import type { Finding } from '../../model/finding.ts';
 import { dispositionIn } from '../../release/comments.ts';
@@ -178,7 +179,7 @@ function answersIn(
       );
       continue;
     }
-    const answer = { ...said, by: authorText(ports), date: ports.now().toISOString().slice(0, 10) };
+    const answer = { ...said, by: authorText(ports), date: dayOf(ports.now()) };
     changed.set(code, { ...record, answer });
     answered++;
   }

@@ -2,6 +2,7 @@ import { applyOperation } from '../../editing/apply-operation.ts';
 import type { DraftState } from '../../editing/draft-state.ts';
 import { tellOperation } from '../../editing/tell-operation.ts';
 import { operationLine, parseOperationLines, type WrittenOperation } from '../../format/operation-lines.ts';
+import { dayOf } from '../../model/day.ts';
 import { CatalogError } from '../../model/errors.ts';
 import type { ItemId } from '../../model/item.ts';
 import type { NewItem, Operation } from '../../model/operation.ts';
@@ -71,7 +72,7 @@ export async function prepareOperations(
   }
   const ids = await mintFor(ports, catalog, request.operations);
   const author = person(ports);
-  const doer = { by: author.name, date: author.date.toISOString().slice(0, 10) };
+  const doer = { by: author.name, date: dayOf(author.date) };
   const steps = [];
   let now = state;
   for (const [at, written] of request.operations.entries()) {

@@ -12,6 +12,7 @@ import { placeRows } from '../../editing/place-rows.ts';
 import { parseJson } from '../../format/json.ts';
 import * as schemas from '../../format/schemas.ts';
 import type { Decision, LineageRecord } from '../../model/crosswalk.ts';
+import { dayOf } from '../../model/day.ts';
 import type { EditionDates, EditionIndex } from '../../model/edition.ts';
 import { isRequirement } from '../../model/edition.ts';
 import { CatalogError } from '../../model/errors.ts';
@@ -113,7 +114,7 @@ export async function importTables(ports: Ports, request: ImportRequest): Promis
   const edition: NewEdition = {
     name: request.edition,
     replaces: before?.header.name ?? null,
-    dates: { published: isoDay(ports.now()), ...request.dates },
+    dates: { published: dayOf(ports.now()), ...request.dates },
     settings,
     items,
     lineage: lineage.records,
@@ -218,5 +219,3 @@ function countUnaccounted(before: EditionIndex, edition: NewEdition): number {
   const joint = joinEditions(before, after, { from: before.header.name, to: edition.name, links });
   return checkConservation(joint).filter(f => f.rule === 'unaccounted').length;
 }
-
-const isoDay = (date: Date) => date.toISOString().slice(0, 10);

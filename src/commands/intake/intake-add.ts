@@ -1,5 +1,6 @@
 import { nameColumns } from '../../editing/columns.ts';
 import { INTAKE_FOLDER, intakePath, intakeRecord, parseIntake, writeIntake } from '../../format/intake-files.ts';
+import { dayOf, isDay } from '../../model/day.ts';
 import { CatalogError } from '../../model/errors.ts';
 import type { Finding } from '../../model/finding.ts';
 import { INTAKE_KINDS, type IntakeKind, type IntakeRecord } from '../../model/intake.ts';
@@ -72,7 +73,7 @@ export async function addIntake(
       say('intake-number', 'error', `${name} ${what}. The report was not kept.`);
       continue;
     }
-    const said = { ...report, cause: report.cause.trim().toLowerCase(), date: report.date ?? today(ports) };
+    const said = { ...report, cause: report.cause.trim().toLowerCase(), date: report.date ?? dayOf(ports.now()) };
     const wrong = wrongIn(said);
     if (wrong) {
       say('intake-incomplete', 'error', `${report.number}: ${wrong} The report was not kept.`);
@@ -137,8 +138,7 @@ function wrongIn({ cause, from, text, date, kind }: ToldReport & { readonly date
     text.trim() === '' ? 'a text' : '',
   ];
   if (lacking.some(Boolean)) return `It lacks ${lacking.filter(Boolean).join(' and ')}.`;
-  const at = new Date(`${date}T00:00:00Z`);
-  if (!/^\d{4}-\d\d-\d\d$/.test(date) || Number.isNaN(at.getTime()) || !at.toISOString().startsWith(date)) {
+  if (!isDay(date)) {
     return `${date} is not a date; write it as year-month-day, for example 2024-07-01.`;
   }
   const word = kind?.trim().toLowerCase();
@@ -146,8 +146,4 @@ function wrongIn({ cause, from, text, date, kind }: ToldReport & { readonly date
     return `${kind} is no kind of report; use ${INTAKE_KINDS.join(', ')}.`;
   }
   return undefined;
-}
-
-function today(ports: Ports): string {
-  return ports.now().toISOString().slice(0, 10);
 }

@@ -1,5 +1,6 @@
 import type { Answer } from '../../matching/answers.ts';
 import type { LineageRecord } from '../../model/crosswalk.ts';
+import { dayOf } from '../../model/day.ts';
 import type { Edition } from '../../model/edition.ts';
 import { CatalogError } from '../../model/errors.ts';
 import type { Item } from '../../model/item.ts';
@@ -116,7 +117,7 @@ export async function recordLineage(
     );
   }
   const { name, date } = person(ports);
-  const day = date.toISOString().slice(0, 10);
+  const day = dayOf(date);
   const records = missing.map(({ record, by }): LineageRecord => ({ ...record, by: by ?? name, date: day }));
   return writeErratum(ports, catalog, step, records, `Lineage of ${records.length} items, found by matching`);
 }

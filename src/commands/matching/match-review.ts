@@ -3,6 +3,7 @@ import type { Answer } from '../../matching/answers.ts';
 import { LEARNED } from '../../matching/learned.ts';
 import { matchRows } from '../../matching/match-rows.ts';
 import { type Question, reviewOrder, settledBy } from '../../matching/review-order.ts';
+import { dayOf } from '../../model/day.ts';
 import { CatalogError } from '../../model/errors.ts';
 import type { Finding } from '../../model/finding.ts';
 import { nearestNames } from '../../text/nearest.ts';
@@ -150,7 +151,7 @@ export async function openMatchReview(ports: Ports, request: ReviewRequest): Pro
         if (!ends) {
           throw new CatalogError('BadArgument', `There is no question ${code}; go to the next one that is open.`);
         }
-        const said = { because, by, date: ports.now().toISOString().slice(0, 10), asked: code };
+        const said = { because, by, date: dayOf(ports.now()), asked: code };
         const lines = rowsFor(both, ends, given).map(row => ({ ...row, ...said }));
         await writeReviewFile(ports.files, file, [...rows.filter(r => r.asked !== code), ...lines]);
         reopened.delete(code);

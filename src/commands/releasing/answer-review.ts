@@ -1,5 +1,6 @@
 import { nameColumns } from '../../editing/columns.ts';
 import { reviewFolder, reviewPath, writeReview } from '../../format/review-files.ts';
+import { dayOf } from '../../model/day.ts';
 import { CatalogError } from '../../model/errors.ts';
 import type { Finding, FindingPlace } from '../../model/finding.ts';
 import { groupBy } from '../../model/group-by.ts';
@@ -69,7 +70,7 @@ export async function answerReview(
       const why = answer === 'no' ? 'a no' : 'a yes against which something speaks';
       say(`${item} ${question}: ${why} needs a reason.`);
     } else {
-      const date = ports.now().toISOString().slice(0, 10);
+      const date = dayOf(ports.now());
       const by = authorText(ports);
       kept.set(line, { answer: { question: line.question.code, answer, because, by, date, texts: line.texts }, place });
     }

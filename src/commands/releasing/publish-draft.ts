@@ -1,3 +1,4 @@
+import { dayOf } from '../../model/day.ts';
 import type { EditionDates } from '../../model/edition.ts';
 import { CatalogError } from '../../model/errors.ts';
 import type { Finding } from '../../model/finding.ts';
@@ -67,7 +68,7 @@ export async function publishDraft(
     {
       name: at.name,
       replaces,
-      dates: { published: ports.now().toISOString().slice(0, 10), ...edition.header.dates, ...request.dates },
+      dates: { published: dayOf(ports.now()), ...edition.header.dates, ...request.dates },
       settings: edition.settings,
       items: edition.items,
       lineage,

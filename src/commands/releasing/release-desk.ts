@@ -1,3 +1,4 @@
+import { dayOf } from '../../model/day.ts';
 import type { EditionHeader } from '../../model/edition.ts';
 import type { ReviewLine } from '../../release/review-queue.ts';
 import type { Schedule } from '../../release/schedule.ts';
@@ -79,7 +80,7 @@ export function releaseDesk(ports: Ports, reading: Catalog, writing: () => Promi
     drafts: () => listDrafts(reading),
     gate: async draft => gates(await state(draft)),
     schedule: async draft => {
-      const date = ports.now().toISOString().slice(0, 10);
+      const date = dayOf(ports.now());
       return (await readSchedules(quiet, reading, { edition: draft, date }))[0];
     },
     review: async draft => (await reviews(await state(draft))).lines,

@@ -1,3 +1,4 @@
+import { isDay } from '../../model/day.ts';
 import type { EditionDates, EditionHeader } from '../../model/edition.ts';
 import { CatalogError } from '../../model/errors.ts';
 import { openComments } from '../../release/comments.ts';
@@ -112,11 +113,6 @@ export async function setDates(ports: Ports, catalog: Catalog, draft: string, sa
   }
   const operations = [{ op: 'set-days' as const, days: dates as Record<string, string> }];
   await operateOnDraft(ports, catalog, { draft, operations });
-}
-
-function isDay(date: string): boolean {
-  const at = new Date(`${date}T00:00:00Z`);
-  return !Number.isNaN(at.getTime()) && at.toISOString().startsWith(date);
 }
 
 /** The schedules as a calendar file, named for the catalog. */

@@ -1,5 +1,6 @@
 import type { PeopleSource } from '../../commands/people.ts';
 import type { ReleaseDesk } from '../../commands/releasing/release-desk.ts';
+import { dayOf } from '../../model/day.ts';
 import { CatalogError } from '../../model/errors.ts';
 import { publishedLink } from '../links.ts';
 import { csrfField, mayPublish, requirePerson } from '../people.ts';
@@ -23,7 +24,7 @@ export function publishRoutes({ get, post, show, now }: Routes, desk: ReleaseDes
     const page = publishPage(await desk.publication(draft), {
       may: mayPublish(request),
       csrf: csrfField(request),
-      day: now().toISOString().slice(0, 10),
+      day: dayOf(now()),
       by: person.name,
       notes: '',
       override: '',

@@ -1,5 +1,6 @@
 import type { DeskDraft } from '../../commands/drafts/draft-desk.ts';
 import type { WrittenOperation } from '../../commands/drafts/draft-operations.ts';
+import { isDay } from '../../model/day.ts';
 import { CatalogError } from '../../model/errors.ts';
 import type { Item } from '../../model/item.ts';
 import { valuesOf } from '../query-values.ts';
@@ -73,9 +74,7 @@ export function needed(typed: Typed, name: string, ask: string): string {
 /** The day of a field, or nothing. A day that no calendar has would make the draft unreadable. */
 export function daySaid(typed: Typed, name: string, label: string): string {
   const day = said(typed, name);
-  const at = new Date(`${day}T00:00:00Z`);
-  if (day === '' || (/^\d{4}-\d\d-\d\d$/.test(day) && !Number.isNaN(at.getTime()) && at.toISOString().startsWith(day)))
-    return day;
+  if (day === '' || isDay(day)) return day;
   throw refuse(`"${day}" is no day; write ${label} as year-month-day, for example 2030-05-01.`);
 }
 

@@ -2,6 +2,7 @@ import type { Express } from 'express';
 import type { MatchDesk } from '../../commands/matching/match-desk.ts';
 import type { PeopleSource } from '../../commands/people.ts';
 import type { PublishedCatalog } from '../../commands/reading/published-catalog.ts';
+import { dayOf } from '../../model/day.ts';
 import { dateWords } from '../../model/said-words.ts';
 import { appIn } from '../frame.ts';
 import type { Address } from '../listen.ts';
@@ -36,7 +37,7 @@ export function matchReviewApp({ desk, people, address, now, report }: ReviewPar
         caution: '',
         links: [],
         address: `${address.origin}${request.originalUrl}`,
-        readOn: dateWords(now().toISOString().slice(0, 10)),
+        readOn: dateWords(dayOf(now())),
         person: personOf(request)?.name ?? '',
         signIn: signInLink(request.method === 'GET' ? request.originalUrl : '/'),
         offline: false,

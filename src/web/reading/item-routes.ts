@@ -1,6 +1,7 @@
 import type { JobsCiting } from '../../commands/finding/held-jobs.ts';
 import type { LessonsCiting } from '../../commands/finding/lessons-citing.ts';
 import type { NotesDesk, ToldNote } from '../../commands/intake/notes-desk.ts';
+import { dayOf } from '../../model/day.ts';
 import type { Entry } from '../../model/edition.ts';
 import { CatalogError } from '../../model/errors.ts';
 import { itemLink } from '../links.ts';
@@ -32,7 +33,7 @@ export async function showItem(
   const page = await itemPage(published, edition, entry, {
     beside: firstValue(request.query, 'with'),
     show: firstValue(request.query, 'show'),
-    date: now().toISOString().slice(0, 10),
+    date: dayOf(now()),
   });
   const person = personOf(request);
   const notes =
