@@ -47,7 +47,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
     'store',
     'databases',
   ],
-  browser: ['commands', 'model', 'crosswalk', 'carryover', 'documents', 'tables'],
+  browser: ['commands', 'model', 'crosswalk', 'carryover', 'documents', 'tables', 'office'],
   web: ['commands', 'model', 'pictures', 'release'],
   cli: ['commands', 'model', 'web', 'store', 'databases', 'content', 'crosswalk', 'exports', 'carryover', 'release'],
 };
@@ -62,6 +62,22 @@ function importsOf(file: string, which: 'all' | 'values' = 'all'): string[] {
   return [...source.matchAll(/(?:from|import)\s*\(?'([^']+)'/g)].map(m => m[1]!);
 }
 
+/** What works on bytes alone, and what loads a package when it is first asked for; both may stand anywhere. */
+const PURE_MODULES = ['node:crypto', 'node:module'];
+const NODE = /^node:|^(?:fs|https?|net|tls|dns|dgram|child_process|worker_threads|os|process)(?:\/|$)/;
+
+/** What a source reaches of the world outside its arguments: files, network, clock, chance, environment. */
+function outsideIn(source: string): string[] {
+  const code = source.replace(/\/\*[\s\S]*?\*\//g, '').replace(/(^|\s)\/\/.*$/gm, '$1');
+  const modules = [...code.matchAll(/(?:from|import)\s*\(?'([^']+)'/g)].map(m => m[1]!);
+  const called = [
+    ...code.matchAll(
+      /\bDate\.now\b|\bnew Date\(\s*\)|\bperformance\b|(?:globalThis\.|(?<![\w.]))fetch\(|\bset(?:Timeout|Interval|Immediate)\b|\bMath\.random\b|\bprocess\.\w+|\bXMLHttpRequest\b|\bWebSocket\b/g,
+    ),
+  ].map(m => m[0]);
+  return [...modules.filter(name => NODE.test(name) && !PURE_MODULES.includes(name)), ...called];
+}
+
 describe('the folders of src', () => {
   it('import only what the table allows', () => {
     const wrong = files.flatMap(file =>
@@ -74,12 +90,49 @@ describe('the folders of src', () => {
     expect(wrong).toEqual([]);
   });
 
-  it('leave files and the network to store, databases, commands, cli and web', () => {
-    const outside = ['node:fs', 'node:fs/promises', 'node:http', 'node:net', 'node:child_process'];
-    const wrong = files
-      .filter(file => !['store', 'databases', 'commands', 'cli', 'web'].includes(folderOf(file)))
-      .filter(file => importsOf(file).some(name => outside.includes(name)));
+  it('leave files, the network, the clock and chance to store, databases, commands, cli and web', () => {
+    const inside = files.filter(f => !['store', 'databases', 'commands', 'cli', 'web'].includes(folderOf(f)));
+    const wrong = inside.flatMap(file =>
+      outsideIn(readFileSync(join(SRC, file), 'utf8')).map(what => `${file} has ${what}`),
+    );
     expect(wrong).toEqual([]);
+    expect(inside.length).toBeGreaterThan(300);
+  });
+
+  it.each([
+    "import { get } from 'node:https';",
+    "import { lookup } from 'node:dns';",
+    "import { readFileSync } from 'fs';",
+    "const fs = await import('node:fs/promises');",
+    'const at = Date.now();',
+    'const today = new Date();',
+    'const today = new Date( );',
+    'const began = performance.now();',
+    'await fetch(url);',
+    'globalThis.fetch(url);',
+    'setTimeout(work, 10);',
+    'const id = Math.random();',
+    'const me = process.env.USER;',
+  ])('which would be seen: %s', line => {
+    expect(outsideIn(line)).toHaveLength(1);
+  });
+
+  it.each([
+    'const at = new Date(text);',
+    'const day = Date.UTC(1899, 11, 30);',
+    "import { createHash } from 'node:crypto';",
+    '// as new Date() would say it',
+    '/** Reads no clock: `Date.now` differs with each run. */',
+    'const performances = ports.fetch(url);',
+  ])('and what is no reach for the outside is not: %s', line => {
+    expect(outsideIn(line)).toEqual([]);
+  });
+
+  it('say what day it is by model/day.ts', () => {
+    const other = files.filter(f =>
+      /toISOString\(\)\s*\.(slice\(0, 10\)|startsWith)/.test(readFileSync(join(SRC, f), 'utf8')),
+    );
+    expect(other.map(f => f.replaceAll('\\', '/')).sort()).toEqual(['model/day.ts']);
   });
 
   it('reach nothing of node from the part that runs in a browser, and no language model', () => {

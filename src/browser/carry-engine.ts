@@ -1,7 +1,7 @@
 import { openWays, type PackedWays } from '../crosswalk/packed-ways.ts';
 import { CatalogError } from '../model/errors.ts';
-import { carryLesson } from './carry-lesson.ts';
-import type { CarryAnswer, CarryRequest } from './carry-request.ts';
+import { carryLessons } from './carry-lessons.ts';
+import type { CarryAnswer, CarryRequest, GivenFile } from './carry-request.ts';
 import { carryTable } from './carry-table.ts';
 
 /** Larger files go to the command line, which reads them piece by piece: a page holds input and output in memory. */
@@ -17,16 +17,16 @@ export type CarryEngine = (request: CarryRequest, progress: (message: string) =>
 export function carryEngine(packed: PackedWays): CarryEngine {
   const ways = openWays(packed);
   return async (request, progress) => {
-    const { file, from } = request;
+    const { files, from } = request;
     try {
-      refuseLarge(file.name, file.bytes.length);
+      refuseLarge(files);
       const way = from === undefined ? [...ways.values()][0] : ways.get(from);
       if (!way)
         throw new CatalogError('UnknownEdition', `Nothing leads from edition ${from} to this one; choose another.`);
-      const answer = isLesson(file.name, file.bytes)
-        ? await carryLesson(way, packed, request)
+      const answer = files.every(isLesson)
+        ? await carryLessons(way, packed, request, progress)
         : await carryTable(way, ways, request, progress);
-      return answer.kind === 'refused' ? { ...answer, sentence: forPages(answer.sentence) } : answer;
+      return inPageWords(answer);
     } catch (error) {
       if (error instanceof CatalogError) return { kind: 'refused', sentence: forPages(error.message) };
       const what = error instanceof Error ? error.message : String(error);
@@ -56,18 +56,22 @@ export function attend(
   };
 }
 
-function refuseLarge(name: string, size: number): void {
-  if (size === 0) throw new CatalogError('BadFile', `${name} is empty; choose another file.`);
+function refuseLarge(files: readonly GivenFile[]): void {
+  const empty = files.find(f => f.bytes.length === 0);
+  if (empty) throw new CatalogError('BadFile', `${empty.name} is empty; choose another file.`);
+  const size = files.reduce((sum, f) => sum + f.bytes.length, 0);
   if (size <= LARGEST) return;
   const megabytes = (n: number) => Math.ceil(n / 2 ** 20);
+  const [what, todo] =
+    files.length === 1 ? [`${files[0]!.name} has`, 'split it'] : ['They have', 'choose fewer at once'];
   throw new CatalogError(
     'BadFile',
-    `${name} has ${megabytes(size)} MB, more than the ${megabytes(LARGEST)} MB that a page can hold; split it, or have it carried by the program: fishplate carry.`,
+    `${what} ${megabytes(size)} MB, more than the ${megabytes(LARGEST)} MB that a page can hold; ${todo}, or have the program carry it: fishplate carry.`,
   );
 }
 
 /** A text that ends in .txt may be either; it is a table where its first line has separators and its second as many. */
-function isLesson(name: string, bytes: Uint8Array): boolean {
+export function isLesson({ name, bytes }: GivenFile): boolean {
   if (LESSONS.test(name)) return true;
   if (!/\.txt$/i.test(name)) {
     if (TABLES.test(name)) return false;
@@ -81,9 +85,19 @@ function isLesson(name: string, bytes: Uint8Array): boolean {
 }
 
 /** The sentences of the program name its options; a page has fields for them. */
+function inPageWords(answer: CarryAnswer): CarryAnswer {
+  if (answer.kind === 'refused') return { ...answer, sentence: forPages(answer.sentence) };
+  return { ...answer, notes: answer.notes.map(n => ({ ...n, message: forPages(n.message) })) };
+}
+
 function forPages(sentence: string): string {
   return sentence
-    .replace(/say --dates dmy, mdy or ymd/, 'say which comes first under "Read it differently"')
+    .replace(/say --dates dmy, mdy or ymd/, 'say which comes first')
     .replace(/check --from/, 'choose another edition')
-    .replace(/ and run again\./, ' and choose it again.');
+    .replace(
+      /--column [^,]+ on the command line, “Read it differently” on the page/,
+      'say it under “Read it differently”',
+    )
+    .replace(/ and run again\./, ' and choose it again.')
+    .replace(/run on the original (table|document) instead/, 'choose the original $1 instead');
 }

@@ -1,17 +1,19 @@
 import { Decisions } from '../carryover/decisions.ts';
 import { parsePolicy } from '../carryover/jobs/job-policy.ts';
 import type { Way } from '../carryover/jobs/job-reader.ts';
-import { QUESTION_COLUMNS, type Question, questionRows } from '../carryover/questions.ts';
+import { QUESTION_COLUMNS } from '../carryover/questions.ts';
 import { carryJobs, type JobsReport, openJobs } from '../commands/jobs/carry-jobs.ts';
 import { heldFiles } from '../commands/ports/held-files.ts';
-import { tableBytes } from '../commands/ports/table-bytes.ts';
 import { OUTCOMES, type OutcomeKind } from '../model/citation.ts';
 import { CatalogError } from '../model/errors.ts';
-import { counted, inWords } from '../model/said-words.ts';
 import { typeName } from '../model/settings.ts';
 import { readTable } from '../tables/read-table.ts';
+import { askedQuestions } from './asked-question.ts';
 import { besideName, carriedName } from './carried-name.ts';
-import type { CarriedJobs, CarryRequest, GivenFile, MadeFile, Refused } from './carry-request.ts';
+import type { CarriedJobs, CarryRequest, MadeFile, ReadAnswers, Refused } from './carry-request.ts';
+import { answersTable, isQuestionnaire, notesOf, readAnswers } from './given-answers.ts';
+import { ASKED_RULES, refusedAsks, tableAsks } from './table-asks.ts';
+import { foundInTable, saidOfTable } from './table-words.ts';
 
 const MEANINGS: Readonly<Record<OutcomeKind, string>> = {
   kept: 'The number stays and asks the same.',
@@ -21,22 +23,28 @@ const MEANINGS: Readonly<Record<OutcomeKind, string>> = {
   unknown: 'The number names nothing, or not one thing.',
 };
 
-/** Carries a table of jobs, with the same bytes as `carry jobs`. @throws CatalogError */
+/** Carries a table of jobs, with the same bytes as `carry jobs`; a questionnaire is read. @throws CatalogError */
 export async function carryTable(
   way: Way,
   ways: ReadonlyMap<string, Way>,
   request: CarryRequest,
   progress: (message: string) => void,
-): Promise<CarriedJobs | Refused> {
+): Promise<CarriedJobs | ReadAnswers | Refused> {
+  const [file, ...more] = request.files;
+  if (!file || more.length > 0)
+    throw new CatalogError('BadArgument', 'Tables are carried one by one; choose one of them.');
   const { joint, marks } = way;
-  const { name, bytes } = request.file;
+  const { name } = file;
   const [from, to] = [joint.from.header.name, joint.to.header.name];
   const out = carriedName(name, to);
   const [asked, prices] = [besideName(name, to, 'decisions.csv'), besideName(name, to, 'price-changes.csv')];
-  const given = answersOf(request);
-  const { files, held } = heldFiles([[name, bytes], ...(given ? [[given.name, given.bytes] as const] : [])]);
+  const given = answersTable(request.answers);
+  // Not named as the table is: the ending of its name would say that it is read as JSON Lines.
+  const answers = given && { ...given, name: `answers to ${name}.csv` };
+  const { files, held } = heldFiles([[name, file.bytes], ...(answers ? [[answers.name, answers.bytes] as const] : [])]);
   const sheet = request.sheet === undefined ? {} : { sheet: request.sheet };
-  const { header } = await openJobs(files, { input: name, ...sheet });
+  const { header, sample } = await openJobs(files, { input: name, ...sheet });
+  if (isQuestionnaire(header)) return readAnswers(file);
   let report: JobsReport;
   try {
     const { policy } = request;
@@ -48,41 +56,43 @@ export async function carryTable(
       ...sheet,
       ...(policy ? { policy: parsePolicy(new TextDecoder().decode(policy.bytes), policy.name) } : {}),
       ...(request.dates === undefined ? {} : { dates: request.dates }),
-      ...(given ? { decisions: given.name } : {}),
+      ...(request.stateNames === undefined ? {} : { stateNames: request.stateNames }),
+      ...(request.typeNames === undefined ? {} : { typeNames: request.typeNames }),
+      ...(answers ? { decisions: answers.name } : {}),
       decisionsOut: asked,
       priceChanges: prices,
     });
   } catch (error) {
     // The columns are shown beside the sentence, so that a person can say what each one is.
-    if (error instanceof CatalogError) return { kind: 'refused', sentence: error.message, header };
+    if (error instanceof CatalogError)
+      return { kind: 'refused', sentence: error.message, header, asks: refusedAsks(error, { header, sample }) };
     throw error;
   }
   if (report.leftAlone) {
     return { kind: 'refused', sentence: `${name} was carried to ${to} already; choose the original table instead.` };
   }
   const nameOf = (type: string | undefined) => (type === undefined ? '' : typeName(joint.to.settings, type));
-  const decisions = given && new Decisions(readTable(given.name, given.bytes));
-  const rows = questionRows(report.questions, decisions);
-  const made = (what: MadeFile['what'], path: string, as = path): MadeFile => ({
-    name: as,
-    what,
-    bytes: held.get(path)!,
-  });
+  const decisions = answers && new Decisions(readTable(answers.name, answers.bytes));
+  const asks = tableAsks(way, ways, request, { header, sample }, report);
+  const isAsked = new Set(asks.map(a => `${a.field} ${a.key}`));
+  const untold = report.findings.filter(
+    ({ rule, subject }) =>
+      !ASKED_RULES.has(rule) &&
+      !(rule === 'unknown-state' && isAsked.has(`stateNames ${subject}`)) &&
+      !(rule === 'unknown-type' && isAsked.has(`typeNames ${subject}`)),
+  );
+  const made = (what: MadeFile['what'], path: string): MadeFile => ({ name: path, what, bytes: held.get(path)! });
   return {
     kind: 'jobs',
-    found: foundIn(name, report),
-    said: saidOf(report),
+    found: foundInTable(name, report),
+    said: saidOfTable(report),
     outcomes: OUTCOMES.map(k => ({ kind: k, count: report.totals.outcomes[k], meaning: MEANINGS[k] })),
-    notes: report.findings.map(({ severity, message }) => ({ severity, message })),
+    notes: notesOf(untold),
     header,
     columns: Object.fromEntries(Object.entries(report.columns).map(([role, c]) => [role, c.at])),
+    asks,
     questionColumns: QUESTION_COLUMNS,
-    questions: report.questions.map((q, at) => ({
-      cells: rows[at]!.map(String),
-      typeName: nameOf(q.type),
-      title: titleOf(q, way, ways),
-      heirs: q.outcome.heirs.map(h => ({ number: h.number, title: h.title })),
-    })),
+    questions: askedQuestions(report.questions, decisions, edition => (ways.get(edition) ?? way).joint),
     cases: report.cases.map(c => ({
       lines: c.lines,
       number: c.number,
@@ -98,56 +108,4 @@ export async function carryTable(
       made('mark', `${out}.fishplate.json`),
     ],
   };
-}
-
-/** The title of the old item that a question is about, in the edition that its lines cite. */
-function titleOf({ edition, outcome }: Question, main: Way, ways: ReadonlyMap<string, Way>): string {
-  const { old } = (ways.get(edition) ?? main).joint;
-  return (outcome.from !== undefined && old.get(outcome.from)?.title) || '';
-}
-
-/** The questionnaire as the person filled it in on the page, or as it was kept from an earlier time. */
-function answersOf({ file, answers, earlier }: CarryRequest): GivenFile | undefined {
-  if (answers === undefined) return earlier && { ...earlier, name: `answers: ${earlier.name}` };
-  const bytes = tableBytes('answers.csv', 'Decisions', QUESTION_COLUMNS, answers);
-  return { name: `answers to ${file.name}`, bytes };
-}
-
-function foundIn(name: string, { totals, columns, editions, from }: JobsReport): string {
-  const stands = Object.entries(columns).map(([role, c]) => `the ${role} in column ${c.header}`);
-  const cited = Object.entries(editions).map(([edition, n]) => `${edition} (${counted(n, 'line')})`);
-  const edition = cited.length > 0 ? inWords(cited) : from;
-  return `${name} is a table of ${counted(totals.lines, 'line')}: ${inWords(stands)}. It is read in edition ${edition}.`;
-}
-
-function saidOf({ totals, to }: JobsReport): string {
-  const { kept, carried, choose, withdrawn, unknown } = totals.outcomes;
-  const told = [
-    [kept, 'stay as they are', 'stays as it is'],
-    [carried, 'get a new number', 'gets a new number'],
-    [choose, 'wait for a decision', 'waits for a decision'],
-    [withdrawn, 'have no successor', 'has no successor'],
-    [unknown, 'name no one item', 'names no one item'],
-  ] as const;
-  const parts = told
-    .filter(([n]) => n > 0)
-    .map(([n, many, one]) => `${n.toLocaleString('en')} ${n === 1 ? one : many}`);
-  const more = [
-    ...(totals.closed > 0
-      ? [`${totals.closed.toLocaleString('en')} of them ${totals.closed === 1 ? 'is' : 'are'} finished and left alone`]
-      : []),
-    ...(totals.folded > 0
-      ? [`${counted(totals.folded, 'line does', 'lines do')} the same work as an earlier one`]
-      : []),
-    ...(totals.added > 0
-      ? [`${counted(totals.added, 'line is', 'lines are')} added that jobs have to meet for the first time`]
-      : []),
-  ];
-  const sum = `Of ${counted(totals.lines, 'line')} carried to ${to}, ${inWords(parts)}.`;
-  const agree = totals.agree ? '' : ' THE TOTALS DO NOT AGREE.';
-  return `${sum}${more.length > 0 ? ` ${capitalised(inWords(more))}.` : ''}${agree}`;
-}
-
-function capitalised(text: string): string {
-  return text.slice(0, 1).toUpperCase() + text.slice(1);
 }

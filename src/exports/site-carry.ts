@@ -6,6 +6,8 @@ import { scriptJson } from './script-json.ts';
 
 /** The part of the program that carries files, as one script; absent where it was not built. */
 export const CARRY_ENGINE = 'carry-engine.js';
+/** The scripts of the page itself, in the order in which they run, after the engine and the editions. */
+export const CARRY_SCRIPTS = ['carry-worker.js', 'carry-rows.js', 'carry-cases.js', 'carry.js'] as const;
 
 /**
  * Nothing may be loaded but what lies beside the page, and nothing may be sent anywhere. `file:` is for browsers in
@@ -65,11 +67,11 @@ export function writeCarryPage(
   site: BundleFrame,
 ): ReadonlyMap<string, string> {
   const older = site.older.map(({ edition, file }) => ({ edition, href: file }));
-  const carry = carryPage(data, joint.from.header.name, older, ['carry-data.js', CARRY_ENGINE, 'carry.js']);
+  const carry = carryPage(data, joint.from.header.name, older, ['carry-data.js', CARRY_ENGINE, ...CARRY_SCRIPTS]);
   const page = { policy: POLICY, stylesheet: 'carry.css', carry };
   return new Map([
     ['carry.html', fillTemplate(templates, 'carry', { site, title: `Carry your file over – ${site.title}`, page })],
     ['carry-data.js', carryDataScript(data)],
-    ...['carry.js', 'carry.css', CARRY_ENGINE].map(name => [name, fileOf(templates, name)] as const),
+    ...[...CARRY_SCRIPTS, 'carry.css', CARRY_ENGINE].map(name => [name, fileOf(templates, name)] as const),
   ]);
 }

@@ -1,352 +1,293 @@
-// Carries a file that the person chose, by the program's own middle (carry-engine.js). It works in a worker made of that
-// script's own text, so that the page stays alive; where no worker can be had, here. Nothing is sent anywhere: what comes
-// out is offered as a download. Texts of files are put in as texts, never as markup.
+// The page that carries files over: what was chosen, what was found, what is not sure, and the result. Nothing is sent
+// anywhere: what comes out is offered as a download.
 (() => {
-  const AT_ONCE = 15;
+  const { element, counted, row, texts, list } = window.FISHPLATE_ROWS;
+  const worker = window.FISHPLATE_WORKER;
+  const cases = window.FISHPLATE_CASES;
   const ROLES = ['number', 'type', 'state', 'job', 'title', 'edition', 'date'];
-  const data = window.FISHPLATE_CARRY_DATA;
   const byId = id => document.getElementById(id);
   const [give, drop, input, from, state, failed, stop] = ['give', 'drop', 'file', 'from', 'state', 'failed', 'stop'].map(byId);
   const answerPlace = byId('answer');
-  const element = (name, text, className) => {
-    const made = document.createElement(name);
-    if (text !== undefined) made.textContent = text;
-    if (className) made.className = className;
-    return made;
-  };
-  const counted = (n, one, many) => `${n.toLocaleString('en')} ${n === 1 ? one : many}`;
-
-  // --- The engine: a worker, or this page.
-  let worker;
-  let ready = false;
-  let inline;
-  let last = 0;
-  const waiting = new Map();
-
-  const here = () => {
-    inline ??= window.FISHPLATE_CARRY().carryEngine(data);
-    for (const [ticket, { request, progress, done }] of waiting) {
-      waiting.delete(ticket);
-      // A breath first, so that the page shows what it is doing.
-      setTimeout(() => inline(request, progress).then(done), 30);
-    }
-  };
-  const start = () => {
-    const text = `const carry = (${window.FISHPLATE_CARRY})(); postMessage({ ready: true }); onmessage = event => carry.attend(self, event.data);`;
-    const address = URL.createObjectURL(new Blob([text], { type: 'text/javascript' }));
-    try {
-      worker = new Worker(address);
-    } catch {
-      return here();
-    }
-    const mine = worker;
-    worker.onmessage = ({ data: told }) => {
-      if (told.ready) {
-        ready = true;
-        URL.revokeObjectURL(address);
-        return;
-      }
-      const asked = waiting.get(told.ticket);
-      if (!asked) return;
-      if (told.progress) return asked.progress(told.progress);
-      waiting.delete(told.ticket);
-      asked.done(told.answer);
-    };
-    worker.onerror = event => {
-      event.preventDefault();
-      if (worker !== mine) return;
-      if (!ready) return here();
-      const asked = [...waiting.values()];
-      end();
-      const sentence = 'The file was too much for this browser; split it, or have it carried by the program: fishplate carry.';
-      for (const { done } of asked) done({ kind: 'refused', sentence });
-    };
-    worker.postMessage(data);
-  };
-  const end = () => {
-    worker?.terminate();
-    worker = undefined;
-    ready = false;
-    waiting.clear();
-  };
-  const carry = (request, progress) =>
-    new Promise(done => {
-      // Whoever asks anew has no use for the answer before.
-      if (waiting.size > 0) end();
-      const ticket = ++last;
-      waiting.set(ticket, { request, progress, done });
-      if (inline) return here();
-      if (!worker) start();
-      worker?.postMessage({ ticket, request });
-    });
-
-  // --- What was chosen.
-  let file;
-  let told;
-  let questions = [];
-  let asked = new Map();
-  let extra = {};
-  let addresses = [];
-
-  const read = async chosen => ({ name: chosen.name, bytes: new Uint8Array(await chosen.arrayBuffer()) });
-  const choose = async chosen => {
-    if (!chosen) return;
-    try {
-      // The engine says the same of a large file, but reading it first would take the memory that it is about.
-      if (chosen.size > 2 ** 24 && chosen.size > window.FISHPLATE_CARRY().LARGEST) return refuse(`${chosen.name} has ${Math.ceil(chosen.size / 2 ** 20)} MB, more than a page can hold; split it, or have it carried by the program: fishplate carry.`);
-      file = await read(chosen);
-    } catch {
-      return refuse(`${chosen.name} cannot be read; choose a file, not a folder, and one that no other program holds.`);
-    }
-    extra = {};
-    for (const field of byId('differently').querySelectorAll('input, select')) field.value = '';
-    await run({ fresh: true });
-  };
-
-  const refuse = (sentence, header) => {
-    state.textContent = '';
-    stop.hidden = true;
-    failed.textContent = sentence;
-    answerPlace.hidden = !header;
-    for (const section of answerPlace.querySelectorAll(':scope > section')) section.hidden = section.id !== 'differently';
-    if (header) {
-      roles(header, {});
-      byId('differently').querySelector('details').open = true;
-    }
-  };
-
-  const run = async ({ fresh, answers }) => {
-    failed.textContent = '';
-    stop.hidden = false;
-    state.textContent = `Reading ${file.name} …`;
-    if (fresh) answerPlace.hidden = true;
-    const request = { file, from: from.value, ...extra, ...(answers ? { answers } : {}) };
-    const answer = await carry(request, said => {
-      state.textContent = `${said} …`;
-    });
-    stop.hidden = true;
-    state.textContent = '';
-    if (answer.kind === 'refused') return refuse(answer.sentence, answer.header);
-    told = answer;
-    show(fresh);
-  };
-
-  // --- What comes back.
+  const sections = () => answerPlace.querySelectorAll(':scope > section');
   const says = (id, text) => {
     byId(id).querySelector('.says').textContent = text;
   };
 
-  const show = fresh => {
-    answerPlace.hidden = false;
-    for (const section of answerPlace.querySelectorAll(':scope > section')) section.hidden = false;
-    says('found', told.found);
-    says('becomes', told.said);
-    byId('unit').textContent = told.kind === 'jobs' ? 'Lines' : 'Times';
-    const rows = told.outcomes.map(({ kind, count, meaning }) => {
-      const row = element('tr', undefined, count === 0 ? 'none' : '');
-      const word = element('th', kind);
-      word.scope = 'row';
-      row.append(word, element('td', count.toLocaleString('en'), 'count'), element('td', meaning));
-      return row;
-    });
-    document.querySelector('.counts tbody').replaceChildren(...rows);
-    byId('notes').replaceChildren(...told.notes.map(n => element('li', n.message)));
-    if (fresh) {
-      questions = told.questions ?? [];
-      asked = new Map(questions.filter(q => cell(q, 'answer') !== '').map(q => [q, answerBefore(q)]));
-      outdated = false;
-      byId('cases').replaceChildren();
-      moreCases();
-      for (const place of document.querySelectorAll('.jobs-only')) place.hidden = told.kind !== 'jobs';
-      roles(told.header ?? [], told.columns ?? {});
+  // --- What was chosen: the lessons together, each table by itself.
+  let chosen = [];
+  let current;
+  let told;
+  let extra = {};
+  /** What somebody looked at and left as it was assumed. */
+  const leftSo = new Set();
+  let addresses = [];
+
+  const LARGE = 2 ** 24;
+  const read = async file => ({ name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) });
+  const isLesson = async file => {
+    try {
+      return window.FISHPLATE_CARRY().isLesson({ name: file.name, bytes: new Uint8Array(await file.slice(0, 20_000).arrayBuffer()) });
+    } catch {
+      // Of no kind that is read: refused by itself, in the program's own words.
+      return false;
     }
-    byId('decide').hidden = questions.length === 0;
-    listings(fresh);
-    progressOfAnswers();
-    offer();
-    if (fresh) byId('found').querySelector('h2').focus();
   };
 
-  const roles = (header, columns) => {
-    byId('roles').replaceChildren(
-      ...(header.length === 0 ? [] : ROLES).map(role => {
-        const place = element('div');
-        const label = element('label', `The ${role} stands in`);
-        const select = element('select');
-        select.id = `role-${role}`;
-        select.dataset.role = role;
-        label.htmlFor = select.id;
-        const none = element('option', columns[role] === undefined ? 'no column' : 'as found');
-        none.value = '';
-        select.append(
-          none,
-          ...header.map((name, at) => {
-            const option = element('option', name === '' ? `column ${at + 1}` : name.slice(0, 60));
-            option.value = String(at + 1);
-            return option;
-          }),
-        );
-        if (columns[role] !== undefined) none.textContent = `as found: ${(header[columns[role]] || `column ${columns[role] + 1}`).slice(0, 40)}`;
-        const before = extra.columns?.[role];
-        if (before) select.value = before;
-        place.append(label, select);
-        return place;
+  const choose = async given => {
+    const files = [...(given ?? [])].filter(file => !/\.fishplate\.json$/i.test(file.name) || given.length === 1);
+    if (files.length === 0) return;
+    const units = [];
+    if (files.length === 1) units.push({ files });
+    else {
+      const kinds = await Promise.all(files.map(isLesson));
+      const lessons = files.filter((_, at) => kinds[at]);
+      units.push(...files.filter((_, at) => !kinds[at]).map(file => ({ files: [file] })));
+      if (lessons.length > 0) units.push({ files: lessons });
+    }
+    chosen = units;
+    await take(units[0]);
+  };
+
+  const showChosen = () => {
+    byId('chosen').hidden = chosen.length < 2;
+    byId('units').replaceChildren(
+      ...chosen.map(unit => {
+        const item = element('li');
+        const button = element('button', unit.files.length === 1 ? unit.files[0].name : `${unit.files.length} lessons together`, 'light');
+        button.type = 'button';
+        if (unit === current) button.setAttribute('aria-current', 'true');
+        button.addEventListener('click', () => take(unit));
+        item.append(button);
+        return item;
       }),
     );
   };
 
-  // --- Deciding by case.
-  const moreCases = () => {
-    const list = byId('cases');
-    const at = list.children.length;
-    list.append(...questions.slice(at, at + AT_ONCE).map((question, n) => oneCase(question, at + n)));
-    const left = questions.length - list.children.length;
-    byId('more').hidden = left === 0;
-    byId('more').textContent = `Show ${counted(Math.min(left, AT_ONCE), 'more case', 'more cases')} of ${left.toLocaleString('en')}`;
-    return list.children[at];
-  };
-
-  const answerBefore = question => ({ answer: cell(question, 'answer'), heir: cell(question, 'heir'), because: cell(question, 'because'), by: cell(question, 'by') });
-  const cell = (question, name) => question.cells[told.questionColumns.indexOf(name)] ?? '';
-
-  const oneCase = (question, at) => {
-    const item = element('li');
-    const field = element('fieldset', undefined, 'case');
-    const legend = element('legend');
-    const what = element('span', undefined, 'what');
-    const lines = Number(cell(question, 'lines'));
-    const edition = cell(question, 'edition');
-    const kind = [question.typeName, cell(question, 'state'), edition === from.value ? '' : `edition ${edition}`].filter(Boolean).join(', ');
-    what.append(element('span', cell(question, 'number').slice(0, 80) || 'no number', 'n'), element('span', question.title), element('span', kind, 'kind quiet'), element('span', counted(lines, 'line', 'lines'), 'many'));
-    legend.append(what);
-    const beside = cell(question, 'title_beside');
-    const ways = element('div', undefined, 'ways');
-    const heirs = question.heirs.filter(h => h.number !== '');
-    const choice = { answer: '', heir: '', because: cell(question, 'because') };
-    const way = (answer, heir, text, more) => {
-      const label = element('label', undefined, 'way');
-      const radio = element('input');
-      radio.type = 'radio';
-      radio.name = `case-${at}`;
-      radio.addEventListener('change', () => {
-        choice.answer = answer;
-        choice.heir = more ? more.value : heir;
-        because.hidden = answer === '';
-        decided(question, choice);
-      });
-      const words = element('span');
-      words.append(...(Array.isArray(text) ? text : [text]));
-      label.append(radio, words);
-      ways.append(label);
-      return { radio, answer, heir };
-    };
-    const number = text => element('b', text, 'n');
-    const all = heirs.map(h => h.number).join(' | ');
-    const offered = [way('', '', 'Leave it open')];
-    if (heirs.length > 1) offered.push(way('carry', all, ['Carry to all of these: ', ...heirs.flatMap((h, n) => [n > 0 ? ', ' : '', number(h.number)])]));
-    for (const h of heirs) offered.push(way('carry', h.number, ['Carry to ', number(h.number), ` ${h.title}`]));
-    const other = element('input');
-    other.type = 'text';
-    other.maxLength = 60;
-    other.setAttribute('aria-label', `Another number for ${cell(question, 'number').slice(0, 80)}`);
-    const otherWay = way('carry', '', ['Carry to another number: ', other], other);
-    other.addEventListener('input', () => {
-      otherWay.radio.checked = true;
-      otherWay.radio.dispatchEvent(new Event('change'));
-    });
-    offered.push(way('stay', '', `Leave the line as it stands under ${cell(question, 'edition')}`), way('drop', '', 'Take the line out of the job'));
-    const because = element('p', undefined, 'why-so');
-    const label = element('label', 'Because (if you want to say)');
-    const words = element('input');
-    words.type = 'text';
-    words.maxLength = 300;
-    words.id = `because-${at}`;
-    words.value = choice.because;
-    label.htmlFor = words.id;
-    words.addEventListener('input', () => {
-      choice.because = words.value;
-      decided(question, choice);
-    });
-    because.append(label, words);
-    field.append(legend, element('p', cell(question, 'question')), element('p', cell(question, 'to_do'), 'quiet'));
-    if (beside) field.append(element('p', `The title beside it is ${beside}.`, 'quiet'));
-    field.append(ways, because);
-    item.append(field);
-    const [answer, heir] = [cell(question, 'answer'), cell(question, 'heir')];
-    let given = offered.find(o => o.answer === answer && (answer !== 'carry' || o.heir === heir));
-    if (!given && answer === 'carry') {
-      given = otherWay;
-      other.value = heir;
+  const take = async unit => {
+    current = unit;
+    extra = {};
+    leftSo.clear();
+    for (const field of byId('differently').querySelectorAll('input, select')) field.value = '';
+    showChosen();
+    try {
+      // The engine says the same of large files, but reading them first would take the memory that it is about.
+      const size = unit.files.reduce((sum, file) => sum + file.size, 0);
+      if (size > LARGE && size > window.FISHPLATE_CARRY().LARGEST) {
+        return refuse({ sentence: `${unit.files.length === 1 ? unit.files[0].name : 'They'} ${unit.files.length === 1 ? 'has' : 'have'} ${Math.ceil(size / 2 ** 20)} MB, more than a page can hold; split it, or have the program carry it: fishplate carry.` });
+      }
+      unit.given = await Promise.all(unit.files.map(read));
+    } catch {
+      return refuse({ sentence: `${unit.files.map(file => file.name).join(', ')} cannot be read; choose files, not a folder, and none that another program holds.` });
     }
-    given ??= offered[0];
-    given.radio.checked = true;
-    because.hidden = given.answer === '';
-    Object.assign(choice, { answer, heir });
-    return item;
+    await run({ isNew: true });
   };
 
-  let outdated = false;
-  const decided = (question, choice) => {
-    if (choice.answer === '') asked.delete(question);
-    else asked.set(question, { ...choice });
-    outdated = true;
-    progressOfAnswers();
+  const refuse = ({ sentence, header, asks = [] }) => {
+    state.textContent = '';
+    stop.hidden = true;
+    failed.textContent = sentence;
+    answerPlace.hidden = !header;
+    byId('bar').hidden = true;
+    for (const section of sections()) section.hidden = section.id !== 'found';
+    if (!header) return;
+    told = { kind: 'jobs' };
+    byId('found').classList.add('failed-so-far');
+    says('found', '');
+    roles(header, {});
+    showAsks(asks);
+    for (const place of document.querySelectorAll('.jobs-only')) place.hidden = false;
+    byId('differently').hidden = false;
+    byId('differently').open = asks.length === 0;
+  };
+
+  const run = async ({ isNew }) => {
+    failed.textContent = '';
+    stop.hidden = false;
+    const names = current.given.map(file => file.name);
+    state.textContent = `Reading ${names.length === 1 ? names[0] : `${names.length} lessons`} …`;
+    if (isNew) answerPlace.hidden = true;
+    byId('bar').hidden = true;
+    const answer = await worker.carry({ files: current.given, from: from.value, ...extra, answers: cases.rows() }, said => {
+      state.textContent = `${said} …`;
+    });
+    stop.hidden = true;
+    state.textContent = '';
+    if (answer.kind === 'refused') return refuse(answer);
+    if (answer.kind === 'answers') return takeAnswers(answer);
+    told = answer;
+    show(isNew);
+  };
+
+  /** A questionnaire is no table to carry: its answers are kept, and the other files are carried with them. */
+  const takeAnswers = async ({ rows, notes }) => {
+    const [{ name }] = current.given;
+    cases.take(rows);
+    chosen = chosen.filter(unit => unit !== current);
+    const said = [rows.length === 0 ? `${name} is a list of questions without an answer; fill in answer and by.` : `${counted(rows.length, 'answer', 'answers')} of ${name} ${rows.length === 1 ? 'is' : 'are'} taken up.`, ...notes.map(n => n.message)].join(' ');
+    current = undefined;
+    showChosen();
+    if (chosen.length > 0) await take(chosen[0]);
+    state.textContent = chosen.length > 0 ? said : `${said} Now choose the file that they are for.`;
+  };
+
+  // --- What comes back.
+  const show = isNew => {
+    answerPlace.hidden = false;
+    for (const section of sections()) section.hidden = false;
+    document.querySelector('main').classList.add('has-file');
+    byId('found').classList.remove('failed-so-far');
+    says('found', told.found);
+    says('becomes', told.said);
+    byId('unit').textContent = told.kind === 'jobs' ? 'Lines' : 'Times';
+    const lines = told.outcomes
+      .filter(o => o.count > 0)
+      .map(({ kind, count, meaning }) => {
+        const line = element('tr');
+        const word = element('th', kind);
+        word.scope = 'row';
+        line.append(word, element('td', count.toLocaleString('en'), 'count'), element('td', meaning));
+        return line;
+      });
+    const counts = document.querySelector('.counts');
+    counts.hidden = lines.length === 0;
+    counts.querySelector('tbody').replaceChildren(...lines);
+    notes(told.notes);
+    if (isNew) {
+      showAsks(told.asks ?? []);
+      byId('differently').hidden = told.kind !== 'jobs';
+      byId('differently').open = false;
+      roles(told.header ?? [], told.columns ?? {});
+    }
+    cases.show(told, from.value, isNew);
+    listings(isNew);
     offer();
+    if (isNew) byId('found').querySelector('h2').focus();
   };
 
-  const progressOfAnswers = () => {
-    if (questions.length === 0) return;
-    const lines = some => some.reduce((sum, q) => sum + Number(cell(q, 'lines')), 0);
-    says(
-      'decide',
-      `${counted(questions.length, 'case', 'cases')}, the largest first; an answer holds for all open lines of its case, ${counted(lines(questions), 'line', 'lines')} in all. ${asked.size === 0 ? 'None is decided yet.' : `Decided: ${asked.size.toLocaleString('en')}, with ${counted(lines([...asked.keys()]), 'line', 'lines')}.`} What you leave open says so in the result.`,
+  const FIRST_NOTES = 5;
+  const notes = all => {
+    const lines = all.map(n => element('li', n.message));
+    byId('notes').replaceChildren(...lines.slice(0, FIRST_NOTES));
+    byId('more-notes').hidden = lines.length <= FIRST_NOTES;
+    byId('more-notes').querySelector('summary').textContent = `${counted(lines.length - FIRST_NOTES, 'more remark', 'more remarks')} about the file`;
+    byId('more-notes').querySelector('ul').replaceChildren(...lines.slice(FIRST_NOTES));
+  };
+
+  // --- What is not sure, asked before anything else.
+  const labelled = (id, label, field) => {
+    const place = element('div');
+    const words = element('label', label);
+    field.id = id;
+    words.htmlFor = id;
+    place.append(words, field);
+    return place;
+  };
+  const choice = (options, value) => {
+    const select = element('select');
+    for (const one of options) {
+      const option = element('option', one.label.slice(0, 60));
+      option.value = one.value;
+      select.append(option);
+    }
+    select.value = value;
+    return select;
+  };
+  const showAsks = asks => {
+    const open = asks.filter(ask => !leftSo.has(`${ask.field} ${ask.key}`));
+    byId('asks').hidden = open.length === 0;
+    byId('ask-fields').replaceChildren(
+      ...open.map((ask, at) => {
+        const select = choice(ask.options, ask.options[0].value);
+        const place = labelled(`ask-${at}`, ask.label, select);
+        place.prepend(element('p', ask.sentence));
+        place.ask = ask;
+        return place;
+      }),
     );
   };
-
-  const rowsOfAnswers = () => {
-    const by = byId('by').value.trim();
-    return questions.map(question => {
-      const { answer, heir, because, by: before } = asked.get(question) ?? { answer: '', heir: '', because: '' };
-      return [...question.cells.slice(0, -4), answer, answer === 'carry' ? heir.trim() : '', because.trim(), answer === '' ? '' : (before ?? by)];
-    });
-  };
-
-  byId('make').addEventListener('click', async () => {
-    const lacks = byId('by').value.trim() === '' && [...asked.values()].some(a => a.by === undefined);
-    byId('by').setAttribute('aria-invalid', String(lacks));
-    byId('by-lacks').textContent = lacks ? 'Write your name: an answer without one does not count.' : '';
-    if (lacks) return byId('by').focus();
-    outdated = false;
-    await run({ answers: rowsOfAnswers() });
-    byId('take').querySelector('a')?.focus();
+  byId('asks').addEventListener('submit', async event => {
+    event.preventDefault();
+    let another = false;
+    for (const place of byId('ask-fields').children) {
+      const { field, key, options } = place.ask;
+      const { value } = place.querySelector('select');
+      leftSo.add(`${field} ${key}`);
+      if (value === options[0].value) continue;
+      another = true;
+      if (field === 'from') from.value = value;
+      else if (key === '') extra = { ...extra, [field]: value };
+      else extra = { ...extra, [field]: { ...extra[field], [key]: value } };
+      if (field === 'sheet') byId('sheet').value = value;
+      if (field === 'dates') byId('dates').value = value;
+    }
+    if (another) return run({ isNew: true });
+    byId('asks').hidden = true;
+    byId('found').querySelector('h2').focus();
   });
+
+  const roles = (header, columns) => {
+    byId('roles').replaceChildren(
+      ...(header.length === 0 ? [] : ROLES).map(role => {
+        const at = columns[role];
+        const none = at === undefined ? 'no column' : `as found: ${header[at] || `column ${at + 1}`}`;
+        const options = header.map((name, n) => ({ value: String(n + 1), label: name || `column ${n + 1}` }));
+        const select = choice([{ value: '', label: none }, ...options], extra.columns?.[role] ?? '');
+        select.dataset.role = role;
+        return labelled(`role-${role}`, `The ${role} stands in`, select);
+      }),
+    );
+  };
+  byId('differently')
+    .querySelector('form')
+    .addEventListener('submit', async event => {
+      event.preventDefault();
+      const columns = {};
+      for (const select of byId('roles').querySelectorAll('select')) if (select.value) columns[select.dataset.role] = select.value;
+      const policy = byId('policy').files[0] ? await read(byId('policy').files[0]) : undefined;
+      const [sheet, dates] = [byId('sheet').value.trim(), byId('dates').value];
+      const { stateNames, typeNames } = extra;
+      extra = { ...(Object.keys(columns).length > 0 ? { columns } : {}), ...(sheet ? { sheet } : {}), ...(dates ? { dates } : {}), ...(policy ? { policy } : {}), ...(stateNames ? { stateNames } : {}), ...(typeNames ? { typeNames } : {}) };
+      await run({ isNew: true });
+    });
 
   // --- The result.
   const SAYS = {
     jobs: {
-      carried: 'your table with what became of each line beside it',
+      carried: 'your table, with what became of each line beside it',
       decisions: 'the questions with your answers, to go on with later or to hand on',
       prices: 'open lines that ask more than they were ordered for',
       mark: 'keep it beside the table: it says from what it was made',
     },
-    lesson: {
-      carried: 'your lesson with the new numbers',
-      review: 'what a person has to look at',
+    lessons: {
+      all: 'all of it: the lessons under their own names, the list, the questions, and their marks',
+      carried: 'the lesson with the new numbers',
+      review: 'what a person has to look at, with what is out of date',
       'review-data': 'the same for a program',
+      decisions: 'the questions with your answers, to go on with later or to hand on',
       mark: 'keep it beside the lesson: it says from what it was made',
     },
   };
 
+  byId('make').addEventListener('click', async () => {
+    if (!cases.sign()) return;
+    await run({ isNew: false });
+    byId('take').querySelector('h2').focus();
+  });
+
   const offer = () => {
     for (const address of addresses) URL.revokeObjectURL(address);
     addresses = [];
-    byId('make').hidden = !outdated;
-    byId('files').replaceChildren();
-    const open = questions.length - asked.size;
-    if (outdated) return says('take', 'Your answers have changed since the file was made.');
+    const isChanged = cases.isChanged();
+    byId('bar').hidden = !isChanged;
+    if (isChanged) {
+      says('take', 'Your answers have changed since the file was made; make it anew below.');
+      return byId('files').replaceChildren();
+    }
+    const open = cases.open();
+    const names = current.given.map(file => file.name);
     says(
       'take',
-      `${told.kind === 'jobs' && open > 0 ? `${counted(open, 'case is', 'cases are')} still open. ` : ''}Made on this machine from ${file.name}; your own file is as it was.`,
+      `${open > 0 ? `${counted(open, 'case is', 'cases are')} still open; the result says so where they stand. ` : ''}Made on this machine from ${names.length === 1 ? names[0] : `${names.length} lessons`}; your own ${names.length === 1 ? 'file is as it was' : 'files are as they were'}.`,
     );
     byId('files').replaceChildren(
       ...told.files.map(({ name, what, bytes }) => {
@@ -360,57 +301,80 @@
       }),
     );
   };
+  cases.onChange(offer);
+
+  // --- Lists.
+  const stale = list(byId('stale-places'), byId('more-stale'), 10, ['place', 'places']);
+  const single = list(byId('single-places'), byId('more-single'), 10, ['place', 'places']);
+  const placeOf = e => (told.files.some(f => f.what === 'all') ? `${e.file}, ${e.place}` : e.place);
+  /** The text around a place, with the place itself marked. */
+  const quoted = (text, part) => {
+    const place = element('p', undefined, 'text');
+    const at = text.indexOf(part);
+    if (at < 0 || part === '') place.append(text);
+    else place.append(text.slice(0, at), element('mark', part), text.slice(at + part.length));
+    return place;
+  };
+  const short = text => (text.length > 90 ? `${text.slice(0, 90)}…` : text);
+
+  const staleRow = e =>
+    row([element('span', `“${short(e.says)}”`), element('span', placeOf(e), 'quiet')], e.number, () => {
+      const body = element('div');
+      body.append(element('h3', 'The lesson says'), quoted(e.text, e.says), element('p', e.why), element('p', e.toDo, 'to-do'));
+      body.append(texts({ head: `Before: ${e.number} ${e.title}`, text: e.was }, e.now.map(n => ({ head: `Now: ${n.number} ${n.title}`, text: n.text }))));
+      return body;
+    });
+  const singleRow = r =>
+    row([element('b', r.number, 'n'), element('span', placeOf(r), 'quiet')], r.outcome, () => {
+      const body = element('div');
+      body.append(quoted(r.text, r.number), element('p', r.why), element('p', r.toDo, 'to-do'));
+      if (r.heirs.length > 0) body.append(element('p', `It becomes ${r.heirs.join('; ')}.`, 'quiet'));
+      return body;
+    });
 
   const MOST = 1000;
-  const listing = (id, title, heads, rows) => {
-    const section = byId(id);
-    section.hidden = rows.length === 0;
+  const everyCase = () => {
+    const rows = told.kind === 'jobs' ? told.cases : [];
+    byId('every').hidden = rows.length === 0;
+    if (rows.length === 0) return;
+    const heads = ['Lines', 'Number', 'Type', 'Outcome', 'Becomes', 'Why'];
     const more = rows.length > MOST ? `; the first ${MOST.toLocaleString('en')} are shown` : '';
-    section.querySelector('summary').textContent = `${title} (${rows.length.toLocaleString('en')}${more})`;
-    section.querySelector('.scroll').setAttribute('aria-label', title);
-    const line = (cells, name, done) => {
-      const row = element('tr');
-      row.append(...cells.map((text, at) => done(element(name, text), heads[at])));
-      return row;
-    };
-    const head = line(heads, 'th', made => {
-      made.scope = 'col';
-      return made;
-    });
-    section.querySelector('thead').replaceChildren(head);
-    section.querySelector('tbody').replaceChildren(
-      ...rows.slice(0, MOST).map(cells =>
-        line(cells, 'td', (made, of) => {
-          if (of === 'Number') made.className = 'n';
-          made.dataset.of = of;
-          return made;
+    byId('every').querySelector('summary').textContent = `Every case, with what becomes of it (${rows.length.toLocaleString('en')}${more})`;
+    const line = (cells, name) => {
+      const made = element('tr');
+      made.append(
+        ...cells.map((text, at) => {
+          const one = element(name, text, heads[at] === 'Number' ? 'n' : undefined);
+          if (name === 'th') one.scope = 'col';
+          one.dataset.of = heads[at];
+          return one;
         }),
-      ),
-    );
+      );
+      return made;
+    };
+    byId('every').querySelector('thead').replaceChildren(line(heads, 'th'));
+    const body = rows.slice(0, MOST).map(c => line([c.lines.toLocaleString('en'), c.number, c.typeName, c.outcome, c.heirs.join('; '), c.why], 'td'));
+    byId('every').querySelector('tbody').replaceChildren(...body);
   };
-  const listings = fresh => {
-    if (told.kind === 'jobs') {
-      const heads = ['Lines', 'Number', 'Type', 'Outcome', 'Becomes', 'Why'];
-      const rows = told.cases.map(c => [c.lines.toLocaleString('en'), c.number, c.typeName, c.outcome, c.heirs.join('; '), c.why]);
-      listing('every', 'Every case, with what becomes of it', heads, rows);
-    } else {
-      const heads = ['Where', 'Number', 'Outcome', 'Why, and what to do', 'Becomes', 'Text'];
-      const rows = told.review.map(r => [r.place, r.number, r.outcome, `${r.why} ${r.toDo}`, r.heirs.join('; '), r.text]);
-      listing('every', 'Citations for a person to look at', heads, rows);
-    }
-    const stale = (told.stale ?? []).map(e => [e.place, e.number, e.says, `${e.why} ${e.toDo}`, e.was, e.now.join(' ')]);
-    listing('stale', 'What it still tells of the older edition', ['Where', 'Number', 'It says', 'Why, and what to do', 'Text before', 'Text now'], stale);
-    if (fresh) for (const id of ['every', 'stale']) byId(id).querySelector('details').open = told.kind === 'lesson';
+  const listings = isNew => {
+    everyCase();
+    const [out, alone] = told.kind === 'lessons' ? [told.stale, told.review.filter(r => r.byItself)] : [[], []];
+    byId('stale').hidden = out.length === 0;
+    byId('single').hidden = alone.length === 0;
+    says('stale', `${counted(out.length, 'place tells', 'places tell')} what is no longer asked; the new text stands beside. Perhaps there are more: only what is quoted, or told in much the same words, is found.`);
+    says('single', `${counted(alone.length, 'place is', 'places are')} left as it stands: here the question is another one at each.`.replace('places are left as it stands', 'places are left as they stand'));
+    stale.fill(out, staleRow);
+    single.fill(alone, singleRow);
+    if (isNew) stale.rows()[0]?.open();
   };
 
   // --- Hands on.
   give.hidden = false;
   give.addEventListener('submit', event => event.preventDefault());
-  input.addEventListener('change', () => choose(input.files[0]));
-  from.addEventListener('change', () => file && run({ fresh: true }));
-  byId('more').addEventListener('click', () => moreCases()?.querySelector('input:checked')?.focus());
+  input.addEventListener('change', () => choose(input.files));
+  from.addEventListener('change', () => current && run({ isNew: true }));
   stop.addEventListener('click', () => {
-    end();
+    worker.end();
     stop.hidden = true;
     state.textContent = 'Stopped. Choose a file to begin again.';
     input.value = '';
@@ -425,18 +389,6 @@
   document.addEventListener('dragleave', hover(false));
   document.addEventListener('drop', event => {
     hover(false)(event);
-    choose(event.dataTransfer?.files[0]);
+    choose(event.dataTransfer?.files);
   });
-  byId('differently')
-    .querySelector('form')
-    .addEventListener('submit', async event => {
-      event.preventDefault();
-      const columns = {};
-      for (const select of byId('roles').querySelectorAll('select')) if (select.value) columns[select.dataset.role] = select.value;
-      const one = async id => (byId(id).files[0] ? await read(byId(id).files[0]) : undefined);
-      const [policy, earlier] = [await one('policy'), await one('earlier')];
-      const [sheet, dates] = [byId('sheet').value.trim(), byId('dates').value];
-      extra = { ...(Object.keys(columns).length > 0 ? { columns } : {}), ...(sheet ? { sheet } : {}), ...(dates ? { dates } : {}), ...(policy ? { policy } : {}), ...(earlier ? { earlier } : {}) };
-      await run({ fresh: true });
-    });
 })();

@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
-import { type CarryPage, carryDataScript, carryPage } from '../../exports/site-carry.ts';
+import { CARRY_SCRIPTS, type CarryPage, carryDataScript, carryPage } from '../../exports/site-carry.ts';
 import { CatalogError } from '../../model/errors.ts';
 import type { Catalog } from '../../store/open.ts';
 import type { PublishedCatalog } from '../reading/published-catalog.ts';
@@ -12,12 +12,15 @@ export type { CarryPage } from '../../exports/site-carry.ts';
 
 /** The page of a site that carries files over, for the newest edition of a catalog that is served. */
 export interface ServedCarry {
-  readonly page: (published: PublishedCatalog, scripts: readonly string[]) => Promise<CarryPage>;
+  /** @param folder the address that `data.js` and the files below stand under */
+  readonly page: (published: PublishedCatalog, folder: string) => Promise<CarryPage>;
   /** The script with the editions. */
   readonly data: (published: PublishedCatalog) => Promise<string>;
   /** What stands beside it, by name: the file of each. */
   readonly files: ReadonlyMap<string, string>;
 }
+
+const ENGINE = 'engine.js';
 
 /** Undefined where the program's part for browsers was not built. */
 export function servedCarry(catalog: Catalog): ServedCarry | undefined {
@@ -36,16 +39,17 @@ export function servedCarry(catalog: Catalog): ServedCarry | undefined {
     return packed(JSON.stringify(await Promise.all(line.map(async n => [n, (await published.edition(n)).commit]))));
   };
   return {
-    page: async (published, scripts) => {
+    page: async (published, folder) => {
       const data = await packedOf(published);
       const editions = data.ways.map(way => way.from.header.name);
       const older = editions.map(edition => ({ edition, href: `/edition/${encodeURIComponent(edition)}` }));
+      const scripts = ['data.js', ENGINE, ...CARRY_SCRIPTS].map(name => folder + name);
       return carryPage(data, editions[0]!, older, scripts);
     },
     data: async published => carryDataScript(await packedOf(published)),
     files: new Map([
-      ...['carry.js', 'carry.css'].map(name => [name, join(SITE_VIEWS, name)] as const),
-      ['engine.js', CARRY_ENGINE_FILE],
+      ...[...CARRY_SCRIPTS, 'carry.css'].map(name => [name, join(SITE_VIEWS, name)] as const),
+      [ENGINE, CARRY_ENGINE_FILE],
     ]),
   };
 }

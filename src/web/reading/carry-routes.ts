@@ -17,12 +17,10 @@ const POLICY = [
   "frame-ancestors 'none'",
 ].join('; ');
 
-const SCRIPTS = ['/carry/data.js', '/carry/engine.js', '/carry/carry.js'];
-
 /** The page on which people carry their own files over. */
 export function carryRoutes({ get, show }: Routes, carry: ServedCarry): void {
   get('/carry', async asked => {
-    const page = await carry.page(asked.published, SCRIPTS);
+    const page = await carry.page(asked.published, '/carry/');
     asked.response.setHeader('Content-Security-Policy', POLICY);
     await show(asked, 'carry', page, 'Carry your file over');
   });
