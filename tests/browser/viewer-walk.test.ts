@@ -1,14 +1,11 @@
-import { mkdirSync, readFileSync, rmSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import { dirname, join } from 'node:path';
+import { rmSync } from 'node:fs';
+import { dirname } from 'node:path';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Viewer } from '../../src/web/listen.ts';
 import { copyOfDemoCatalog } from '../demo-catalog.ts';
+import { keepShot, RULES_OF_WIDTH, violations } from '../web/judged-page.ts';
 import { chromiumPath, openBrowser, serveForTest, signIn, tokenFor } from '../web/viewer.ts';
-
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const SHOTS = join(import.meta.dirname, '..', '..', '.shots');
 
 type State = readonly [name: string, path: string, act?: (page: Page) => Promise<unknown>];
 
@@ -68,7 +65,7 @@ const SCREENS = [
     viewport: DESK,
     colorScheme: 'light',
     contrast: 'no-preference',
-    rules: ['scrollable-region-focusable', 'target-size'],
+    rules: RULES_OF_WIDTH,
   },
 ] as const;
 
@@ -94,7 +91,6 @@ describe.skipIf(chromiumPath === undefined)('every page of the viewer in every s
   let writer: BrowserContext;
   let part: string;
   beforeAll(async () => {
-    mkdirSync(SHOTS, { recursive: true });
     dir = await copyOfDemoCatalog();
     [viewer, browser] = await Promise.all([serveForTest(dir, { writes: true }), openBrowser()]);
     const outline = await (await fetch(`${viewer.address}edition/2024`)).text();
@@ -119,18 +115,16 @@ describe.skipIf(chromiumPath === undefined)('every page of the viewer in every s
       await page.setViewportSize(PHONE);
       await page.goto(path === 'PART' ? part : path);
       await act?.(page);
-      // Run from outside: the page itself lets no stranger's script in.
-      await page.evaluate(AXE);
       for (const { name: screen, viewport, rules, ...media } of SCREENS) {
         if (rules === COLOURS && !IN_COLOURS.has(name)) continue;
         await page.setViewportSize(viewport);
         await page.emulateMedia(media);
-        wrong.push(...(await violations(page, rules)).map(v => `${name} ${screen}: ${v}`));
+        wrong.push(...(await violations(page, { rules })).map(v => `${name} ${screen}: ${v}`));
         if (screen === 'phone') {
           const over = await page.locator('html').evaluate(e => e.scrollWidth - e.clientWidth);
           if (over > 0) wrong.push(`${name} ${screen}: ${over} px wider than a phone`);
         }
-        await page.screenshot({ path: join(SHOTS, `${name}-${screen}.png`) });
+        await keepShot(page, `${name}-${screen}`);
       }
       if ((await page.locator('h1').count()) !== 1) wrong.push(`${name}: not one h1`);
     }
@@ -188,19 +182,11 @@ describe.skipIf(chromiumPath === undefined)('every page of the viewer in every s
     expect(foot).toContain('Read on 1 August 2024 at');
     expect(foot).toContain('/at/2018/4.2.3.1');
     for (const useless of ['.lookup', '.sign', '.notes']) expect(await page.locator(useless).isVisible()).toBe(false);
-    await page.pdf({ path: join(SHOTS, 'item.pdf') });
     await page.goto('/losses/2018/2024');
     expect(await page.locator('.verdict form').first().isVisible()).toBe(false);
     await page.close();
   });
 });
-
-async function violations(page: Page, rules: readonly string[] | undefined): Promise<string[]> {
-  const options = rules ? { runOnly: { type: 'rule', values: rules } } : {};
-  return page.evaluate(
-    `axe.run(${JSON.stringify(options)}).then(r => r.violations.map(v => v.id + ": " + v.nodes.slice(0, 3).map(n => n.html.slice(0, 160) + " " + n.failureSummary).join(" | ")))`,
-  );
-}
 
 /** Presses Tab until something has the focus; the focus has to be seen everywhere on the way. */
 async function tabTo(page: Page, selector: string): Promise<void> {

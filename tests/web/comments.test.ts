@@ -1,5 +1,4 @@
 import { readFileSync, rmSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { dirname } from 'node:path';
 import { unzipSync, zipSync } from 'fflate';
 import type { Browser, Page } from 'playwright-core';
@@ -10,9 +9,9 @@ import { openDraft } from '../../src/commands/drafts/open-draft.ts';
 import { openCatalog, openForWriting } from '../../src/store/open.ts';
 import type { Viewer } from '../../src/web/listen.ts';
 import { copyOfDemoCatalog, testPorts } from '../demo-catalog.ts';
+import { RULES_OF_WIDTH, violations } from './judged-page.ts';
 import { chromiumPath, openBrowser, phoneWithoutScripts, serveForTest, signIn, tokenFor } from './viewer.ts';
 
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const HEAD =
   'MB/NC,Line number,Clause/Subclause,Paragraph,Type of comment (ge/te/ed),Comments,Proposed change,Observations';
 const FORM = `${HEAD}
@@ -235,13 +234,11 @@ describe.skipIf(chromiumPath === undefined)('in a browser without scripts', () =
     await signIn(judged, token);
     const found: string[] = [];
     const judge = async (name: string) => {
-      await judged.evaluate(AXE);
       for (const width of [390, 1280]) {
         await judged.setViewportSize({ width, height: 844 });
         // What can change with the width is judged again.
-        const rules = width === 390 ? '' : "{ runOnly: ['target-size', 'scrollable-region-focusable'] }";
-        const { violations } = (await judged.evaluate(`axe.run(${rules})`)) as { violations: { id: string }[] };
-        found.push(...violations.map(v => `${name} ${width}: ${v.id}`));
+        const rules = width === 390 ? undefined : RULES_OF_WIDTH;
+        found.push(...(await violations(judged, { rules })).map(v => `${name} ${width}: ${v}`));
         const wide = (await judged.evaluate('document.documentElement.scrollWidth')) as number;
         if (wide > width) found.push(`${name} is wider than ${width}`);
       }

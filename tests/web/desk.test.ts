@@ -1,16 +1,13 @@
-import { mkdirSync, readFileSync, rmSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import { dirname, join } from 'node:path';
+import { rmSync } from 'node:fs';
+import { dirname } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { openDraft } from '../../src/commands/drafts/open-draft.ts';
 import { openForWriting } from '../../src/store/open.ts';
 import type { Viewer } from '../../src/web/listen.ts';
 import { copyOfDemoCatalog, testPorts } from '../demo-catalog.ts';
+import { keepShot, violations } from './judged-page.ts';
 import { chromiumPath, openBrowser, serveForTest, signIn, tokenFor } from './viewer.ts';
-
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const SHOTS = join(import.meta.dirname, '..', '..', '.shots');
 
 let dir: string;
 let viewer: Viewer & { readonly reported: string[] };
@@ -51,11 +48,8 @@ describe.skipIf(chromiumPath === undefined)('at the desk', () => {
   afterAll(() => browser.close());
 
   const sound = async (name: string) => {
-    mkdirSync(SHOTS, { recursive: true });
-    await page.screenshot({ path: join(SHOTS, `${name}.png`) });
-    await page.evaluate(AXE);
-    const found = (await page.evaluate('axe.run()')) as { violations: { id: string }[] };
-    expect([name, found.violations.map(v => v.id)]).toEqual([name, []]);
+    await keepShot(page, name);
+    expect([name, await violations(page)]).toEqual([name, []]);
     expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(390);
   };
 

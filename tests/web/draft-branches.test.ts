@@ -1,6 +1,5 @@
-import { mkdirSync, readFileSync, rmSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import { dirname, join } from 'node:path';
+import { rmSync } from 'node:fs';
+import { dirname } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { operateOnDraft, type WrittenOperation } from '../../src/commands/drafts/draft-operations.ts';
@@ -8,6 +7,7 @@ import { readDraft } from '../../src/commands/drafts/read-draft.ts';
 import { openCatalog, openForWriting } from '../../src/store/open.ts';
 import type { Viewer } from '../../src/web/listen.ts';
 import { testPorts } from '../demo-catalog.ts';
+import { keepShot, violations } from './judged-page.ts';
 import { smallWorks } from './small-works.ts';
 import {
   chromiumPath,
@@ -20,14 +20,10 @@ import {
   tokenFor,
 } from './viewer.ts';
 
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const SHOTS = join(import.meta.dirname, '..', '..', '.shots');
-
 let dir: string;
 let viewer: Viewer & { readonly reported: string[] };
 let token: string;
 beforeAll(async () => {
-  mkdirSync(SHOTS, { recursive: true });
   dir = await smallWorks();
   token = await tokenFor(dir, { name: 'A. Reviewer', address: 'reviewer@example.org' });
   viewer = await serveForTest(dir, { writes: true });
@@ -206,14 +202,12 @@ describe.skipIf(chromiumPath === undefined)('in a browser without scripts', () =
       ['merge', '/desk/2030/branches/roofs'],
     ] as const) {
       await judged.goto(path);
-      await judged.evaluate(AXE);
       for (const width of [390, 1280]) {
         await judged.setViewportSize({ width, height: 844 });
-        const { violations } = (await judged.evaluate('axe.run()')) as { violations: { id: string }[] };
-        found.push(...violations.map(v => `${name} ${width}: ${v.id}`));
+        found.push(...(await violations(judged)).map(v => `${name} ${width}: ${v}`));
         const wide = (await judged.evaluate('document.documentElement.scrollWidth')) as number;
         if (wide > width) found.push(`${name} is wider than ${width}`);
-        await judged.screenshot({ path: join(SHOTS, `draft-${name}-${width}.png`) });
+        await keepShot(judged, `draft-${name}-${width}`);
       }
     }
     expect(found).toEqual([]);

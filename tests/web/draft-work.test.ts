@@ -1,6 +1,5 @@
-import { mkdirSync, readFileSync, rmSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import { dirname, join } from 'node:path';
+import { rmSync } from 'node:fs';
+import { dirname } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { logDraft } from '../../src/commands/drafts/draft-log.ts';
@@ -10,6 +9,7 @@ import { openCatalog, openForWriting } from '../../src/store/open.ts';
 import { readEdition } from '../../src/store/read.ts';
 import type { Viewer } from '../../src/web/listen.ts';
 import { copyOfDemoCatalog, testPorts } from '../demo-catalog.ts';
+import { keepShot, RULES_OF_WIDTH, violations } from './judged-page.ts';
 import {
   chromiumPath,
   handsOn,
@@ -21,14 +21,10 @@ import {
   tokenFor,
 } from './viewer.ts';
 
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const SHOTS = join(import.meta.dirname, '..', '..', '.shots');
-
 let dir: string;
 let viewer: Viewer & { readonly reported: string[] };
 let token: string;
 beforeAll(async () => {
-  mkdirSync(SHOTS, { recursive: true });
   dir = await copyOfDemoCatalog();
   await openDraft(testPorts(), await openForWriting(dir), { name: '2030' });
   token = await tokenFor(dir, { name: 'A. Reviewer', address: 'reviewer@example.org' });
@@ -305,15 +301,13 @@ describe.skipIf(chromiumPath === undefined)('in a browser without scripts', () =
 
     const found: string[] = [];
     const judge = async (name: string) => {
-      await judged.evaluate(AXE);
       for (const width of [390, 1280]) {
         await judged.setViewportSize({ width, height: 844 });
-        const rules = width === 390 ? '' : "{ runOnly: ['target-size', 'scrollable-region-focusable'] }";
-        const { violations } = (await judged.evaluate(`axe.run(${rules})`)) as { violations: { id: string }[] };
-        found.push(...violations.map(v => `${name} ${width}: ${v.id}`));
+        const rules = width === 390 ? undefined : RULES_OF_WIDTH;
+        found.push(...(await violations(judged, { rules })).map(v => `${name} ${width}: ${v}`));
         const wide = (await judged.evaluate('document.documentElement.scrollWidth')) as number;
         if (wide > width) found.push(`${name} is wider than ${width}`);
-        await judged.screenshot({ path: join(SHOTS, `draft-${name}-${width}.png`) });
+        await keepShot(judged, `draft-${name}-${width}`);
       }
     };
     await judge('item-done');

@@ -1,5 +1,4 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -11,11 +10,11 @@ import { type Catalog, openCatalog } from '../../src/store/open.ts';
 import { readIndex } from '../../src/store/read.ts';
 import { fishplate } from '../cli/run-cli.ts';
 import { demoCatalog } from '../demo-catalog.ts';
+import { violations } from './judged-page.ts';
 import { chromiumPath, openBrowser, serveForTest } from './viewer.ts';
 
 const ports = { files: realFiles, progress: () => {} };
 const DEMO = join(import.meta.dirname, '../../catalog/jobs');
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 let dir: string;
 let catalog: Catalog;
@@ -172,9 +171,7 @@ describe('the page of an item', () => {
       expect(await lines.textContent()).toContain('job <b>J1</b>');
       expect(await page.locator('.cited img, .cited li b:not(.n)').count()).toBe(0);
       expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(390);
-      await page.evaluate(AXE);
-      const { violations } = (await page.evaluate('axe.run()')) as { violations: { id: string }[] };
-      expect(violations.map(v => v.id)).toEqual([]);
+      expect(await violations(page)).toEqual([]);
     } finally {
       await browser.close();
       await viewer.close();

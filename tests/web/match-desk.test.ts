@@ -1,5 +1,4 @@
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parse } from 'csv-parse/sync';
@@ -13,10 +12,8 @@ import { readCrosswalk } from '../../src/commands/reading/read-crosswalk.ts';
 import { writeMatchCsv } from '../../src/exports/match-csv.ts';
 import { openCatalog, openForWriting } from '../../src/store/open.ts';
 import { testPorts } from '../demo-catalog.ts';
+import { keepShot, violations } from './judged-page.ts';
 import { chromiumPath, openBrowser, phoneWithoutScripts, serveForTest, signedIn, tokenFor } from './viewer.ts';
-
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const SHOTS = join(import.meta.dirname, '..', '..', '.shots');
 
 const OLD = `number,parent,title,text
 1,,Gutters,
@@ -196,17 +193,14 @@ describe.skipIf(chromiumPath === undefined)('in a browser', () => {
     try {
       const token = await tokenFor(catalog, { name: 'C. Steward', address: 'c@example.org' });
       const page = await phoneWithoutScripts(browser, viewer, token);
-      mkdirSync(SHOTS, { recursive: true });
       // The judge is a script, so it looks at the same page in a browser that runs them.
       const judging = await browser.newContext({ viewport: { width: 390, height: 844 }, colorScheme: 'dark' });
       await judging.addCookies(await page.context().cookies());
       const judged = await judging.newPage();
       const sound = async (name: string) => {
         await judged.goto(page.url());
-        await judged.screenshot({ path: join(SHOTS, `match-desk-${name}.png`), fullPage: true });
-        await judged.evaluate(AXE);
-        const found = (await judged.evaluate('axe.run()')) as { violations: { id: string }[] };
-        expect([name, found.violations.map(v => v.id)]).toEqual([name, []]);
+        await keepShot(judged, `match-desk-${name}`, true);
+        expect([name, await violations(judged)]).toEqual([name, []]);
         expect(await judged.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(390);
       };
       await page.getByRole('link', { name: 'Desk' }).click();

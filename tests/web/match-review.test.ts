@@ -1,5 +1,4 @@
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parse } from 'csv-parse/sync';
@@ -13,10 +12,9 @@ import { listen, type Viewer } from '../../src/web/listen.ts';
 import { matchReviewApp } from '../../src/web/matching/match-review-app.ts';
 import { REASON_WORDS } from '../../src/web/matching/match-review-words.ts';
 import { testPorts } from '../demo-catalog.ts';
+import { keepShot, violations } from './judged-page.ts';
 import { chromiumPath, openBrowser } from './viewer.ts';
 
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const SHOTS = join(import.meta.dirname, '..', '..', '.shots');
 const TOKEN = `fp-${'k'.repeat(43)}`;
 const BY = 'A. Reviewer <a@example.org>';
 
@@ -143,7 +141,6 @@ describe.skipIf(chromiumPath === undefined)('in a browser', () => {
   let browser: Browser;
   let context: BrowserContext | undefined;
   beforeAll(async () => {
-    mkdirSync(SHOTS, { recursive: true });
     browser = await openBrowser();
   });
   afterAll(() => browser.close());
@@ -275,14 +272,10 @@ describe.skipIf(chromiumPath === undefined)('in a browser', () => {
   ] as const;
   test.each(SCREENS)('has no accessibility violation and fits the screen: $name', async ({ name, ...options }) => {
     const page = await signedIn({ ...options });
-    const violations: string[] = [];
+    const found: string[] = [];
     const look = async (state: string) => {
-      await page.screenshot({ path: join(SHOTS, `match-review-${state}-${name}.png`) });
-      await page.evaluate(AXE);
-      const found = await page.evaluate(
-        'axe.run().then(r => r.violations.map(v => v.id + ": " + v.nodes.slice(0, 3).map(n => n.html.slice(0, 160) + " " + n.failureSummary).join(" | ")))',
-      );
-      violations.push(...(found as string[]).map(v => `${state}: ${v}`));
+      await keepShot(page, `match-review-${state}-${name}`);
+      found.push(...(await violations(page)).map(v => `${state}: ${v}`));
       const wider = await page.evaluate('document.documentElement.scrollWidth - document.documentElement.clientWidth');
       const small = await page.evaluate(
         '[...document.querySelectorAll("button, .plain-button, input:not([type=hidden], [type=radio], [type=checkbox])")].filter(e => e.offsetHeight > 0 && e.offsetHeight < 44).map(e => e.outerHTML)',
@@ -302,6 +295,6 @@ describe.skipIf(chromiumPath === undefined)('in a browser', () => {
     await look('missing');
     await page.goto('/sign-in');
     await look('signed-in');
-    expect(violations).toEqual([]);
+    expect(found).toEqual([]);
   });
 });

@@ -1,6 +1,5 @@
-import { mkdirSync, readFileSync, rmSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import { dirname, join } from 'node:path';
+import { rmSync } from 'node:fs';
+import { dirname } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { branchOf } from '../../src/commands/drafts/branch-draft.ts';
@@ -13,11 +12,10 @@ import { openCatalog, openForWriting } from '../../src/store/open.ts';
 import { readPublication } from '../../src/store/publication.ts';
 import type { Viewer } from '../../src/web/listen.ts';
 import { testPorts } from '../demo-catalog.ts';
+import { keepShot, violations } from './judged-page.ts';
 import { smallWorks } from './small-works.ts';
 import { chromiumPath, handsOn, openBrowser, phoneWithoutScripts, serveForTest, signedIn, tokenFor } from './viewer.ts';
 
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const SHOTS = join(import.meta.dirname, '..', '..', '.shots');
 const EDITOR = { name: 'B. Editor', address: 'editor@example.org' };
 
 let dir: string;
@@ -25,7 +23,6 @@ let viewer: Viewer & { readonly reported: string[] };
 let reviewers: string;
 let editors: string;
 beforeAll(async () => {
-  mkdirSync(SHOTS, { recursive: true });
   dir = await smallWorks();
   // A loss that nobody has settled stops it.
   await operateOnDraft(testPorts('loss'), await openForWriting(dir), {
@@ -101,15 +98,13 @@ describe.skipIf(chromiumPath === undefined)('in a browser without scripts', () =
     const judged = await context.newPage();
     await judged.route('**/judged', route => route.fulfill({ body: html, contentType: 'text/html' }));
     await judged.goto('/judged');
-    await judged.evaluate(AXE);
     const found: string[] = [];
     for (const width of [390, 1280]) {
       await judged.setViewportSize({ width, height: 844 });
-      const { violations } = (await judged.evaluate('axe.run()')) as { violations: { id: string }[] };
-      found.push(...violations.map(v => `${name} ${width}: ${v.id}`));
+      found.push(...(await violations(judged)).map(v => `${name} ${width}: ${v}`));
       const wide = (await judged.evaluate('document.documentElement.scrollWidth')) as number;
       if (wide > width) found.push(`${name} is wider than ${width}`);
-      await judged.screenshot({ path: join(SHOTS, `${name}-${width}.png`) });
+      await keepShot(judged, `${name}-${width}`);
     }
     await context.close();
     expect(found).toEqual([]);
