@@ -121,6 +121,12 @@ export function propertyOf(office: OfficePackage, name: string): string | undefi
   return said?.[1]?.trim() || undefined;
 }
 
+/** By what a file says as a whole that it is signed; undefined where it says nothing of that. */
+export function signatureOf(office: OfficePackage): string | undefined {
+  if (isSigned(office)) return 'a digital signature';
+  return propertyOf(office, 'record') === 'signed' ? 'record: signed' : undefined;
+}
+
 /** Whether somebody signed the file with a certificate. */
 export function isSigned(office: OfficePackage): boolean {
   return relationsOf(office, '').some(r => r.target.startsWith('_xmlsignatures/'));

@@ -9,6 +9,7 @@ import type { TableRow } from '../../model/table.ts';
 import type { Catalog } from '../../store/open.ts';
 import { type BesideChange, changeBeside } from '../../store/write-beside.ts';
 import { readTable } from '../../tables/read-table.ts';
+import { readPerson } from '../people.ts';
 import type { Ports } from '../ports/ports.ts';
 import type { AuditLine, AuditReport } from './audit-editions.ts';
 
@@ -33,10 +34,7 @@ export async function settleLosses(
   file: string,
   by: string,
 ): Promise<SettleReport> {
-  const person = nameAndAddress(by);
-  if (!person?.address) {
-    throw new CatalogError('BadArgument', `${by} cannot be read; write --by "Name <address>".`, { by });
-  }
+  const person = readPerson(by);
   const table = readTable(file, await ports.files.read(file));
   const { cell, has } = nameColumns(table, ['key', 'verdict', 'because']);
   const lacking = (['key', 'verdict', 'because'] as const).filter(c => !has(c));
@@ -116,11 +114,11 @@ export function troubleWith(line: AuditLine | undefined, key: string, verdict: s
 /** By address where both have one, else by name; capitals and spaces aside. */
 export function isSamePerson(a: string, b: string): boolean {
   const read = (text: string) => {
-    const address = /<([^<>\s]+)>/.exec(text)?.[1]?.toLowerCase();
-    return { address, name: text.replace(/<.*/, '').trim().replace(/\s+/g, ' ').toLowerCase() };
+    const { name, address } = nameAndAddress(text) ?? { name: text.replace(/<.*/s, ''), address: '' };
+    return { address: address.toLowerCase(), name: name.trim().replace(/\s+/g, ' ').toLowerCase() };
   };
   const [x, y] = [read(a), read(b)];
-  return (x.address !== undefined && x.address === y.address) || (x.name !== '' && x.name === y.name);
+  return (x.address !== '' && x.address === y.address) || (x.name !== '' && x.name === y.name);
 }
 
 /** A verdict as it is kept, with the texts on which it was given. */

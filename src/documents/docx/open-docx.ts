@@ -1,9 +1,9 @@
 import {
-  isSigned,
   type OfficePackage,
   openPackage,
   propertyOf,
   relationsOf,
+  signatureOf,
   treeOfPart,
 } from '../../office/open-package.ts';
 import { elementsBelow, elementsIn, type XmlElement } from '../../office/read-xml.ts';
@@ -70,12 +70,7 @@ export function openDocx(bytes: Uint8Array, name: string): Docx {
     }),
     ...comments,
   ];
-  const signed = isSigned(office)
-    ? 'a digital signature'
-    : propertyOf(office, 'record') === 'signed'
-      ? 'record: signed'
-      : undefined;
-  return { office, paragraphs, edition: propertyOf(office, 'edition'), signed };
+  return { office, paragraphs, edition: propertyOf(office, 'edition'), signed: signatureOf(office) };
 }
 
 function childrenOf(tree: XmlElement | undefined, whole = false): readonly XmlElement[] {

@@ -1,9 +1,9 @@
 import {
-  isSigned,
   type OfficePackage,
   openPackage,
   propertyOf,
   relationsOf,
+  signatureOf,
   treeOfPart,
 } from '../../office/open-package.ts';
 import { elementAt, elementsIn, isElement, textBelow, type XmlElement } from '../../office/read-xml.ts';
@@ -64,9 +64,7 @@ export function openPptx(bytes: Uint8Array, name: string): Pptx {
       .trim();
     return [...own, ...said].map(({ isTitle, ...p }) => (title === undefined ? p : { ...p, heading: title }));
   });
-  const record = propertyOf(office, 'record') === 'signed' ? 'record: signed' : undefined;
-  const signed = isSigned(office) ? 'a digital signature' : record;
-  return { office, paragraphs, edition: propertyOf(office, 'edition'), signed };
+  return { office, paragraphs, edition: propertyOf(office, 'edition'), signed: signatureOf(office) };
 }
 
 type Found = SlideParagraph & { readonly isTitle: boolean };
