@@ -50,10 +50,14 @@ A withdrawn item is covered by its reason. Exit code 1: done, and losses are ope
       ports.progress(`Reading the texts of ${from} and ${to}`);
       const report = await auditEditions(catalog, from, to);
       if (report.backwards) {
-        throw new CatalogError('BadArgument', `${to} is older than ${from}; name the older edition first.`, {
-          from,
-          to,
-        });
+        throw new CatalogError(
+          'BadArgument',
+          `${to} is older than ${from}; name the older edition first: fishplate audit ${to} ${from}`,
+          {
+            from,
+            to,
+          },
+        );
       }
       if (options.settle !== undefined) return settle(report, options.settle, options, command, catalog);
       if (options.sample !== undefined) return writeKit(report, options.sample, options, command);
@@ -77,7 +81,7 @@ async function settle(
   if (by === undefined) {
     throw new CatalogError(
       'BadArgument',
-      'Say who settles: fishplate audit 2018 2024 --settle FILE --by "Name <address>"',
+      `Say who settles: fishplate audit ${report.from} ${report.to} --settle ${file} --by "Name <address>"`,
     );
   }
   const { settleLosses } = await import('../commands/audit/settle-losses.ts');
@@ -142,7 +146,7 @@ function everywhere(open: AuditReport['lines']): string[] {
   }
   const many = [...items].filter(([, ids]) => ids.size >= MANY).sort((a, b) => b[1].size - a[1].size);
   if (many.length === 0) return [];
-  const told = many.map(([words, ids]) => `"${words}" in ${ids.size} items`).join(', ');
+  const told = many.map(([words, ids]) => `"${words}" in ${count(ids.size, 'item')}`).join(', ');
   return [`The same words again and again, perhaps a name that is shortened: ${told}.`];
 }
 

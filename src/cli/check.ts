@@ -25,7 +25,7 @@ export function addCheck(program: Command): void {
     .option('--drafting', 'ask the drafting rules of the texts of that edition or draft')
     .option(
       '--release',
-      'ask everything that has to be true before that draft is published; exit code 2 while it is not',
+      'ask everything that has to be true before that draft is published; exit code 1 while it is not',
     )
     .option('--texts <file>', 'ask the drafting rules of a csv with the columns id and text; no catalog is needed')
     .option('--terms <file>', 'glossary for the drafting rules: csv with term, deprecated, use')
@@ -65,7 +65,7 @@ async function checkRelease(edition: string | undefined, options: CheckOptions, 
   }
   const { releaseGate } = await import('../commands/releasing/release-gate.ts');
   const report = await releaseGate(portsOf(command), await readingCatalog(command), edition);
-  if (report.stops.length > 0) process.exitCode = EXIT.couldNot;
+  if (report.stops.length > 0) process.exitCode = EXIT.findings;
   else if (report.remarks.some(f => f.severity === 'warning')) process.exitCode = EXIT.findings;
   if (options.json) return printJson(report);
   printLines([

@@ -42,7 +42,7 @@ unplaced until comments answer CODE --about NUMBER. Exit code 1: done, and somet
           `${count(added.length, 'comment')} on ${edition} read${codes.length > 0 ? `: ${codes.slice(0, 12).join(', ')}${codes.length > 12 ? ' …' : ''}` : ''}.`,
           ...(known > 0
             ? [
-                `${known} ${known === 1 ? 'was' : 'were'} on record already${mended.length > 0 ? `, ${mended.length} of them completed` : ''}.`,
+                `${count(known, 'was', 'were')} on record already${mended.length > 0 ? `, ${mended.length} of them completed` : ''}.`,
               ]
             : []),
           ...(answered > 0 ? [`${answered} are answered by their observations.`] : []),

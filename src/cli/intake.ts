@@ -40,7 +40,7 @@ The same report told twice is kept once. Exit code 1: done, and something was no
       const report = await add(ports, await writingCatalog(command), edition, told);
       if (json) printJson(report);
       else {
-        const known = report.known > 0 ? `; ${report.known} were on record already` : '';
+        const known = report.known > 0 ? `; ${count(report.known, 'was', 'were')} on record already` : '';
         printLines([`${count(report.added.length, 'report')} on ${edition} kept${known}.`]);
       }
       reportFindings([...findings, ...report.findings]);

@@ -1,4 +1,5 @@
 import { isPair } from '../content/links/marks.ts';
+import { thousands } from '../model/counted.ts';
 import { FATES, type Fate } from '../model/crosswalk.ts';
 import type { EditionDates } from '../model/edition.ts';
 import { capital, counted, dateWords, FATE_MEANINGS, inWords, sentence } from '../model/said-words.ts';
@@ -86,7 +87,7 @@ function howMuch({ statistics: s }: Publication): Slide {
         { label: `new: ${FATE_MEANINGS.new}`, n: s.whole.new, side: 'new', fate: 'new' },
       ],
     },
-    notes: `Each ${s.counted === 'items' ? 'item' : 'requirement'} of ${s.from} is counted once, by what became of it; the ${s.whole.new} new ones are counted in ${s.to}. A merged one lost its number; what became of its duty is told under "What is asked now" and in the table.`,
+    notes: `Each ${s.counted === 'items' ? 'item' : 'requirement'} of ${s.from} is counted once, by what became of it; what is new (${thousands(s.whole.new)}) is counted in ${s.to}. A merged one lost its number; what became of its duty is told under "What is asked now" and in the table.`,
   };
 }
 
@@ -157,7 +158,7 @@ function whyWithdrawn(publication: Publication): Slide[] {
   return [
     {
       title: 'How it was done, and why',
-      lead: `${s.whole.fates.withdrawn} ${s.counted} were withdrawn, ${unexplained === 0 ? 'each with a reason' : `${unexplained} of them without a reason`}; the commonest reasons why others changed stand below.`,
+      lead: `${counted(s.whole.fates.withdrawn, `${s.counted.slice(0, -1)} was`, `${s.counted} were`)} withdrawn, ${unexplained === 0 ? 'each with a reason' : `${unexplained} of them without a reason`}; the commonest reasons why others changed stand below.`,
       points: [...commonReasons(publication), ...decisions.map(d => sentence(d.title))],
       ...(bars.length > 0 ? { bars: { unit: s.counted, bars } } : {}),
       notes: [
@@ -219,7 +220,7 @@ function nextSteps(publication: Publication): Slide {
     lead: `Nobody has to learn ${to} by heart: look up the old number, and read what became of it.`,
     points: [
       `Crew leads and inspectors: keep lookup.html on the phone; find out which edition the job follows before the first line is checked.`,
-      `Trainers: teach the ${whole.new} new ones, go over the ${changed} paths whose duty changed (counted by installation type), stop teaching the ${whole.fates.withdrawn} withdrawn ones unless law asks for them.`,
+      `Trainers: teach what is new (${thousands(whole.new)}), go over ${counted(changed, 'path', 'paths')} whose duty changed (counted by installation type), stop teaching what was withdrawn (${thousands(whole.fates.withdrawn)}) unless law asks for it.`,
       `Agency coordinators: go through open jobs, local rules and variances that cite ${from}; set each beside the disposition table.`,
       `Auditors: read the derivation table and the list of what is not settled; take a sample and compare both texts.`,
       `Whoever keeps data: take data/ as it is, and check it against SHA256SUMS.`,

@@ -1,3 +1,4 @@
+import type { Statistics } from '../crosswalk/statistics.ts';
 import type { Entry } from '../model/edition.ts';
 import { counted } from '../model/said-words.ts';
 import { type BundleFrame, bundleFrame, datesIn } from './bundle-frame.ts';
@@ -75,14 +76,20 @@ export function writeLookup(publication: Publication, templates: Templates): Bun
   return new Map([['lookup.html', html]]);
 }
 
+/** The first sentence of the site: how many became how many. */
+export function siteLead({ whole, counted: what, from }: Statistics): string {
+  const gone = counted(whole.fates.withdrawn, 'was withdrawn', 'were withdrawn');
+  const ones = whole.old === 1 ? what.slice(0, -1) : what;
+  return `${whole.old} ${ones} of ${from} became ${whole.total}; ${gone} and ${counted(whole.new, 'is new', 'are new')}.`;
+}
+
 function indexPage(publication: Publication, names: ReturnType<typeof siteNames>) {
   const { joint, statistics, findings } = publication;
-  const { whole, counted: what } = statistics;
   const places = joint.new;
   const size = (entry: Entry): number =>
     places.children(entry.id).reduce((sum, e) => sum + (e.obliges ? 1 : 0) + size(e), 0);
   return {
-    lead: `${whole.old} ${what} of ${statistics.from} became ${whole.total}; ${whole.fates.withdrawn} were withdrawn and ${whole.new} are new.`,
+    lead: siteLead(statistics),
     dates: datesIn(joint.to.header.dates)
       .map(d => `${d.what} ${d.when}`)
       .join(' · '),

@@ -104,9 +104,7 @@ export const capital = (text: string) => `${text.slice(0, 1).toUpperCase()}${tex
 
 export const sentence = (text: string) => (/[.!?]$/.test(text) ? text : `${text}.`);
 
-/** `1 item`, `2,000 items`. */
-export const counted = (n: number, one: string, many = `${one}s`) =>
-  `${n.toLocaleString('en')} ${n === 1 ? one : many}`;
+export { counted } from './counted.ts';
 
 /** Made once: a date of a page would cost a millisecond otherwise. */
 const CALENDAR = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' });

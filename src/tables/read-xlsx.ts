@@ -1,3 +1,4 @@
+import { counted } from '../model/counted.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Finding } from '../model/finding.ts';
 import type { Table, TableRow } from '../model/table.ts';
@@ -67,6 +68,9 @@ export function chooseSheet(workbook: Workbook, name?: string) {
   throw new CatalogError('BadTable', `${file} is empty; it needs a header line and at least one row.`, { file });
 }
 
+/** A day in words of digits: 2026-03-04, 4.3.2026, 04/03/26. */
+const DAY = /^\d{4}-\d\d-\d\d|^\d{1,2}[./]\d{1,2}[./]\d{2,4}$/;
+
 /** What a spreadsheet may have done to cells, and what a reader does not see. */
 export function sheetFindings(file: string, sheet: Sheet, header: SheetHeader): readonly Finding[] {
   const findings: Finding[] = [];
@@ -75,10 +79,15 @@ export function sheetFindings(file: string, sheet: Sheet, header: SheetHeader): 
     findings.push({ rule, severity, subject: file, message, place: { file, line } });
   const hidden = lines.filter(r => r.hidden);
   if (hidden[0])
-    say('hidden-rows', 'note', hidden[0].row + 1, `${hidden.length} hidden rows are read like the others.`);
+    say(
+      'hidden-rows',
+      'note',
+      hidden[0].row + 1,
+      `${counted(hidden.length, 'hidden row is', 'hidden rows are')} read like the others.`,
+    );
   const below = sheet.merged.filter(m => m.top > sheet.rows[header.at]!.row);
   if (below[0]) {
-    const message = `${below.length} cells below the head are merged; what they say counts for their first row and column only.`;
+    const message = `${counted(below.length, 'cell below the head is', 'cells below the head are')} merged; what stands in them counts for their first row and column only.`;
     say('merged-cells', 'warning', below[0].top + 1, message);
   }
   const byColumn = new Map<number, { cell: SheetCell; row: number }[]>();
@@ -94,17 +103,19 @@ export function sheetFindings(file: string, sheet: Sheet, header: SheetHeader): 
     const of = (test: (c: (typeof cells)[number]) => boolean) => cells.filter(test);
     const at = (row: number) => cellAddress(row, column);
     const [dates, shown] = [of(c => c.cell.kind === 'date'), of(c => c.cell.stored !== undefined)];
-    if (dates[0] && dates.length < cells.length / 2) {
-      const message = `${dates.length} cells of column ${name} are dates, the first ${at(dates[0].row)} (${dates[0].cell.text}); a spreadsheet may have made them from numbers.`;
+    // Beside days that are written as text a date is what it should be.
+    const days = of(c => c.cell.kind === 'text' && DAY.test(c.cell.text.trim()));
+    if (dates[0] && dates.length + days.length < cells.length / 2) {
+      const message = `${counted(dates.length, `cell of column ${name} is a date`, `cells of column ${name} are dates`)}, the first ${at(dates[0].row)} (${dates[0].cell.text}); a spreadsheet may have made dates of numbers.`;
       say('made-a-date', 'warning', dates[0].row + 1, message);
     }
     if (shown[0]) {
-      const message = `${shown.length} cells of column ${name} show another number than they store; ${at(shown[0].row)} is read as it shows, ${shown[0].cell.text}, and stores ${shown[0].cell.stored}.`;
+      const message = `${counted(shown.length, `cell of column ${name} shows another number than it stores`, `cells of column ${name} show another number than they store`)}; ${at(shown[0].row)} is read as it shows, ${shown[0].cell.text}, and stores ${shown[0].cell.stored}.`;
       say('shown-number', 'note', shown[0].row + 1, message);
     }
     const numbers = of(c => c.cell.kind === 'number');
     if (numbers[0] && cells.some(c => c.cell.kind === 'text' && /^\d+(?:\.\d+){2,}$/.test(c.cell.text.trim()))) {
-      const message = `${numbers.length} cells of column ${name} are numbers among texts, the first ${at(numbers[0].row)} (${numbers[0].cell.text}); a spreadsheet may have cut a zero off their end.`;
+      const message = `${counted(numbers.length, `cell of column ${name} is a number among texts`, `cells of column ${name} are numbers among texts`)}, the first ${at(numbers[0].row)} (${numbers[0].cell.text}); a spreadsheet may have cut a zero off its end.`;
       say('number-cell', 'warning', numbers[0].row + 1, message);
     }
   }

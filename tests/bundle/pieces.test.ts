@@ -5,3 +5,4 @@ import './xkos.cases.ts';
 import './data-package.cases.ts';
 import './changes.cases.ts';
 import './briefing.cases.ts';
+import './plurals.cases.ts';

@@ -51,7 +51,7 @@ describe('a committee round on the command line', () => {
       'What?',
     ];
     expect((await run(...report)).stdout).toBe('1 report on 2018 kept.\n');
-    expect((await run(...report)).stdout).toBe('0 reports on 2018 kept; 1 were on record already.\n');
+    expect((await run(...report)).stdout).toBe('0 reports on 2018 kept; 1 was on record already.\n');
     expect((await run('intake', 'count', '--edition', '2030')).stdout).toContain('  1  1.1 First: unclear 1');
   });
 

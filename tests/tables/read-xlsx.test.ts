@@ -117,7 +117,7 @@ describe('a sheet read as a table', () => {
     expect(cells(bytes)).toHaveLength(2);
     expect(readXlsx('x.xlsx', bytes).findings.map(f => f.message)).toEqual([
       'Sheet Jobs is read; Old (hidden) is not.',
-      '1 hidden rows are read like the others.',
+      '1 hidden row is read like the others.',
     ]);
     expect(() => readXlsx('x.xlsx', bytes, 'Other')).toThrow(/no sheet Other; its sheets are Jobs, Old/);
   });

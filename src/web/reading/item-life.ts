@@ -1,5 +1,5 @@
 import type { PublishedCatalog, PublishedCrosswalk } from '../../commands/reading/published-catalog.ts';
-import type { Fate } from '../../model/crosswalk.ts';
+import type { Duty, Fate } from '../../model/crosswalk.ts';
 import type { Entry } from '../../model/edition.ts';
 import type { ItemId } from '../../model/item.ts';
 import { type LifeGroup, type LifePicture, lifePicture } from '../../pictures/life-picture.ts';
@@ -27,6 +27,8 @@ interface Step {
   readonly with: readonly Named[];
   /** What else came of the same items. */
   readonly beside: readonly Named[];
+  /** What an item that went on alone asks since then, where that is not the same; else empty. */
+  readonly change: string;
 }
 
 interface Named {
@@ -42,7 +44,8 @@ const MOST_ITEMS = 6;
 export async function lifeOf(published: PublishedCatalog, edition: string, entry: Entry): Promise<Life> {
   const line = lineThrough(published.headers, edition);
   const here = line.indexOf(edition);
-  const joints = await Promise.all(line.slice(1).map(async (to, i) => (await published.crosswalk(line[i]!, to)).joint));
+  const crosswalks = await Promise.all(line.slice(1).map((to, i) => published.crosswalk(line[i]!, to)));
+  const joints = crosswalks.map(c => c.joint);
   const entries: Entry[][] = line.map(() => []);
   entries[here] = [entry];
   for (let i = here; i < joints.length; i++) entries[i + 1] = heirsOf(joints[i]!, entries[i]!);
@@ -69,6 +72,7 @@ export async function lifeOf(published: PublishedCatalog, edition: string, entry
               fate: group.fate,
               with: named(line[i - 1]!, group.others.from),
               beside: named(line[i]!, group.others.to),
+              change: changeIn(crosswalks[i - 1]!, group, shown[i - 1]!, shown[i]!),
             })),
     }),
   );
@@ -81,6 +85,27 @@ export async function lifeOf(published: PublishedCatalog, edition: string, entry
   };
   return { stages, picture: { wide: lifePicture(life, 'right'), narrow: lifePicture(life, 'down') } };
 }
+
+/** "Kept, kept" would hide the step that made an item stricter. */
+function changeIn(
+  { joint, marks }: PublishedCrosswalk,
+  { from, to }: LifeGroup,
+  old: readonly Entry[],
+  heirs: readonly Entry[],
+): string {
+  const [source, heir] = [old[from[0] ?? -1], heirs[to[0] ?? -1]];
+  if (from.length !== 1 || to.length !== 1 || !source || !heir) return '';
+  const link = joint.leaving(source.id).find((l): l is typeof l & { from: ItemId; to: ItemId } => l.to === heir.id);
+  if (!link) return '';
+  return { same: '', ...CHANGES }[marks(link).duty];
+}
+
+const CHANGES: Readonly<Record<Exclude<Duty, 'same'>, string>> = {
+  stricter: 'asks more since then',
+  relaxed: 'asks less since then',
+  mixed: 'asks more in some ways and less in others since then',
+  unclear: 'reworded; read both texts',
+};
 
 const lives = (entries: readonly (readonly Entry[])[], i: number) => (entries[i]?.length ?? 0) > 0;
 
