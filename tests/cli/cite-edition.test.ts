@@ -1,0 +1,13 @@
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, it } from 'vitest';
+import { demoCatalog } from '../demo-catalog.ts';
+import { temporaryFolder } from '../store/temp-catalog.ts';
+import { fishplateHere } from './run-here.ts';
+
+it('cite without --edition names the editions to choose from', async () => {
+  const file = join(temporaryFolder(), 'lesson.md');
+  writeFileSync(file, 'See clause 1.1.\n');
+  const { status, stderr } = await fishplateHere('--catalog', await demoCatalog(), 'cite', file);
+  expect([status, stderr]).toEqual([2, expect.stringMatching(/--edition 2024 \(the catalog has 2014, 2018, 2024\)/)]);
+}, 60_000);
