@@ -16,10 +16,10 @@ import type { Address } from './listen.ts';
 import { MATCH_FILES, matchRoutes } from './matching/match-review-routes.ts';
 import { offlineRoutes, PATIENCE_MS } from './offline/offline-routes.ts';
 import { KEPT_FILES, markKept, offlineStates } from './offline/offline-state.ts';
-import { personOf } from './people.ts';
 import { carryRoutes } from './reading/carry-routes.ts';
 import { type Briefings, crosswalkRoutes } from './reading/crosswalk-routes.ts';
 import { readingRoutes } from './reading/reading-routes.ts';
+import { personOf } from './signed-in.ts';
 import { siteOf } from './site.ts';
 
 export interface ViewerParts {

@@ -5,9 +5,9 @@ import { type ErrorPage, errorPage, noSuchPage } from './error-page.ts';
 import { guards } from './guard.ts';
 import type { Address } from './listen.ts';
 import { fileOfAsset } from './offline/offline-state.ts';
-import { askToSignIn, people } from './people.ts';
 import { type Pages, render } from './render.ts';
 import { type Routes, routesOf } from './routes.ts';
+import { askToSignIn, signIn } from './sign-in.ts';
 import type { Site } from './site.ts';
 
 /** One request, and what is published at its moment. */
@@ -66,7 +66,7 @@ export function appIn(frame: Frame, add: (routes: Routes) => void): Express {
 
   if (frame.people) {
     app.use(
-      people({
+      signIn({
         address: frame.address,
         source: frame.people,
         now: frame.now,

@@ -18,13 +18,13 @@ import type { ErrorPage } from './error-page.ts';
 import type { MatchRecordPage, MatchWaitPage } from './matching/match-record-page.ts';
 import type { MatchReviewPage } from './matching/match-review-page.ts';
 import type { LookupPage } from './offline/offline-routes.ts';
-import type { SignInPage } from './people.ts';
 import type { CrosswalkPage } from './reading/crosswalk-page.ts';
 import type { EditionPage } from './reading/edition-page.ts';
 import type { HomePage } from './reading/home-page.ts';
 import type { ItemPage } from './reading/item-page.ts';
 import type { NumberPage } from './reading/number-page.ts';
 import type { SearchPage } from './reading/search-page.ts';
+import type { SignInPage } from './sign-in.ts';
 import type { Site } from './site.ts';
 
 /** Each template with the values that it is given. */

@@ -2,7 +2,7 @@ import type { PublishedCatalog, PublishedEdition } from '../commands/reading/pub
 import { dayOf } from '../model/day.ts';
 import { dateWords } from '../model/said-words.ts';
 import { crosswalkLink, editionLink } from './links.ts';
-import { signInLink } from './people.ts';
+import { signInLink } from './sign-in.ts';
 
 /** What every page says around its own content. */
 export interface Site {

@@ -4,7 +4,8 @@ import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { keyOf, onePerson, type PeopleSource } from '../../src/commands/people.ts';
 import { guards } from '../../src/web/guard.ts';
 import { listen, type Viewer } from '../../src/web/listen.ts';
-import { askToSignIn, csrfField, people, personOf, requirePerson } from '../../src/web/people.ts';
+import { askToSignIn, signIn } from '../../src/web/sign-in.ts';
+import { csrfField, personOf, requirePerson } from '../../src/web/signed-in.ts';
 
 const TOKEN = `fp-${'t'.repeat(43)}`;
 const WRITER = { name: 'Writer', address: 'writer@example.org' };
@@ -27,7 +28,7 @@ beforeAll(async () => {
     const app = express();
     app.use(guards(address, { forms: true }));
     app.use(
-      people({
+      signIn({
         address,
         source,
         now: () => now,

@@ -14,7 +14,7 @@ import {
   replyLink,
   workItemLink,
 } from '../links.ts';
-import type { FormField } from '../people.ts';
+import type { FormField } from '../signed-in.ts';
 import {
   type CommentsFilter,
   type CommentsOptions,

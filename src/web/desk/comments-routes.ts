@@ -2,9 +2,9 @@ import type { CommentsDesk, TypedAnswer } from '../../commands/comments/comments
 import { CatalogError } from '../../model/errors.ts';
 import { inPageWords, isRefusal } from '../drafts/draft-refusal.ts';
 import { commentsLink } from '../links.ts';
-import { csrfField, requirePerson } from '../people.ts';
 import { fileName, firstValue, pageOf } from '../query-values.ts';
 import type { Answering, Routes } from '../routes.ts';
+import { csrfField, requirePerson } from '../signed-in.ts';
 import { uploadOf } from '../upload.ts';
 import { type CommentsFilter, commentsQuery } from './comments-filter.ts';
 import { type CommentsPageRequest, commentsPage } from './comments-page.ts';

@@ -4,9 +4,9 @@ import type { ReleaseDesk } from '../../commands/releasing/release-desk.ts';
 import { CatalogError } from '../../model/errors.ts';
 import { reviewLink } from '../links.ts';
 import { reviewsOnDesk } from '../matching/match-review-page.ts';
-import { csrfField, requirePerson } from '../people.ts';
 import { firstValue, pageOf } from '../query-values.ts';
 import type { Answering, Routes } from '../routes.ts';
+import { csrfField, requirePerson } from '../signed-in.ts';
 import { deskPage, releasePage } from './desk-page.ts';
 import { type ReviewFilter, type ReviewPageRequest, reviewPage, reviewQuery } from './review-page.ts';
 

@@ -1,8 +1,8 @@
 import type { IntakeDesk } from '../../commands/intake/intake-desk.ts';
 import { countTable } from '../../commands/intake/intake-table.ts';
-import { requirePerson } from '../people.ts';
 import { fileName, firstValue, pageOf } from '../query-values.ts';
 import type { Answering, Routes } from '../routes.ts';
+import { requirePerson } from '../signed-in.ts';
 import { countsOf, type IntakeFilter, intakePage } from './intake-page.ts';
 
 /** What came in from the work. Reports name people and places, so they are for people with a name. */

@@ -4,7 +4,7 @@ import { troubleSigning, type Verdict } from '../../commands/audit/settle-one-lo
 import { type Person, writtenAs } from '../../commands/people.ts';
 import { counted, dateWords, inWords, MOMENT_WORDS, sentence } from '../../model/said-words.ts';
 import { crosswalkLink, lossesCsvLink, lossesLink, lossLink, placeLink } from '../links.ts';
-import type { FormField } from '../people.ts';
+import type { FormField } from '../signed-in.ts';
 import {
   filterLosses,
   KIND_WORDS,

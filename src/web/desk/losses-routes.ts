@@ -4,9 +4,10 @@ import type { LossesDesk } from '../../commands/audit/losses-desk.ts';
 import type { Verdict } from '../../commands/audit/settle-one-loss.ts';
 import { CatalogError } from '../../model/errors.ts';
 import { lossesLink } from '../links.ts';
-import { csrfField, personOf, requirePerson, signInLink } from '../people.ts';
 import { fileName, firstValue, pageOf, valuesOf } from '../query-values.ts';
 import type { Answering, Routes } from '../routes.ts';
+import { signInLink } from '../sign-in.ts';
+import { csrfField, personOf, requirePerson } from '../signed-in.ts';
 import { filterLosses, type LossesFilter, lossesQuery } from './losses-filter.ts';
 import { lossesPage } from './losses-page.ts';
 

@@ -2,7 +2,7 @@ import type { Publishable, PublishedShown } from '../../commands/releasing/relea
 import type { EditionDates } from '../../model/edition.ts';
 import { counted, dateWords, inWords } from '../../model/said-words.ts';
 import { commentsLink, crosswalkLink, deskLink, editionLink, publishLink, workLink } from '../links.ts';
-import type { FormField } from '../people.ts';
+import type { FormField } from '../signed-in.ts';
 
 /** What publishing would do, and the form that does it; for whoever may not, the command instead. */
 export interface PublishPage {

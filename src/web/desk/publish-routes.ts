@@ -3,9 +3,9 @@ import type { ReleaseDesk } from '../../commands/releasing/release-desk.ts';
 import { dayOf } from '../../model/day.ts';
 import { CatalogError } from '../../model/errors.ts';
 import { publishedLink } from '../links.ts';
-import { csrfField, mayPublish, requirePerson } from '../people.ts';
 import { firstValue } from '../query-values.ts';
 import type { Answering, Routes } from '../routes.ts';
+import { csrfField, mayPublish, requirePerson } from '../signed-in.ts';
 import { type PublishPageRequest, publishedPage, publishPage } from './publish-page.ts';
 
 const LONGEST = 4000;

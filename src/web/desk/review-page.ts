@@ -1,7 +1,7 @@
 import { counted } from '../../model/said-words.ts';
 import { type ReviewLine, reviewProgress } from '../../release/review-queue.ts';
 import { answerLink, deskLink, reviewLink, workItemLink } from '../links.ts';
-import type { FormField } from '../people.ts';
+import type { FormField } from '../signed-in.ts';
 
 export interface ReviewFilter {
   /** Number and title of a part; empty = all. */

@@ -1,7 +1,7 @@
 import type { DraftBranch } from '../../commands/drafts/branches-desk.ts';
 import { counted, dateWords } from '../../model/said-words.ts';
 import { branchesLink, mergeLink, workLink } from '../links.ts';
-import type { FormField } from '../people.ts';
+import type { FormField } from '../signed-in.ts';
 
 /** Somebody's own branches of a draft, with what each of them changes. */
 export interface BranchesPage {

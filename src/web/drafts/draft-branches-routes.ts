@@ -1,9 +1,9 @@
 import type { DraftDesk } from '../../commands/drafts/draft-desk.ts';
 import { CatalogError } from '../../model/errors.ts';
 import { branchesLink, workLink } from '../links.ts';
-import { csrfField, requirePerson } from '../people.ts';
 import { firstValue } from '../query-values.ts';
 import type { Answering, Routes } from '../routes.ts';
+import { csrfField, requirePerson } from '../signed-in.ts';
 import { type BranchesRequest, branchesPage } from './draft-branches-page.ts';
 import { draftMergePage, type MergeRequest, takesIn } from './draft-merge-page.ts';
 import { inPageWords, isRefusal } from './draft-refusal.ts';

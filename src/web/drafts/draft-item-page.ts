@@ -4,7 +4,7 @@ import type { Item } from '../../model/item.ts';
 import { MOMENT_WORDS } from '../../model/said-words.ts';
 import { levelName, typeName } from '../../model/settings.ts';
 import { commentsLink, itemLink, operationLink, workItemLink, workLink } from '../links.ts';
-import type { FormField } from '../people.ts';
+import type { FormField } from '../signed-in.ts';
 import { calledOf } from './draft-called.ts';
 import { ITEM_FORMS } from './draft-forms.ts';
 import { lastDone, type StepShown, stepShown } from './draft-work-page.ts';

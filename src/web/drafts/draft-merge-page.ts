@@ -2,7 +2,7 @@ import type { MergeForesight, Takes } from '../../commands/drafts/branches-desk.
 import type { ShownConflict } from '../../commands/drafts/show-conflicts.ts';
 import { counted } from '../../model/said-words.ts';
 import { branchesLink, mergeLink, workLink } from '../links.ts';
-import type { FormField } from '../people.ts';
+import type { FormField } from '../signed-in.ts';
 import { type ChangesShown, changesShown } from './draft-foreseen.ts';
 
 /** What merging a branch would do; before that, what both changed, each with a choice of whose state holds. */

@@ -1,5 +1,5 @@
 import type { DeskDraft, Foresight } from '../../commands/drafts/draft-desk.ts';
-import type { FormField } from '../people.ts';
+import type { FormField } from '../signed-in.ts';
 import { calledOf } from './draft-called.ts';
 import { type ChangesShown, changesShown } from './draft-foreseen.ts';
 import type { Field, Typed } from './draft-form.ts';

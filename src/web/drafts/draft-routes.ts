@@ -3,9 +3,9 @@ import type { WrittenOperation } from '../../commands/drafts/draft-operations.ts
 import { CatalogError } from '../../model/errors.ts';
 import type { Item } from '../../model/item.ts';
 import { leftLink, leftOperationLink, operationLink, wholeLink, workItemLink, workLink } from '../links.ts';
-import { csrfField, requirePerson } from '../people.ts';
 import { firstValue, pageOf } from '../query-values.ts';
 import type { Answering, Routes } from '../routes.ts';
+import { csrfField, requirePerson } from '../signed-in.ts';
 import { type DraftForm, type OperationForm, type Typed, typedIn } from './draft-form.ts';
 import { DRAFT_FORMS, formIn, ITEM_FORMS, OLD_FORMS } from './draft-forms.ts';
 import { draftItemPage } from './draft-item-page.ts';

@@ -13,7 +13,7 @@ import {
   workItemLink,
   workLink,
 } from '../links.ts';
-import type { FormField } from '../people.ts';
+import type { FormField } from '../signed-in.ts';
 import { calledOf } from './draft-called.ts';
 import { DRAFT_FORMS } from './draft-forms.ts';
 

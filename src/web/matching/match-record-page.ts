@@ -1,7 +1,7 @@
 import type { ReviewState } from '../../commands/matching/held-review.ts';
 import type { DeskReview, MatchDesk } from '../../commands/matching/match-desk.ts';
 import { counted, sentence } from '../../model/said-words.ts';
-import type { FormField } from '../people.ts';
+import type { FormField } from '../signed-in.ts';
 import { matchLink } from './match-links.ts';
 
 /** What of a review would become lineage, before it does. */

@@ -6,7 +6,8 @@ import { dayOf } from '../../model/day.ts';
 import { dateWords } from '../../model/said-words.ts';
 import { appIn } from '../frame.ts';
 import type { Address } from '../listen.ts';
-import { personOf, signInLink } from '../people.ts';
+import { signInLink } from '../sign-in.ts';
+import { personOf } from '../signed-in.ts';
 import { matchLink } from './match-links.ts';
 import { MATCH_FILES, matchRoutes } from './match-review-routes.ts';
 

@@ -4,7 +4,7 @@ import type { AskedQuestion, Progress } from '../../commands/matching/review-cal
 import type { ReviewSide } from '../../commands/matching/review-question.ts';
 import { counted } from '../../model/said-words.ts';
 import type { ReviewOnDesk } from '../desk/desk-page.ts';
-import type { FormField } from '../people.ts';
+import type { FormField } from '../signed-in.ts';
 import { matchLink, questionLink } from './match-links.ts';
 import {
   answerSentence,

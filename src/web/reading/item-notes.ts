@@ -4,7 +4,7 @@ import { INTAKE_KINDS } from '../../model/intake.ts';
 import type { ItemId } from '../../model/item.ts';
 import { capital, counted, dateWords } from '../../model/said-words.ts';
 import { noteLink } from '../links.ts';
-import type { FormField } from '../people.ts';
+import type { FormField } from '../signed-in.ts';
 
 /** What people with a name told about an item, and where they tell more. A reader is shown where to sign in. */
 export interface ItemNotes {
