@@ -52,7 +52,7 @@ Exit code 1: done, and some items have neither an heir nor a withdrawal (listed 
           ...report.files.filter(f => !/^site\/(?!index)/.test(f.path)).map(f => `  ${f.path}`),
         ]);
       }
-      warnOfNoAddress(options.base, only);
+      warnOfNoAddress(options.base, [from, to], only);
       reportFindings(report.findings);
     });
 }

@@ -8,9 +8,13 @@ const NAMING: readonly string[] = ['sssom', 'xkos', 'package'];
  *
  * @param only the pieces that were asked for; absent: all
  */
-export function warnOfNoAddress(base: string | undefined, only?: readonly string[]): void {
+export function warnOfNoAddress(
+  base: string | undefined,
+  editions: readonly [from: string, to: string],
+  only?: readonly string[],
+): void {
   if (base !== undefined || only?.every(piece => !NAMING.includes(piece))) return;
   process.stderr.write(
-    `The data for machines name items below ${NO_ADDRESS}, a placeholder that leads nowhere; before you pass them on, write them again with: fishplate bundle FROM TO --out FOLDER --base https://your.address/\n`,
+    `The data for machines name items below ${NO_ADDRESS}, a placeholder that leads nowhere; before you pass them on, write them again with: fishplate bundle ${editions.join(' ')} --out FOLDER --base https://your.address/\n`,
   );
 }

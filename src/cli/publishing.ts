@@ -116,7 +116,7 @@ async function bundleOf(edition: string, out: string, base: string | undefined, 
     `${count(files.length, 'file')} written to ${out}.`,
     `Open ${join(out, 'site', 'index.html')}, or put the folder on a web server; README.txt in it says what each file is for.`,
   ]);
-  warnOfNoAddress(base);
+  warnOfNoAddress(base, [replaces!, edition]);
 }
 
 interface PublishOptions {

@@ -2,6 +2,8 @@ import { afterEach, expect, it, vi } from 'vitest';
 import { warnOfNoAddress } from '../../src/cli/no-address.ts';
 import { fishplateHere } from './run-here.ts';
 
+const EDITIONS = ['2018', '2024'] as const;
+
 afterEach(() => vi.restoreAllMocks());
 
 function saidOf(...told: Parameters<typeof warnOfNoAddress>): string {
@@ -13,10 +15,10 @@ function saidOf(...told: Parameters<typeof warnOfNoAddress>): string {
 }
 
 it('a bundle whose data carry the placeholder says so, with what to do; one with an address or without such data does not', () => {
-  expect(saidOf(undefined)).toMatch(/placeholder .* --base https:/);
-  expect(saidOf(undefined, ['tables', 'xkos'])).not.toBe('');
-  expect(saidOf('https://standards.example.org/works/')).toBe('');
-  expect(saidOf(undefined, ['tables', 'site'])).toBe('');
+  expect(saidOf(undefined, EDITIONS)).toMatch(/placeholder .* fishplate bundle 2018 2024 .* --base https:/);
+  expect(saidOf(undefined, EDITIONS, ['tables', 'xkos'])).not.toBe('');
+  expect(saidOf('https://standards.example.org/works/', EDITIONS)).toBe('');
+  expect(saidOf(undefined, EDITIONS, ['tables', 'site'])).toBe('');
 });
 
 it('publish refuses an address that is none, or that no bundle uses, before anything is published', async () => {
