@@ -49,7 +49,7 @@ export async function publishEdition(
  * Publishes a draft that is on its branch: a commit that joins it with main and carries its frozen table, then the
  * tag, then the branch of the draft goes. Throws Changed where the branch no longer stands at the tip.
  */
-export async function publishDraft(
+export async function publishFromDraft(
   catalog: Catalog,
   edition: NewEdition,
   tip: string,

@@ -3,7 +3,7 @@ import { join, relative } from 'node:path';
 import type { RawFs } from '../../src/store/durable-fs.ts';
 import { listEditions, locate } from '../../src/store/names.ts';
 import { openCatalog, openForWriting, openOrCreate } from '../../src/store/open.ts';
-import { publishDraft, publishEdition, publishErratum } from '../../src/store/publish.ts';
+import { publishEdition, publishErratum, publishFromDraft } from '../../src/store/publish.ts';
 import { readEdition, readLineage } from '../../src/store/read.ts';
 import { writeBeside } from '../../src/store/write-beside.ts';
 import { saveDraft, saveDraftSteps } from '../../src/store/write-draft.ts';
@@ -65,7 +65,7 @@ export const OPERATIONS: readonly Operation[] = [
       const catalog = await openForWriting(dir, fs);
       const at = await locate(catalog, '2024');
       if (at.state === 'published') return;
-      await publishDraft(catalog, second, at.commit, AUTHOR, 'Edition 2024');
+      await publishFromDraft(catalog, second, at.commit, AUTHOR, 'Edition 2024');
     },
   },
   {

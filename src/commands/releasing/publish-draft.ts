@@ -5,7 +5,7 @@ import type { Finding } from '../../model/finding.ts';
 import { placesOf } from '../../model/places.ts';
 import { holding, locate } from '../../store/names.ts';
 import type { Catalog } from '../../store/open.ts';
-import { publishDraft as publish } from '../../store/publish.ts';
+import { publishFromDraft } from '../../store/publish.ts';
 import { fileHolding, readDecisionsAt, readEditionAt, readIndex, readLineageAt } from '../../store/read.ts';
 import { refuseBranch } from '../drafts/read-draft.ts';
 import { type Ports, person } from '../ports/ports.ts';
@@ -63,7 +63,7 @@ export async function publishDraft(
     ...(request.notes ? [request.notes] : []),
     ...(stops.length > 0 ? [`Published with ${stops.length} open findings: ${request.override}`] : []),
   ].join('\n\n');
-  await publish(
+  await publishFromDraft(
     catalog,
     {
       name: at.name,
