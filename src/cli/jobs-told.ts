@@ -2,6 +2,13 @@ import type { JobsReport } from '../commands/jobs/carry-jobs.ts';
 import { OUTCOMES } from '../model/citation.ts';
 import { count, thousands } from './print.ts';
 
+/** What a person has to look at, and a word for it: of one heir there is nothing to choose. */
+const TO_DO: Readonly<Record<string, string>> = {
+  choose: 'to compare or choose',
+  withdrawn: 'withdrawn',
+  unknown: 'unknown',
+};
+
 /** What came of the lines of a job table, below the sentence that names it; of a file and of a database the same. */
 export function toldOutcomes({
   totals,
@@ -11,7 +18,12 @@ export function toldOutcomes({
   from,
 }: Pick<JobsReport, 'totals' | 'columns' | 'cases' | 'editions' | 'from'>): string[] {
   const found = Object.entries(columns).map(([role, c]) => `${role} = ${c?.header}`);
-  const open = cases.filter(c => c.outcome === 'choose');
+  // As many as are asked with --decisions-out: what was withdrawn or is unknown is a question as well.
+  const open = cases.filter(c => c.outcome in TO_DO && c.lines > c.closed);
+  const kinds = Object.entries(TO_DO).flatMap(([kind, what]) => {
+    const n = open.filter(c => c.outcome === kind).length;
+    return n > 0 ? [`${thousands(n)} ${what}`] : [];
+  });
   const cited = Object.entries(editions);
   return [
     `  ${OUTCOMES.map(o => `${o} ${thousands(totals.outcomes[o])}`).join(', ')}; together ${thousands(totals.lines)}${totals.agree ? '' : ' (THE TOTALS DO NOT AGREE)'}.`,
@@ -22,7 +34,7 @@ export function toldOutcomes({
       : []),
     ...(open.length > 0
       ? [
-          `  To decide: ${count(open.length, 'case')}; the largest: ${open
+          `  To look at: ${count(open.length, 'case')} (${kinds.join(', ')}); the largest: ${open
             .slice(0, 3)
             .map(c => `${c.number}${c.type ? ` ${c.type}` : ''} (${count(c.lines, 'line')})`)
             .join(', ')}.`,
