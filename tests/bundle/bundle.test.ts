@@ -126,6 +126,9 @@ describe.skipIf(chromiumPath === undefined)('the published site, opened from its
       await page.getByText('3.1.1.1 of 2018 became 4.1.1.1 in 2024.').waitFor();
       await page.locator('input').first().fill('3,1,1,1');
       await page.getByText('3.1.1.1 of 2018 became 4.1.1.1 in 2024.').waitFor();
+      await page.locator('input').first().fill('3.1.1.99');
+      await page.getByText('No edition has 3.1.1.99. Beside it, below 3.1.1:').waitFor();
+      await page.getByRole('button', { name: /^3\.1\.1\.1\b/ }).waitFor();
       await page.locator('input').first().fill('gutter');
       await page.getByRole('button', { name: /^2\.1\.1\.1\b/ }).click();
       await page.getByText('2.1.1.1 stands in 2024.').waitFor();

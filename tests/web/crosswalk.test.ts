@@ -35,10 +35,10 @@ test('parts of both editions together are what went from the one to the other, a
   expect(await read(`crosswalk/2018/2024/lines.csv${href}`)).toContain('8.');
 });
 
-test('a page of a hundred lines weighs less than 100 kB without its text', async () => {
+test('a page of fifty lines weighs less than 70 kB without its text', async () => {
   const page = await read('crosswalk/2018/2024');
   const text = page.replace(/<[^>]*>/g, '');
-  expect(page.length - text.length).toBeLessThan(100_000);
+  expect(page.length - text.length).toBeLessThan(70_000);
 });
 
 test('the line of a life has a bar for each item and a plate for each set that a step joins', () => {

@@ -135,7 +135,7 @@ describe.skipIf(chromiumPath === undefined)('in a browser without scripts', () =
 
   test('long crosswalks are paged', async () => {
     await page.goto('/crosswalk/2018/2024');
-    expect(await page.locator('.lines tbody tr').count()).toBe(100);
+    expect(await page.locator('.lines tbody tr').count()).toBe(50);
     await page.getByRole('link', { name: 'Next page' }).click();
     await expect(page.getByRole('navigation', { name: 'Pages' }).textContent()).resolves.toContain('Page 2 of');
   });

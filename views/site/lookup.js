@@ -68,6 +68,10 @@
     // The keypad of a phone has a comma and no point.
     const isNumber = /^(?:\p{L}|\p{N}+)(?:(?:[.,-]\p{N}+)+|(?:\s+\p{N}+)+)$/u.test(plain);
     const typed = isNumber && hitsOf(plain).length === 0 ? plain.replace(/[,\s-]+/g, '.') : plain;
+    // Of a number that nobody prints, what stands beside it: 4.1.9 leads to those below 4.1.
+    let near = typed;
+    while (isNumber && hitsOf(near).length === 0 && near.includes('.')) near = near.slice(0, near.lastIndexOf('.'));
+    const beside = near === typed ? [] : hitsOf(near);
     const hits = hitsOf(typed);
     const exact = hits.filter(a => a.number === typed || a.id === typed);
     const answered = new Set(exact.length > 0 ? exact : hits.length <= FEW ? hits : []);
@@ -79,7 +83,7 @@
       section.hidden = !all && !answers.some(a => answered.has(a));
     }
     const longer = hits.filter(a => !exact.includes(a));
-    const { all: offered, left } = offer(answered.size > 0 && exact.length === 0 ? [] : longer);
+    const { all: offered, left } = offer(beside.length > 0 ? beside : answered.size > 0 && exact.length === 0 ? [] : longer);
     const more = left > 0 ? `, ${OFFERED} of them listed; go on typing for the others` : '';
     // An answer comes first; without one, what could be meant.
     if (exact.length > 0) answers.after(begins);
@@ -93,7 +97,7 @@
             ? hits[0].number.startsWith(typed)
             ? `${offered || hits.length} ${(offered || hits.length) === 1 ? 'begins' : 'begin'} so${more}.`
             : `${offered || hits.length} ${(offered || hits.length) === 1 ? 'has' : 'have'} that in the title${more}.`
-            : `No edition has ${input.value.trim()}.`;
+            : `No edition has ${input.value.trim()}.${beside.length > 0 ? ` Beside it, below ${near}:` : ''}`;
   };
   form.hidden = false;
   form.addEventListener('submit', event => event.preventDefault());

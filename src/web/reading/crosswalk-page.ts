@@ -74,7 +74,8 @@ interface End {
   readonly part: boolean;
 }
 
-const A_PAGE = 100;
+/** Some ten screens of a phone. */
+const A_PAGE = 50;
 const MOST_FINDINGS = 50;
 
 /** The crosswalk of two editions: the sentence, the picture, the counts, and the lines that pass the filter. */
