@@ -1,7 +1,7 @@
 import { Decisions } from '../carryover/decisions.ts';
 import { markQuestion } from '../carryover/documents/carry-marks.ts';
-import { isOpen } from '../carryover/documents/review.ts';
 import { OF_TEXTS, textQuestions } from '../carryover/documents/text-decisions.ts';
+import { isOpen } from '../carryover/documents/to-look-at.ts';
 import { largestFirst, QUESTION_COLUMNS } from '../carryover/questions.ts';
 import { sidecarName } from '../carryover/sidecar.ts';
 import { questionTable } from '../commands/carrying/tables-beside.ts';

@@ -1,5 +1,5 @@
 import { staleFinder } from '../carryover/stale/stale-content.ts';
-import { type StaleSearch, staleSearch } from '../carryover/stale/stale-review.ts';
+import { type StaleSearch, staleSearch } from '../carryover/stale/stale-places.ts';
 import type { PackedWays, Way } from '../crosswalk/packed-ways.ts';
 
 /** Looks for what a lesson still tells of an older edition, by the packed texts. */

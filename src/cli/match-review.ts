@@ -1,8 +1,8 @@
 import type { Command } from 'commander';
 import { holdReview } from '../commands/matching/held-review.ts';
+import { readMatchAnswers } from '../commands/matching/match-answers.ts';
 import { type DeskReview, matchDesk } from '../commands/matching/match-desk.ts';
 import type { ToldReview } from '../commands/matching/open-told-review.ts';
-import { readReviewFile } from '../commands/matching/review-answers.ts';
 import { newToken, onePerson, type PeopleSource, peopleOf } from '../commands/people.ts';
 import type { Ports } from '../commands/ports/ports.ts';
 import { CatalogError } from '../model/errors.ts';
@@ -76,7 +76,7 @@ export async function checkReview({ files }: Ports, { tables, catalog, answers }
     throw new CatalogError('OutputIsInput', `${file} is an input; name another file with --answers.`);
   }
   // Throws where answers would go into a table of another kind.
-  await readReviewFile(files, file);
+  await readMatchAnswers(files, file);
 }
 
 /** Begins to hold a review. */

@@ -1,9 +1,9 @@
 import type { Command } from 'commander';
 import { acceptProposal, proposals } from '../commands/drafts/propose-operations.ts';
-import { answerReview, readGivenAnswers } from '../commands/releasing/answer-review.ts';
-import { reviewLines } from '../commands/releasing/review-edition.ts';
-import { reviewCsv } from '../commands/releasing/review-table.ts';
-import { type ReviewLine, reviewProgress } from '../release/review-queue.ts';
+import { answerFixedQuestions, readGivenAnswers } from '../commands/releasing/answer-fixed-questions.ts';
+import { askFixedQuestions } from '../commands/releasing/ask-fixed-questions.ts';
+import { fixedQuestionCsv } from '../commands/releasing/fixed-question-table.ts';
+import { type FixedQuestionLine, fixedQuestionProgress } from '../release/fixed-question-lines.ts';
 import { portsOf, readingCatalog, writingCatalog } from './context.ts';
 import { isoDate } from './dates.ts';
 import { count, printFindings, printJson, printLines } from './print.ts';
@@ -37,13 +37,16 @@ Examples:
     .action(async (edition: string, options: ListOptions, command: Command) => {
       const ports = portsOf(command);
       const { jobs } = options;
-      const read = await reviewLines(ports, await readingCatalog(command), { edition, ...(jobs ? { jobs } : {}) });
+      const read = await askFixedQuestions(ports, await readingCatalog(command), {
+        edition,
+        ...(jobs ? { jobs } : {}),
+      });
       const lines = read.lines
         .filter(l => options.part === undefined || l.part.split(' ')[0] === options.part)
         .filter(l => !options.open || l.state === 'open' || l.state === 'again');
-      const progress = reviewProgress(read.lines);
+      const progress = fixedQuestionProgress(read.lines);
       printFindings(read.findings);
-      if (options.out !== undefined) await ports.files.write(options.out, reviewCsv(lines));
+      if (options.out !== undefined) await ports.files.write(options.out, fixedQuestionCsv(lines));
       if (options.json) return printJson({ progress, lines });
       printLines([
         `${progress.answered} of ${count(progress.asked, 'question')} answered.`,
@@ -73,7 +76,7 @@ Examples:
         command: Command,
       ) => {
         const given = [{ item, question, answer, because: options.because }];
-        await answerReview(portsOf(command), await writingCatalog(command), options.edition, given);
+        await answerFixedQuestions(portsOf(command), await writingCatalog(command), options.edition, given);
         printLines([`${item} ${question}: ${answer}.`]);
       },
     );
@@ -85,7 +88,7 @@ Examples:
     .action(async (file: string, options: { edition: string }, command: Command) => {
       const ports = portsOf(command);
       const given = await readGivenAnswers(ports, file);
-      const { answered } = await answerReview(ports, await writingCatalog(command), options.edition, given);
+      const { answered } = await answerFixedQuestions(ports, await writingCatalog(command), options.edition, given);
       printLines([`${count(answered, 'answer')} kept.`]);
     });
 
@@ -149,7 +152,7 @@ interface AcceptOptions {
   readonly checked?: string;
 }
 
-function told(line: ReviewLine): string[] {
+function told(line: FixedQuestionLine): string[] {
   const state =
     line.state === 'again' ? ' (answered, and the text has changed since)' : line.state === 'no' ? ' (no)' : '';
   return [

@@ -1,11 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import type { Finding } from '../../src/model/finding.ts';
-import type { ReviewRecord } from '../../src/model/review.ts';
+import type { FixedAnswers } from '../../src/model/fixed-answer.ts';
+import {
+  fixedQuestionLines,
+  fixedQuestionProgress,
+  openFixedQuestions,
+} from '../../src/release/fixed-question-lines.ts';
 import { gateOf } from '../../src/release/gate.ts';
 import { returnedIds, withdrawalFindings } from '../../src/release/gate-lineage.ts';
 import { numberFindings } from '../../src/release/gate-numbers.ts';
 import { referenceFindings } from '../../src/release/gate-references.ts';
-import { openReview, reviewProgress, reviewQueue } from '../../src/release/review-queue.ts';
 import { SETTINGS, smallDraft } from '../editing/small-draft.ts';
 
 const { older, items } = smallDraft();
@@ -100,8 +104,8 @@ describe('the fixed questions', () => {
     { item: 'a1', rule: 'intake', told: 'flooded twice' },
   ];
   const hash = (text: string) => text;
-  const queue = (records: readonly ReviewRecord[] = [], of = items) =>
-    reviewQueue({ settings: SETTINGS, items: of, evidence, records, hash });
+  const queue = (records: readonly FixedAnswers[] = [], of = items) =>
+    fixedQuestionLines({ settings: SETTINGS, items: of, evidence, records, hash });
 
   it('are asked of every requirement and work item, what happened on sites first', () => {
     const lines = queue();
@@ -114,7 +118,7 @@ describe('the fixed questions', () => {
 
   it('hold on the texts on which they were answered: a changed text asks again, a no waits for a change', () => {
     const { texts } = queue().find(l => l.item === 'b1x' && l.question.code === 'singular')!;
-    const say = (answer: 'yes' | 'no'): ReviewRecord[] => [
+    const say = (answer: 'yes' | 'no'): FixedAnswers[] => [
       {
         edition: '2030',
         item: 'b1x',
@@ -122,9 +126,9 @@ describe('the fixed questions', () => {
       },
     ];
     const rules = (list: ReturnType<typeof queue>) =>
-      openReview(list, '2030').map(f => `${f.rule} ${f.subject} ${f.severity}`);
+      openFixedQuestions(list, '2030').map(f => `${f.rule} ${f.subject} ${f.severity}`);
     const unasked = 'review-unasked 2030 note';
-    const told = openReview(queue(), '2030').find(f => f.rule === 'review-unasked')?.message;
+    const told = openFixedQuestions(queue(), '2030').find(f => f.rule === 'review-unasked')?.message;
     expect(told).toMatch(/fishplate review list 2030 --open$/);
     expect(rules(queue())).toEqual(['review-open a1 error', 'review-open b1x error', unasked]);
     expect(rules(queue(say('yes')))).toEqual(['review-open a1 error', unasked]);
@@ -133,7 +137,7 @@ describe('the fixed questions', () => {
     expect(queue(say('no'), changed).find(l => l.item === 'b1x' && l.question.code === 'singular')?.state).toBe(
       'again',
     );
-    expect(reviewProgress(queue(say('yes')))).toMatchObject({
+    expect(fixedQuestionProgress(queue(say('yes')))).toMatchObject({
       answered: 1,
       asked: 40,
       reviewers: [{ by: 'Rowan', answered: 1 }],

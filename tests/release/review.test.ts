@@ -4,8 +4,8 @@ import { expect, it } from 'vitest';
 import { logDraft } from '../../src/commands/drafts/draft-log.ts';
 import { readDraft } from '../../src/commands/drafts/read-draft.ts';
 import { undoOperation } from '../../src/commands/drafts/undo-operation.ts';
-import { answerReview, readGivenAnswers } from '../../src/commands/releasing/answer-review.ts';
-import { reviewLines } from '../../src/commands/releasing/review-edition.ts';
+import { answerFixedQuestions, readGivenAnswers } from '../../src/commands/releasing/answer-fixed-questions.ts';
+import { askFixedQuestions } from '../../src/commands/releasing/ask-fixed-questions.ts';
 import { setDates } from '../../src/commands/releasing/schedule.ts';
 import { type RawFs, realFs } from '../../src/store/durable-fs.ts';
 import { openForWriting } from '../../src/store/open.ts';
@@ -15,10 +15,10 @@ import { catalogWithDraft } from './small-catalog.ts';
 
 it('whoever answers about an item while somebody else does is told, and writes nothing over', async () => {
   const { catalog, ports, dir } = await catalogWithDraft();
-  const { lines } = await reviewLines(ports, catalog, { edition: '2030' });
+  const { lines } = await askFixedQuestions(ports, catalog, { edition: '2030' });
   const [one, other] = lines.filter(l => l.question.of === 'requirement').map(l => l.item);
   const answer = (item: string, question: string, at = catalog) =>
-    answerReview(ports, at, '2030', [{ item, question, answer: 'yes', because: 'seen' }]);
+    answerFixedQuestions(ports, at, '2030', [{ item, question, answer: 'yes', because: 'seen' }]);
   let reads = 0;
   let before: number | undefined;
   /** Lets work in between when main is read for the last time before it is written. */
@@ -41,7 +41,7 @@ it('whoever answers about an item while somebody else does is told, and writes n
   );
   before = undefined;
   await answer(one!, 'singular');
-  const now = (await reviewLines(ports, catalog, { edition: '2030' })).lines.filter(l => l.item === one);
+  const now = (await askFixedQuestions(ports, catalog, { edition: '2030' })).lines.filter(l => l.item === one);
   expect(now.filter(l => l.state === 'yes').map(l => l.question.code)).toEqual(['singular', 'verifiable']);
 });
 
@@ -53,11 +53,11 @@ it('two answers to one question in one table are refused with both lines, althou
     'item,question,answer,because\n1.1,singular,yes,\n1.1,verifiable,yes,\nw1a,singular,no,two duties\n',
   );
   const given = await readGivenAnswers(ports, file);
-  await expect(answerReview(ports, catalog, '2030', given)).rejects.toMatchObject({
+  await expect(answerFixedQuestions(ports, catalog, '2030', given)).rejects.toMatchObject({
     message: expect.stringMatching(/^w1a singular is answered on line 2 already; leave one of the two\./),
     findings: [{ place: { file, line: 4 } }],
   });
-  const { lines } = await reviewLines(ports, catalog, { edition: '2030' });
+  const { lines } = await askFixedQuestions(ports, catalog, { edition: '2030' });
   expect(lines.filter(l => l.answer)).toEqual([]);
 });
 
@@ -69,7 +69,7 @@ it('an answer about a number that two items print is asked for by id, and not gi
   const settings = { ...edition.settings, numbering };
   await publishEdition(catalog, { ...edition, items, settings }, AUTHOR, 'Edition 2019');
   const given = [{ item: '1.1', question: 'singular', answer: 'yes', because: '' }];
-  await expect(answerReview(ports, catalog, '2019', given)).rejects.toThrow(
+  await expect(answerFixedQuestions(ports, catalog, '2019', given)).rejects.toThrow(
     /^1\.1 is the number of w1a and w2a; give the id of the one that is meant\./,
   );
 });

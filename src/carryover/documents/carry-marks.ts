@@ -3,8 +3,8 @@ import { counted } from '../../model/said-words.ts';
 import type { Decision, Decisions } from '../decisions.ts';
 import type { CaseKey, Question } from '../questions.ts';
 import { type FoundMark, marksIn, type SearchedDocument } from './edition-marks.ts';
-import { escapeMarkdown, isOpen, upper } from './review.ts';
 import { IN_TEXTS } from './text-decisions.ts';
+import { escapeMarkdown, isOpen, upper } from './to-look-at.ts';
 
 /** A place at which a document says that it follows the edition that it is carried from. */
 export interface MarkEntry {

@@ -1,14 +1,14 @@
 import { fixedPackage } from '../../exports/fixed-package.ts';
 import { capital } from '../../model/said-words.ts';
+import { type CirculationPack, MARK_MEANINGS } from '../../release/circulation-pack.ts';
 import { FORM_HEADERS } from '../../release/comments-columns.ts';
-import { MARK_MEANINGS, type ReviewPack } from '../../release/review-pack.ts';
 import { type Docx, type DocxText, docxTable } from './comments-docx-table.ts';
 
 /** Rows of the form at the end that are left blank. */
 const BLANK_ROWS = 12;
 
 /** The pack as a document to read and to write on: the draft with its lines numbered, the old texts beside it. */
-export async function packDocx(pack: ReviewPack, day: string): Promise<Uint8Array> {
+export async function packDocx(pack: CirculationPack, day: string): Promise<Uint8Array> {
   const docx = await import('docx');
   const { Document, Footer, HeadingLevel, Packer, PageNumber, PageOrientation, Paragraph, TextRun } = docx;
   const kind = pack.published ? 'edition' : 'draft';
@@ -65,7 +65,7 @@ export async function packDocx(pack: ReviewPack, day: string): Promise<Uint8Arra
   return fixedPackage(await Packer.toBuffer(document), `${pack.title}: ${title}`, pack.publisher, day);
 }
 
-function draftTable(docx: Docx, pack: ReviewPack) {
+function draftTable(docx: Docx, pack: CirculationPack) {
   const rows = pack.items.map(({ entry, level, mark, lines, old, why }): DocxText[][] => {
     const [title, ...rest] = lines;
     return [
@@ -91,7 +91,7 @@ function draftTable(docx: Docx, pack: ReviewPack) {
   );
 }
 
-function withdrawnTable(docx: Docx, pack: ReviewPack) {
+function withdrawnTable(docx: Docx, pack: CirculationPack) {
   const rows = pack.withdrawn.map(({ clause, title, text, mark, why, governs, see }): DocxText[][] => [
     [],
     [{ text: clause, bold: true }],

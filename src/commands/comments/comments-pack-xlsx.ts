@@ -1,5 +1,5 @@
+import { type CirculationPack, MARK_MEANINGS } from '../../release/circulation-pack.ts';
 import { FORM_HEADERS } from '../../release/comments-columns.ts';
-import { MARK_MEANINGS, type ReviewPack } from '../../release/review-pack.ts';
 import { writeXlsx } from '../../tables/write-xlsx.ts';
 
 const [WHO, LINE, CLAUSE, , TYPE, COMMENTS, PROPOSED, OBSERVATIONS] = FORM_HEADERS;
@@ -9,7 +9,7 @@ const MARK = 'Mark (see sheet Marks)';
 const BLANK = [14, 12, 40, 40, 30];
 
 /** The pack as a workbook: a form, the draft beside the old texts, what is withdrawn, and every link. */
-export function packXlsx(pack: ReviewPack): Uint8Array {
+export function packXlsx(pack: CirculationPack): Uint8Array {
   return writeXlsx([
     { name: 'Comments', header: FORM_HEADERS, rows: [], widths: [10, 10, 18, 20, 12, 50, 50, 30] },
     {
@@ -58,7 +58,7 @@ export function packXlsx(pack: ReviewPack): Uint8Array {
   ]);
 }
 
-function range(lines: ReviewPack['items'][number]['lines']): string {
+function range(lines: CirculationPack['items'][number]['lines']): string {
   const [first, last] = [lines[0]!.line, lines.at(-1)!.line];
   return first === last ? String(first) : `${first}-${last}`;
 }

@@ -3,7 +3,7 @@ import { circulationPath, writeCirculation } from '../../format/comment-files.ts
 import type { Circulation } from '../../model/comment.ts';
 import { dayOf } from '../../model/day.ts';
 import { CatalogError } from '../../model/errors.ts';
-import { linesOfPack, partOfPack, reviewPack } from '../../release/review-pack.ts';
+import { circulationPack, linesOfPack, partOfPack } from '../../release/circulation-pack.ts';
 import { locate } from '../../store/names.ts';
 import type { Catalog } from '../../store/open.ts';
 import { readDecisions, readEdition } from '../../store/read.ts';
@@ -58,7 +58,7 @@ export async function packDraft(ports: Ports, catalog: Catalog, request: PackReq
     readComments(catalog, at.name),
   ]);
   const [old, now] = [older, edition].map(e => new Map(e.items.map(i => [i.id, i])));
-  const pack = reviewPack(joint, { old: id => old!.get(id), new: id => now!.get(id) }, decisions);
+  const pack = circulationPack(joint, { old: id => old!.get(id), new: id => now!.get(id) }, decisions);
   const parts = [...new Set(pack.items.map(i => i.part))];
   if (request.part !== undefined && !parts.includes(request.part)) {
     throw new CatalogError(

@@ -1,13 +1,13 @@
 import { join } from 'node:path';
 import { type MarkEntry, markQuestion } from '../../carryover/documents/carry-marks.ts';
-import type { DecidedEntry } from '../../carryover/documents/decided-review.ts';
-import type { ReviewEntry } from '../../carryover/documents/review.ts';
+import type { DecidedEntry } from '../../carryover/documents/decided-places.ts';
 import { OF_TEXTS, textQuestions } from '../../carryover/documents/text-decisions.ts';
+import type { LookAtEntry } from '../../carryover/documents/to-look-at.ts';
 import { largestFirst, type Question } from '../../carryover/questions.ts';
 import type { MarksOf } from '../../carryover/resolve.ts';
 import type { EditionTexts } from '../../carryover/stale/old-sayings.ts';
 import { staleFinder } from '../../carryover/stale/stale-content.ts';
-import { type StaleEntry, staleSearch } from '../../carryover/stale/stale-review.ts';
+import { type StaleEntry, staleSearch } from '../../carryover/stale/stale-places.ts';
 import type { Joint } from '../../crosswalk/joint.ts';
 import type { OutcomeKind } from '../../model/citation.ts';
 import { CatalogError } from '../../model/errors.ts';
@@ -58,7 +58,7 @@ export interface DocsReport {
   readonly from: string;
   readonly to: string;
   readonly documents: readonly DocumentReport[];
-  readonly review: readonly ReviewEntry[];
+  readonly review: readonly LookAtEntry[];
   /** What decisions settled. */
   readonly decided: readonly DecidedEntry[];
   /** Where documents say that they follow the older edition, and nobody has decided that they do not. */

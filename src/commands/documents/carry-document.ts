@@ -5,13 +5,13 @@ import {
   decidedIn,
   decidedRemarks,
   writeDecided,
-} from '../../carryover/documents/decided-review.ts';
+} from '../../carryover/documents/decided-places.ts';
 import { type CarriedCitation, carryPassages } from '../../carryover/documents/passages.ts';
-import { type ReviewEntry, remarksOf, reviewOf, writeReview } from '../../carryover/documents/review.ts';
 import { textDecider } from '../../carryover/documents/text-decisions.ts';
+import { type LookAtEntry, remarksOf, toLookAt, writeToLookAt } from '../../carryover/documents/to-look-at.ts';
 import type { MarksOf } from '../../carryover/resolve.ts';
 import { sidecarName, writeSidecar } from '../../carryover/sidecar.ts';
-import { type StaleEntry, type StaleSearch, writeStale } from '../../carryover/stale/stale-review.ts';
+import { type StaleEntry, type StaleSearch, writeStale } from '../../carryover/stale/stale-places.ts';
 import { statedEdition } from '../../citing/stated-edition.ts';
 import type { Joint } from '../../crosswalk/joint.ts';
 import { changeDocument } from '../../documents/change-document.ts';
@@ -140,14 +140,14 @@ export function documentOutputs(
   carried: readonly CarriedDocument[],
   records: ReadonlyMap<string, StoodBefore['record']> = new Map(),
 ): {
-  readonly review: readonly ReviewEntry[];
+  readonly review: readonly LookAtEntry[];
   readonly decided: readonly DecidedEntry[];
   readonly marks: readonly MarkEntry[];
   readonly stale: readonly StaleEntry[];
   readonly files: readonly (readonly [string, string | Uint8Array])[];
 } {
   const [from, to] = [joint.from.header.name, joint.to.header.name];
-  const review = carried.flatMap(c => reviewOf(c.name, c.citations, c.record));
+  const review = carried.flatMap(c => toLookAt(c.name, c.citations, c.record));
   const decided = carried.flatMap(c => decidedIn(c.name, c.citations));
   const marks = carried.flatMap(c => c.marks.entries);
   const stale = carried.flatMap(c => c.stale ?? []);
@@ -163,7 +163,7 @@ export function documentOutputs(
       ...carried.flatMap(one => copyOf(one, from, to, records.get(one.name))),
       [
         'review.md',
-        writeReview(from, to, review) +
+        writeToLookAt(from, to, review) +
           writeDecided(decided) +
           writeMarks(marks) +
           (looked ? writeStale(to, stale) : ''),

@@ -1,9 +1,9 @@
 import type { MarkEntry } from '../../carryover/documents/carry-marks.ts';
-import type { ReviewEntry } from '../../carryover/documents/review.ts';
-import type { StaleEntry } from '../../carryover/stale/stale-review.ts';
+import type { LookAtEntry } from '../../carryover/documents/to-look-at.ts';
+import type { StaleEntry } from '../../carryover/stale/stale-places.ts';
 import type { Finding } from '../../model/finding.ts';
 
-export function citationFinding(entry: ReviewEntry): Finding {
+export function citationFinding(entry: LookAtEntry): Finding {
   const { outcome, number } = entry;
   const isNote = outcome === 'kept' || outcome === 'carried';
   return findingOf(entry, `citation-${outcome}`, number, isNote ? 'note' : 'warning');
@@ -19,7 +19,7 @@ export function staleFinding(entry: StaleEntry): Finding {
 
 /** An entry of the review list as a finding; files without lines say the place in the message. */
 function findingOf(
-  { file, line, place, why, toDo }: MarkEntry | ReviewEntry | StaleEntry,
+  { file, line, place, why, toDo }: MarkEntry | LookAtEntry | StaleEntry,
   rule: string,
   subject: string,
   severity: Finding['severity'] = 'warning',

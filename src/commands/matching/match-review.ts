@@ -11,22 +11,22 @@ import { hashOf } from '../carrying/carry-mark.ts';
 import { inTurn } from '../in-turn.ts';
 import type { Ports } from '../ports/ports.ts';
 import type { BareEdition } from './bare-edition.ts';
-import type { MatchedRecord } from './match-editions.ts';
-import { type Matched, reportOf } from './match-tables.ts';
-import { answersIn, readAnswers } from './read-answers.ts';
 import {
   askedIn,
   codeOf,
   type Ends,
-  type ReviewRow,
-  readReviewFile,
+  type MatchAnswerRow,
+  readMatchAnswers,
   rowsFor,
-  writeReviewFile,
-} from './review-answers.ts';
+  writeMatchAnswers,
+} from './match-answers.ts';
+import type { MatchedRecord } from './match-editions.ts';
+import { type Matched, reportOf } from './match-tables.ts';
+import { answersIn, readAnswers } from './read-answers.ts';
 import type { ReviewCalls } from './review-calls.ts';
 import { linksByRow, showQuestion } from './review-question.ts';
 
-export interface ReviewRequest {
+export interface MatchReviewRequest {
   readonly from: BareEdition;
   readonly to: BareEdition;
   /** What the catalog knows already. */
@@ -61,13 +61,13 @@ interface Round {
   readonly seconds: number;
 }
 
-export async function openMatchReview(ports: Ports, request: ReviewRequest): Promise<MatchReview> {
+export async function openMatchReview(ports: Ports, request: MatchReviewRequest): Promise<MatchReview> {
   const { from, to, file } = request;
   const both = { from: from.rows, to: to.rows };
   const earlier = await readAnswers(ports, request.earlier, from.rows, to.rows);
   // Read anew each time: somebody may mend the file in a spreadsheet meanwhile, and its rows are few.
   const read = async () => {
-    const { rows, table } = await readReviewFile(ports.files, file);
+    const { rows, table } = await readMatchAnswers(ports.files, file);
     const { answers, findings } = answersIn(table ? [table] : [], from.rows, to.rows);
     return { rows, answers: [...earlier.answers, ...answers], findings };
   };
@@ -153,7 +153,7 @@ export async function openMatchReview(ports: Ports, request: ReviewRequest): Pro
         }
         const said = { because, by, date: dayOf(ports.now()), asked: code };
         const lines = rowsFor(both, ends, given).map(row => ({ ...row, ...said }));
-        await writeReviewFile(ports.files, file, [...rows.filter(r => r.asked !== code), ...lines]);
+        await writeMatchAnswers(ports.files, file, [...rows.filter(r => r.asked !== code), ...lines]);
         reopened.delete(code);
       }),
     undo: (by, asked) =>
@@ -164,7 +164,7 @@ export async function openMatchReview(ports: Ports, request: ReviewRequest): Pro
         if (code === undefined) return undefined;
         const taken = rows.filter(r => r.asked === code);
         const ends = endsOf(code, taken);
-        await writeReviewFile(
+        await writeMatchAnswers(
           ports.files,
           file,
           rows.filter(r => r.asked !== code),
@@ -213,7 +213,7 @@ export async function openMatchReview(ports: Ports, request: ReviewRequest): Pro
     return written.text;
   }
 
-  function match({ rows, answers }: { rows: readonly ReviewRow[]; answers: readonly Answer[] }): Round {
+  function match({ rows, answers }: { rows: readonly MatchAnswerRow[]; answers: readonly Answer[] }): Round {
     ports.progress(`Matching ${from.rows.length} with ${to.rows.length} rows`);
     const started = performance.now();
     const matching = matchRows(from.rows, to.rows, LEARNED, [...request.known, ...answers]);
@@ -235,10 +235,11 @@ export async function openMatchReview(ports: Ports, request: ReviewRequest): Pro
   }
 
   /** Which rows a question is about: one of this round, one reopened, or one that an earlier round asked. */
-  function endsOf(code: string, answered: readonly ReviewRow[]): Ends | undefined {
+  function endsOf(code: string, answered: readonly MatchAnswerRow[]): Ends | undefined {
     const at = round.places.get(code);
     return at === undefined ? (reopened.get(code) ?? askedIn(both, code, answered)) : round.asked[at]!.link;
   }
 }
 
-const seenOf = (rows: readonly ReviewRow[]) => (rows.length === 0 ? '' : hashOf(JSON.stringify(rows)).slice(0, 16));
+const seenOf = (rows: readonly MatchAnswerRow[]) =>
+  rows.length === 0 ? '' : hashOf(JSON.stringify(rows)).slice(0, 16);

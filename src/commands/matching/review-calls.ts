@@ -1,5 +1,5 @@
+import type { Given, MatchAnswerRow } from './match-answers.ts';
 import type { MatchedRecord } from './match-editions.ts';
-import type { Given, ReviewRow } from './review-answers.ts';
 import type { ShownQuestion } from './review-question.ts';
 
 export interface Progress {
@@ -18,7 +18,7 @@ export interface AskedQuestion extends ShownQuestion {
   /** Other links in doubt that an answer moves too. */
   readonly hanging: number;
   /** The rows of the answers file that answer it; none while it is open. */
-  readonly answered: readonly ReviewRow[];
+  readonly answered: readonly MatchAnswerRow[];
   /** Tells an answer from the next one to the same question; empty while it is open. */
   readonly seen: string;
   /** Neighbours in the order of asking, answered or not. */
@@ -36,7 +36,7 @@ export interface ReviewCalls {
   nextOpen(after?: string, by?: string): Promise<string | undefined>;
   question(code: string): Promise<AskedQuestion | undefined>;
   /** The rows of the answer that this person gave last. */
-  last(by: string): Promise<readonly ReviewRow[]>;
+  last(by: string): Promise<readonly MatchAnswerRow[]>;
   /**
    * Throws BadArgument where the answer does not fit the question, and Changed where somebody else has answered it.
    *

@@ -3,7 +3,7 @@ import type { Candidate, MatchedLink, Matching } from '../../matching/match-rows
 import type { Item } from '../../model/item.ts';
 import { compareItems, type FieldText } from '../drafts/compare-items.ts';
 import type { BareEdition } from './bare-edition.ts';
-import type { Ends } from './review-answers.ts';
+import type { Ends } from './match-answers.ts';
 
 /** One row as a review shows it. */
 export interface ReviewSide {

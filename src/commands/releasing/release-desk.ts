@@ -1,6 +1,6 @@
 import { dayOf } from '../../model/day.ts';
 import type { EditionHeader } from '../../model/edition.ts';
-import type { ReviewLine } from '../../release/review-queue.ts';
+import type { FixedQuestionLine } from '../../release/fixed-question-lines.ts';
 import type { Schedule } from '../../release/schedule.ts';
 import {
   holding,
@@ -19,10 +19,10 @@ import { inTurn } from '../in-turn.ts';
 import type { Person } from '../people.ts';
 import type { Ports } from '../ports/ports.ts';
 import { remember } from '../remember.ts';
-import { answerReview, type GivenAnswer } from './answer-review.ts';
+import { answerFixedQuestions, type GivenAnswer } from './answer-fixed-questions.ts';
+import { askFixedQuestions } from './ask-fixed-questions.ts';
 import { type PublishRequest, publishDraft } from './publish-draft.ts';
 import { type ReleaseReport, releaseGate } from './release-gate.ts';
-import { reviewLines } from './review-edition.ts';
 import { readSchedules } from './schedule.ts';
 
 /** What stands between a draft and its publication, for the people who work on it while a viewer runs. */
@@ -30,7 +30,7 @@ export interface ReleaseDesk {
   drafts(): Promise<readonly string[]>;
   gate(draft: string): Promise<ReleaseReport>;
   schedule(draft: string): Promise<Schedule | undefined>;
-  review(draft: string): Promise<readonly ReviewLine[]>;
+  review(draft: string): Promise<readonly FixedQuestionLine[]>;
   /** What publishing would do. Throws BadArgument for a branch. */
   publication(draft: string): Promise<Publishable>;
   /** Throws Changed where the draft no longer stands where it was looked at, BadCatalog where something stops it. */
@@ -73,7 +73,7 @@ export function releaseDesk(ports: Ports, reading: Catalog, writing: () => Promi
   });
   const reviews = remember(MOST, (key: string) => {
     const at = foundIn(key);
-    return reviewLines(quiet, holding(reading, at), { edition: at.name });
+    return askFixedQuestions(quiet, holding(reading, at), { edition: at.name });
   });
   const turn = inTurn();
   return {
@@ -106,7 +106,7 @@ export function releaseDesk(ports: Ports, reading: Catalog, writing: () => Promi
     },
     answer: async (draft, given, by) => {
       const author = { name: by.name, email: by.address };
-      await turn(async () => answerReview({ ...quiet, author }, await writing(), draft, [given]));
+      await turn(async () => answerFixedQuestions({ ...quiet, author }, await writing(), draft, [given]));
     },
   };
 }

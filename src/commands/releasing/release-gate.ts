@@ -5,11 +5,11 @@ import type { Edition, EditionHeader } from '../../model/edition.ts';
 import type { Finding } from '../../model/finding.ts';
 import type { ItemId } from '../../model/item.ts';
 import { openComments } from '../../release/comments.ts';
+import { openFixedQuestions } from '../../release/fixed-question-lines.ts';
 import { type GateReport, gateOf, stopping } from '../../release/gate.ts';
 import { returnedIds, withdrawalFindings } from '../../release/gate-lineage.ts';
 import { numberFindings } from '../../release/gate-numbers.ts';
 import { type OwnReference, referenceFindings } from '../../release/gate-references.ts';
-import { openReview } from '../../release/review-queue.ts';
 import { outOfOrder } from '../../release/schedule.ts';
 import { holding, locate } from '../../store/names.ts';
 import type { Catalog } from '../../store/open.ts';
@@ -18,7 +18,7 @@ import { readComments } from '../comments/comments-store.ts';
 import type { Ports } from '../ports/ports.ts';
 import { checkCatalog } from '../reading/check-catalog.ts';
 import { allHeaders, readStep } from '../reading/read-crosswalk.ts';
-import { reviewLines } from './review-edition.ts';
+import { askFixedQuestions } from './ask-fixed-questions.ts';
 
 export interface ReleaseReport extends GateReport {
   readonly edition: string;
@@ -38,7 +38,7 @@ async function gateAt(ports: Ports, catalog: Catalog, name: string): Promise<Rel
   const older = replaces === null ? undefined : await readEdition(catalog, replaces);
   const step = older ? await stepFindings(ports, catalog, name, edition, older) : NOTHING;
   ports.progress(`Reading the texts of ${name} as a reviewer would`);
-  const { lines, findings: unread } = await reviewLines(ports, catalog, { edition: name });
+  const { lines, findings: unread } = await askFixedQuestions(ports, catalog, { edition: name });
   const files = (await checkCatalog(catalog, name)).findings;
   const told = new Set([...step.conservation, ...step.lineage].map(f => f.message));
   return {
@@ -50,7 +50,7 @@ async function gateAt(ports: Ports, catalog: Catalog, name: string): Promise<Rel
       references: await ownReferences(catalog, edition, older, name),
       numbering: numberFindings(edition.settings, edition.items),
       comments: stopping(openComments((await readComments(catalog, name)).records)),
-      review: [...openReview(lines, name), ...unread],
+      review: [...openFixedQuestions(lines, name), ...unread],
       dates: outOfOrder(name, edition.header.dates),
       files: files.filter(f => !told.has(f.message)),
     }),

@@ -1,5 +1,5 @@
 import { counted } from '../../model/said-words.ts';
-import { type ReviewLine, reviewProgress } from '../../release/review-queue.ts';
+import { type FixedQuestionLine, fixedQuestionProgress } from '../../release/fixed-question-lines.ts';
 import { answerLink, deskLink, reviewLink, workItemLink } from '../links.ts';
 import type { FormField } from '../signed-in.ts';
 
@@ -56,9 +56,9 @@ export interface ReviewPageRequest {
 
 const A_PAGE = 20;
 
-export function reviewPage(lines: readonly ReviewLine[], request: ReviewPageRequest): ReviewPage {
+export function reviewPage(lines: readonly FixedQuestionLine[], request: ReviewPageRequest): ReviewPage {
   const { draft, filter, refused } = request;
-  const progress = reviewProgress(lines);
+  const progress = fixedQuestionProgress(lines);
   const found = lines.filter(
     l => (filter.part === '' || l.part === filter.part) && (filter.state === 'all' || l.state !== 'yes'),
   );
@@ -111,7 +111,7 @@ export function reviewQuery({ part, state }: ReviewFilter): [string, string][] {
   ];
 }
 
-function answeredWords({ answer, state }: ReviewLine): string {
+function answeredWords({ answer, state }: FixedQuestionLine): string {
   if (!answer) return '';
   const said = `${answer.answer === 'yes' ? 'Yes' : 'No'}, ${answer.by.replace(/ *<.*$/, '')} on ${answer.date}${answer.because ? `: ${answer.because}` : ''}`;
   return state === 'again' ? `${said} - the text has changed since.` : said;

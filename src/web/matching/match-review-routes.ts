@@ -1,7 +1,7 @@
 import type { Request } from 'express';
 import type { ReviewState } from '../../commands/matching/held-review.ts';
+import type { Given } from '../../commands/matching/match-answers.ts';
 import type { DeskReview, MatchDesk } from '../../commands/matching/match-desk.ts';
-import type { Given } from '../../commands/matching/review-answers.ts';
 import { type Person, writtenAs } from '../../commands/people.ts';
 import { CatalogError } from '../../model/errors.ts';
 import type { ErrorPage } from '../error-page.ts';

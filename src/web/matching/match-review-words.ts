@@ -1,4 +1,4 @@
-import type { ReviewRow } from '../../commands/matching/review-answers.ts';
+import type { MatchAnswerRow } from '../../commands/matching/match-answers.ts';
 import type { Progress } from '../../commands/matching/review-calls.ts';
 import type { ReviewSide } from '../../commands/matching/review-question.ts';
 import { capital, counted } from '../../model/said-words.ts';
@@ -45,7 +45,7 @@ export function linkedSentence(side: ReviewSide | undefined, opposite: ReviewSid
 }
 
 /** An answer as it is told behind it, with who gave it and when. */
-export function answerSentence(rows: readonly ReviewRow[]): string {
+export function answerSentence(rows: readonly MatchAnswerRow[]): string {
   const first = rows[0]!;
   const name = (number: string, title: string) => number || (title ? `“${title}”` : 'a row without a number');
   const old = first.from_row === '' ? '' : name(first.from_number, first.from_title);

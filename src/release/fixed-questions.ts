@@ -1,6 +1,6 @@
-import type { QuestionCode } from '../model/review.ts';
+import type { QuestionCode } from '../model/fixed-answer.ts';
 
-export interface ReviewQuestion {
+export interface FixedQuestion {
   readonly code: QuestionCode;
   readonly of: 'requirement' | 'work item';
   readonly asks: string;
@@ -9,7 +9,7 @@ export interface ReviewQuestion {
 }
 
 /** What is asked of every requirement and of every work item before an edition is published; own wording. */
-export const REVIEW_QUESTIONS: readonly ReviewQuestion[] = [
+export const REVIEW_QUESTIONS: readonly FixedQuestion[] = [
   {
     code: 'singular',
     of: 'requirement',

@@ -62,7 +62,7 @@ export interface PackLink {
 }
 
 /** A draft as reviewers get it. */
-export interface ReviewPack {
+export interface CirculationPack {
   readonly title: string;
   readonly publisher: string;
   readonly caution: string;
@@ -80,11 +80,11 @@ export interface ReviewPack {
  * The draft with its lines numbered, the old texts beside the new ones and the reason for each change; what is withdrawn,
  * and every link, so that either can be objected to.
  */
-export function reviewPack(
+export function circulationPack(
   joint: Joint,
   texts: { readonly old: (id: ItemId) => Item | undefined; readonly new: (id: ItemId) => Item | undefined },
   decisions: readonly Decision[],
-): ReviewPack {
+): CirculationPack {
   const { settings, header } = joint.to;
   const said = saidBy(joint, decisions);
   const partOf = (id: ItemId) => joint.new.part(id)?.number ?? '';
@@ -154,13 +154,13 @@ export function reviewPack(
 }
 
 /** What concerns one part of the draft. Line numbers are those of the whole. */
-export function partOfPack(pack: ReviewPack, part: string): ReviewPack {
+export function partOfPack(pack: CirculationPack, part: string): CirculationPack {
   const own = <T extends { readonly part: string }>(list: readonly T[]) => list.filter(x => x.part === part);
   return { ...pack, items: own(pack.items), withdrawn: own(pack.withdrawn), links: own(pack.links) };
 }
 
 /** Which line means which item, to be kept with the circulation. */
-export function linesOfPack({ items }: ReviewPack): CirculatedItem[] {
+export function linesOfPack({ items }: CirculationPack): CirculatedItem[] {
   return items.map(({ entry: { id, number, level, hash }, lines }) => ({
     id,
     number,
@@ -175,7 +175,7 @@ function markOf(
   joint: Joint,
   entry: Entry,
   sources: readonly Link[],
-  texts: Parameters<typeof reviewPack>[1],
+  texts: Parameters<typeof circulationPack>[1],
 ): PackMark {
   if (sources.length === 0) return 'ADD';
   if (sources.length > 1) return 'MOD';

@@ -2,10 +2,10 @@ import type { Remark } from '../../model/document.ts';
 import { listed } from '../sentences.ts';
 import { citedNumber } from './carry-citation.ts';
 import type { CarriedCitation } from './passages.ts';
-import { citedIn, escapeMarkdown, type ReviewEntry, upper } from './review.ts';
+import { citedIn, escapeMarkdown, type LookAtEntry, upper } from './to-look-at.ts';
 
 /** One citation that was settled by what a person decided for its case. */
-export interface DecidedEntry extends Omit<ReviewEntry, 'cause' | 'toDo'> {
+export interface DecidedEntry extends Omit<LookAtEntry, 'cause' | 'toDo'> {
   /** What was asked. */
   readonly asked: string;
 }

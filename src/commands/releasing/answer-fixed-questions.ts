@@ -1,11 +1,11 @@
 import { nameColumns } from '../../editing/columns.ts';
-import { reviewFolder, reviewPath, writeReview } from '../../format/review-files.ts';
+import { fixedAnswerFolder, fixedAnswerPath, writeFixedAnswers } from '../../format/fixed-answer-files.ts';
 import { dayOf } from '../../model/day.ts';
 import { CatalogError } from '../../model/errors.ts';
 import type { Finding, FindingPlace } from '../../model/finding.ts';
+import type { FixedAnswer, QuestionCode } from '../../model/fixed-answer.ts';
 import { groupBy } from '../../model/group-by.ts';
-import type { QuestionCode, ReviewAnswer } from '../../model/review.ts';
-import type { ReviewLine } from '../../release/review-queue.ts';
+import type { FixedQuestionLine } from '../../release/fixed-question-lines.ts';
 import { locate } from '../../store/names.ts';
 import type { Catalog } from '../../store/open.ts';
 import { readBeside } from '../../store/read-beside.ts';
@@ -13,7 +13,7 @@ import { type BesideChange, changeBeside } from '../../store/write-beside.ts';
 import { readTable } from '../../tables/read-table.ts';
 import { authorText } from '../comments/comments-store.ts';
 import { type Ports, person } from '../ports/ports.ts';
-import { reviewLines } from './review-edition.ts';
+import { askFixedQuestions } from './ask-fixed-questions.ts';
 
 /** An answer as a person gives it. */
 export interface GivenAnswer {
@@ -30,7 +30,7 @@ export interface GivenAnswer {
  * Keeps answers to the fixed questions under the name of who gives them, on the texts as they stand. All or none: what
  * cannot be used is told, and nothing is written.
  */
-export async function answerReview(
+export async function answerFixedQuestions(
   ports: Ports,
   catalog: Catalog,
   edition: string,
@@ -38,12 +38,12 @@ export async function answerReview(
 ): Promise<{ readonly answered: number }> {
   const at = await locate(catalog, edition);
   // Read before the questions: what somebody else answers meanwhile is then told, and not written over.
-  const known = await readBeside(catalog, reviewFolder(at.name));
-  const { lines } = await reviewLines(ports, catalog, { edition });
+  const known = await readBeside(catalog, fixedAnswerFolder(at.name));
+  const { lines } = await askFixedQuestions(ports, catalog, { edition });
   const byId = groupBy(lines, l => l.item);
   const byNumber = groupBy(lines, l => l.number);
   const wrong: Finding[] = [];
-  const kept = new Map<ReviewLine, { readonly answer: ReviewAnswer; readonly place: FindingPlace | undefined }>();
+  const kept = new Map<FixedQuestionLine, { readonly answer: FixedAnswer; readonly place: FindingPlace | undefined }>();
   for (const { item, question, answer, because, place } of given) {
     const say = (message: string) => {
       wrong.push({ rule: 'bad-answer', severity: 'error', subject: at.name, message, ...(place ? { place } : {}) });
@@ -85,11 +85,11 @@ export async function answerReview(
   }
   const changes: BesideChange[] = [];
   for (const [item, list] of groupBy([...kept], ([line]) => line.item)) {
-    const answers = new Map<QuestionCode, ReviewAnswer>();
+    const answers = new Map<QuestionCode, FixedAnswer>();
     for (const { item: other, answer } of lines) if (other === item && answer) answers.set(answer.question, answer);
     for (const [, { answer }] of list) answers.set(answer.question, answer);
-    const path = reviewPath(at.name, item);
-    const after = writeReview({ edition: at.name, item, answers: [...answers.values()] });
+    const path = fixedAnswerPath(at.name, item);
+    const after = writeFixedAnswers({ edition: at.name, item, answers: [...answers.values()] });
     changes.push({ path, before: known.get(path) ?? null, after });
   }
   if (changes.length > 0) {

@@ -5,7 +5,7 @@ export const QUESTION_CODES = ['singular', 'verifiable', 'conforming', 'necessar
 export type QuestionCode = (typeof QUESTION_CODES)[number];
 
 /** A person's answer to one fixed question about one item, given on the texts that `texts` is the hash of. */
-export interface ReviewAnswer {
+export interface FixedAnswer {
   readonly question: QuestionCode;
   /** `no` calls for a revision, a split, a move or a withdrawal. */
   readonly answer: 'yes' | 'no';
@@ -18,8 +18,8 @@ export interface ReviewAnswer {
 }
 
 /** All answers about one item of one edition. Kept under `answers/review/<edition>/<item>.json` on `main`. */
-export interface ReviewRecord {
+export interface FixedAnswers {
   readonly edition: string;
   readonly item: ItemId;
-  readonly answers: readonly ReviewAnswer[];
+  readonly answers: readonly FixedAnswer[];
 }

@@ -1,14 +1,14 @@
 import { isRequirement } from '../model/edition.ts';
 import type { Finding } from '../model/finding.ts';
+import type { FixedAnswer, FixedAnswers } from '../model/fixed-answer.ts';
 import { groupBy } from '../model/group-by.ts';
 import type { Item, ItemId } from '../model/item.ts';
 import { placesOf } from '../model/places.ts';
-import type { ReviewAnswer, ReviewRecord } from '../model/review.ts';
 import type { Settings } from '../model/settings.ts';
-import { REVIEW_QUESTIONS, type ReviewQuestion } from './review-questions.ts';
+import { type FixedQuestion, REVIEW_QUESTIONS } from './fixed-questions.ts';
 
 /** Something that the tool has seen about an item. */
-export interface ReviewEvidence {
+export interface FixedQuestionEvidence {
   readonly item: ItemId;
   /** A drafting rule, or `intake`. */
   readonly rule: string;
@@ -16,26 +16,26 @@ export interface ReviewEvidence {
 }
 
 /** One question about one item. */
-export interface ReviewLine {
+export interface FixedQuestionLine {
   readonly item: ItemId;
   readonly number: string;
   readonly title: string;
   /** Number and title of the part that it stands in. */
   readonly part: string;
-  readonly question: ReviewQuestion;
+  readonly question: FixedQuestion;
   readonly evidence: readonly string[];
   /** `again`: answered, and a text has changed since. `no`: answered with no, and the text still stands. */
   readonly state: 'open' | 'again' | 'no' | 'yes';
-  readonly answer?: ReviewAnswer;
+  readonly answer?: FixedAnswer;
   /** Hash of the texts that an answer rests on. */
   readonly texts: string;
 }
 
-export interface ReviewFacts {
+export interface FixedQuestionFacts {
   readonly settings: Settings;
   readonly items: readonly Item[];
-  readonly evidence: readonly ReviewEvidence[];
-  readonly records: readonly ReviewRecord[];
+  readonly evidence: readonly FixedQuestionEvidence[];
+  readonly records: readonly FixedAnswers[];
   /** Of a text, 20 hex digits. */
   readonly hash: (text: string) => string;
 }
@@ -45,7 +45,13 @@ export interface ReviewFacts {
  * stands, then what happened on sites, then what the drafting rules saw, then what nothing speaks against. Within one
  * rank they follow the edition.
  */
-export function reviewQueue({ settings, items, evidence, records, hash }: ReviewFacts): readonly ReviewLine[] {
+export function fixedQuestionLines({
+  settings,
+  items,
+  evidence,
+  records,
+  hash,
+}: FixedQuestionFacts): readonly FixedQuestionLine[] {
   const places = placesOf(settings, items);
   const byItem = groupBy(evidence, e => e.item);
   const answers = new Map(records.map(r => [r.item, r.answers]));
@@ -58,7 +64,7 @@ export function reviewQueue({ settings, items, evidence, records, hash }: Review
       JSON.stringify([item, ...(kind === 'work item' ? requirements : [])].map(i => [i.title, i.text])),
     );
     const part = places.part(item.id);
-    return REVIEW_QUESTIONS.filter(q => q.of === kind).map((question): ReviewLine => {
+    return REVIEW_QUESTIONS.filter(q => q.of === kind).map((question): FixedQuestionLine => {
       const about = seen.filter(e => speaksOf(question, e, item.id));
       const answer = answers.get(item.id)?.find(a => a.question === question.code);
       const state = !answer ? 'open' : answer.texts !== texts ? 'again' : answer.answer;
@@ -75,7 +81,7 @@ export function reviewQueue({ settings, items, evidence, records, hash }: Review
       };
     });
   });
-  const rank = (l: ReviewLine) =>
+  const rank = (l: FixedQuestionLine) =>
     l.state === 'yes'
       ? -1
       : (l.state === 'no' ? 1000 : 0) + l.evidence.length * (l.question.of === 'work item' ? 3 : 1);
@@ -86,21 +92,21 @@ export function reviewQueue({ settings, items, evidence, records, hash }: Review
 }
 
 /** Reports from sites ask whether a work item is enough; what a rule saw in a requirement asks about that requirement. */
-function speaksOf(question: ReviewQuestion, { rule, item }: ReviewEvidence, about: ItemId): boolean {
+function speaksOf(question: FixedQuestion, { rule, item }: FixedQuestionEvidence, about: ItemId): boolean {
   if (rule === 'intake') return question.code === 'enough';
   return question.rules.includes(rule) && (question.of === 'work item' || item === about);
 }
 
 /** How far a review is, by part and by reviewer. */
-export interface ReviewProgress {
+export interface FixedQuestionProgress {
   readonly answered: number;
   readonly asked: number;
   readonly parts: readonly { readonly part: string; readonly answered: number; readonly asked: number }[];
   readonly reviewers: readonly { readonly by: string; readonly answered: number }[];
 }
 
-export function reviewProgress(lines: readonly ReviewLine[]): ReviewProgress {
-  const done = (list: readonly ReviewLine[]) => list.filter(l => l.state === 'yes' || l.state === 'no').length;
+export function fixedQuestionProgress(lines: readonly FixedQuestionLine[]): FixedQuestionProgress {
+  const done = (list: readonly FixedQuestionLine[]) => list.filter(l => l.state === 'yes' || l.state === 'no').length;
   const reviewers = groupBy(
     lines.flatMap(l => (l.answer && l.state !== 'again' ? [l.answer] : [])),
     a => a.by,
@@ -124,8 +130,8 @@ export function reviewProgress(lines: readonly ReviewLine[]): ReviewProgress {
  * What a publication waits for: a no to which nothing was changed, and questions against which something speaks that
  * nobody has answered. That a question was never asked where nothing speaks against it is told once, and stops nothing.
  */
-export function openReview(lines: readonly ReviewLine[], edition: string): Finding[] {
-  const name = (l: ReviewLine) => [l.number, l.title].filter(Boolean).join(' ');
+export function openFixedQuestions(lines: readonly FixedQuestionLine[], edition: string): Finding[] {
+  const name = (l: FixedQuestionLine) => [l.number, l.title].filter(Boolean).join(' ');
   const stops = lines.flatMap((l): Finding[] => {
     const data = { question: l.question.code };
     if (l.state === 'no') {

@@ -1,7 +1,7 @@
 import type { Joint } from '../../crosswalk/joint.ts';
 import type { Passage, Remark } from '../../model/document.ts';
 import { typeName } from '../../model/settings.ts';
-import { escapeMarkdown, upper } from '../documents/review.ts';
+import { escapeMarkdown, upper } from '../documents/to-look-at.ts';
 import { called, listed, withdrawalsWhy } from '../sentences.ts';
 import type { EditionTexts } from './old-sayings.ts';
 import type { StaleContent, StaleFinder } from './stale-content.ts';

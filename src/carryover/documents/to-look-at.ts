@@ -4,7 +4,7 @@ import { citedNumber } from './carry-citation.ts';
 import type { CarriedCitation } from './passages.ts';
 
 /** One citation that a person has to look at. */
-export interface ReviewEntry {
+export interface LookAtEntry {
   readonly file: string;
   readonly line: number;
   /** Where it stands, in words: "line 12", "table 2, row 3", "slide 4, notes", "page 7". */
@@ -20,11 +20,11 @@ export interface ReviewEntry {
 }
 
 /** The review list of one file: all that was not kept or carried; of a signed record, everything. */
-export function reviewOf(
+export function toLookAt(
   file: string,
   citations: readonly CarriedCitation[],
   record: string | undefined,
-): readonly ReviewEntry[] {
+): readonly LookAtEntry[] {
   return openOf(citations, record).map(one => {
     return {
       ...citedIn(file, one),
@@ -38,7 +38,7 @@ export function reviewOf(
 export function citedIn(
   file: string,
   { citation, outcome, context, place }: CarriedCitation,
-): Omit<ReviewEntry, 'cause' | 'toDo'> {
+): Omit<LookAtEntry, 'cause' | 'toDo'> {
   return {
     file,
     line: citation.line,
@@ -80,7 +80,7 @@ function toDoOf({ citation, outcome, byHand }: CarriedCitation): string {
 }
 
 /** The review list as a page to read; order and wording depend on the entries only. */
-export function writeReview(from: string, to: string, entries: readonly ReviewEntry[]): string {
+export function writeToLookAt(from: string, to: string, entries: readonly LookAtEntry[]): string {
   const lines = [`# To look at, from ${from} to ${to}`, ''];
   lines.push(
     entries.length === 0 ? 'Nothing: every citation was kept or carried.' : `${entries.length} citations.`,

@@ -1,8 +1,12 @@
 import { textHash } from '../../drafting/answers.ts';
-import { parseReviews, reviewFolder } from '../../format/review-files.ts';
+import { fixedAnswerFolder, parseFixedAnswers } from '../../format/fixed-answer-files.ts';
 import type { Finding } from '../../model/finding.ts';
+import {
+  type FixedQuestionEvidence,
+  type FixedQuestionLine,
+  fixedQuestionLines,
+} from '../../release/fixed-question-lines.ts';
 import { followReport } from '../../release/intake.ts';
-import { type ReviewEvidence, type ReviewLine, reviewQueue } from '../../release/review-queue.ts';
 import { locate } from '../../store/names.ts';
 import type { Catalog } from '../../store/open.ts';
 import { readEdition } from '../../store/read.ts';
@@ -13,34 +17,34 @@ import { readJoint } from '../reading/read-crosswalk.ts';
 import { remember } from '../remember.ts';
 import { checkDrafting } from '../texts/check-drafting.ts';
 
-export interface ReviewRequest {
+export interface FixedQuestionsRequest {
   readonly edition: string;
   /** csv of job lines with the columns `number` and `state`; how often a requirement did not apply is evidence. */
   readonly jobs?: string;
 }
 
 /** The fixed questions of an edition or draft with the evidence beside each, those first that matter most. */
-export async function reviewLines(
+export async function askFixedQuestions(
   ports: Ports,
   catalog: Catalog,
-  { edition: name, jobs }: ReviewRequest,
-): Promise<{ readonly lines: readonly ReviewLine[]; readonly findings: readonly Finding[] }> {
+  { edition: name, jobs }: FixedQuestionsRequest,
+): Promise<{ readonly lines: readonly FixedQuestionLine[]; readonly findings: readonly Finding[] }> {
   const at = await locate(catalog, name);
   const { settings, items } = await readEdition(catalog, name);
   const drafting = await checkDrafting(ports, catalog, { edition: name, ...(jobs === undefined ? {} : { jobs }) });
-  const { records, findings } = parseReviews(await readBeside(catalog, reviewFolder(at.name)));
-  const evidence: ReviewEvidence[] = [
+  const { records, findings } = parseFixedAnswers(await readBeside(catalog, fixedAnswerFolder(at.name)));
+  const evidence: FixedQuestionEvidence[] = [
     ...drafting.remarks.map(r => ({ item: r.id, rule: r.rule, told: `${r.message} ("${short(r.words)}")` })),
     ...(await reportsOn(catalog, name)),
   ];
-  return { lines: reviewQueue({ settings, items, evidence, records, hash: textHash }), findings };
+  return { lines: fixedQuestionLines({ settings, items, evidence, records, hash: textHash }), findings };
 }
 
 /** What came in from sites about the items of older editions, at the items that carry them on. */
-async function reportsOn(catalog: Catalog, edition: string): Promise<ReviewEvidence[]> {
+async function reportsOn(catalog: Catalog, edition: string): Promise<FixedQuestionEvidence[]> {
   const { records } = await allReports(catalog);
   const jointFrom = remember(20, async (from: string) => (await readJoint(catalog, from, edition)).joint);
-  const evidence: ReviewEvidence[] = [];
+  const evidence: FixedQuestionEvidence[] = [];
   for (const record of records) {
     const { now } = followReport(record, await jointFrom(record.edition));
     const told = `${record.kind}, ${record.cause}: "${short(record.text)}" (${record.from}, ${record.date})`;

@@ -1,8 +1,8 @@
-import type { ReviewLine } from '../../release/review-queue.ts';
+import type { FixedQuestionLine } from '../../release/fixed-question-lines.ts';
 import { writeCsv } from '../../tables/write-csv.ts';
 
 /** A review queue as a table to fill in: a line for each question, in its order. */
-export function reviewCsv(lines: readonly ReviewLine[]): string {
+export function fixedQuestionCsv(lines: readonly FixedQuestionLine[]): string {
   const head = [
     'item',
     'number',

@@ -1,12 +1,13 @@
 import { z } from 'zod';
 import type { Finding } from '../model/finding.ts';
+import { type FixedAnswers, QUESTION_CODES } from '../model/fixed-answer.ts';
 import type { ItemId } from '../model/item.ts';
-import { QUESTION_CODES, type ReviewRecord } from '../model/review.ts';
 import { fileNameOf } from './file-names.ts';
 import { parseJson, writeJson } from './json.ts';
 
-export const reviewFolder = (edition: string) => `answers/review/${fileNameOf(edition)}/`;
-export const reviewPath = (edition: string, item: ItemId) => `${reviewFolder(edition)}${fileNameOf(item)}.json`;
+export const fixedAnswerFolder = (edition: string) => `answers/review/${fileNameOf(edition)}/`;
+export const fixedAnswerPath = (edition: string, item: ItemId) =>
+  `${fixedAnswerFolder(edition)}${fileNameOf(item)}.json`;
 
 const text = z.string().max(100_000);
 const schema = z.strictObject({
@@ -25,7 +26,7 @@ const schema = z.strictObject({
 });
 
 /** Answers in the order of the questions and fields in one order: the same record gives the same bytes. */
-export function writeReview({ edition, item, answers }: ReviewRecord): string {
+export function writeFixedAnswers({ edition, item, answers }: FixedAnswers): string {
   const inOrder = [...answers].sort((a, b) => QUESTION_CODES.indexOf(a.question) - QUESTION_CODES.indexOf(b.question));
   const told = inOrder.map(({ question, answer, because, by, date, texts }) => ({
     question,
@@ -39,14 +40,14 @@ export function writeReview({ edition, item, answers }: ReviewRecord): string {
 }
 
 /** A file that cannot be read is a finding, and its questions are asked again. */
-export function parseReviews(files: ReadonlyMap<string, string>): {
-  readonly records: readonly ReviewRecord[];
+export function parseFixedAnswers(files: ReadonlyMap<string, string>): {
+  readonly records: readonly FixedAnswers[];
   readonly findings: readonly Finding[];
 } {
-  const records: ReviewRecord[] = [];
+  const records: FixedAnswers[] = [];
   const findings: Finding[] = [];
   for (const [path, source] of files) {
-    const parsed = parseJson<ReviewRecord>(path, source, schema);
+    const parsed = parseJson<FixedAnswers>(path, source, schema);
     if ('value' in parsed) records.push(parsed.value);
     else findings.push(...parsed.findings);
   }

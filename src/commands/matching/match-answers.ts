@@ -10,7 +10,7 @@ import type { Files } from '../ports/ports.ts';
  * The file of a review: what `match --answers` reads, and titles for people who look into it. `asked` is the code of
  * the question: one answer may take two rows (no to this pair, yes to another), and both are taken back together.
  */
-export const REVIEW_COLUMNS = [
+export const MATCH_ANSWER_COLUMNS = [
   'pair',
   'from_number',
   'from_title',
@@ -27,22 +27,22 @@ export const REVIEW_COLUMNS = [
   'asked',
 ] as const;
 
-export type ReviewRow = Readonly<Record<(typeof REVIEW_COLUMNS)[number], string>>;
+export type MatchAnswerRow = Readonly<Record<(typeof MATCH_ANSWER_COLUMNS)[number], string>>;
 
-export interface ReviewFile {
-  readonly rows: readonly ReviewRow[];
+export interface MatchAnswersFile {
+  readonly rows: readonly MatchAnswerRow[];
   readonly table: Table | undefined;
 }
 
 /** Reads a review's file; a file that is not there yet has no rows. Throws BadArgument for a table of another kind. */
-export async function readReviewFile(files: Files, path: string): Promise<ReviewFile> {
+export async function readMatchAnswers(files: Files, path: string): Promise<MatchAnswersFile> {
   if (!/\.csv$/i.test(path)) {
     throw new CatalogError('BadArgument', `A review writes csv; name a file that ends in .csv instead of ${path}.`);
   }
   if (!(await files.exists(path))) return { rows: [], table: undefined };
   const table = readTable(path, await files.read(path));
-  const lacking = REVIEW_COLUMNS.filter(column => !table.columns.includes(column));
-  if (lacking.length > 0 || table.columns.length > REVIEW_COLUMNS.length) {
+  const lacking = MATCH_ANSWER_COLUMNS.filter(column => !table.columns.includes(column));
+  if (lacking.length > 0 || table.columns.length > MATCH_ANSWER_COLUMNS.length) {
     throw new CatalogError(
       'BadArgument',
       `${path} was not begun by a review, so nothing is written into it; name a new file last: --answers ${path} review.csv`,
@@ -53,12 +53,14 @@ export async function readReviewFile(files: Files, path: string): Promise<Review
 }
 
 /** Writes the whole file by rename: whoever is stopped while answering has every answer but the one being given. */
-export async function writeReviewFile(files: Files, path: string, rows: readonly ReviewRow[]): Promise<void> {
-  await files.write(path, writeCsv([REVIEW_COLUMNS, ...rows.map(row => REVIEW_COLUMNS.map(c => row[c]))]));
+export async function writeMatchAnswers(files: Files, path: string, rows: readonly MatchAnswerRow[]): Promise<void> {
+  await files.write(path, writeCsv([MATCH_ANSWER_COLUMNS, ...rows.map(row => MATCH_ANSWER_COLUMNS.map(c => row[c]))]));
 }
 
-function rowOf({ cells }: TableRow): ReviewRow {
-  return Object.fromEntries(REVIEW_COLUMNS.map(column => [column, cells.get(column) ?? ''])) as unknown as ReviewRow;
+function rowOf({ cells }: TableRow): MatchAnswerRow {
+  return Object.fromEntries(
+    MATCH_ANSWER_COLUMNS.map(column => [column, cells.get(column) ?? '']),
+  ) as unknown as MatchAnswerRow;
 }
 
 /** The rows of a link; null for the side that is missing. */
@@ -82,7 +84,7 @@ export type Given =
   /** Not this row, or not only this row: another one, of the old side where a new row is asked about. */
   | { readonly kind: 'instead' | 'also'; readonly row: number };
 
-type AnswerRow = Omit<ReviewRow, 'because' | 'by' | 'date' | 'asked'>;
+type AnswerRow = Omit<MatchAnswerRow, 'because' | 'by' | 'date' | 'asked'>;
 
 /** The rows that an answer takes. Throws BadArgument where it does not fit the question. */
 export function rowsFor(both: BothRows, { from: i, to: j }: Ends, given: Given): AnswerRow[] {
@@ -123,7 +125,7 @@ function endOf(rows: readonly BareRow[], at: number | null) {
 }
 
 /** The question that rows of the file answer: the pair that stands there, or one of its ends alone. */
-export function askedIn(both: BothRows, code: string, rows: readonly ReviewRow[]): Ends | undefined {
+export function askedIn(both: BothRows, code: string, rows: readonly MatchAnswerRow[]): Ends | undefined {
   const at = (list: readonly BareRow[], cell: string) => (list[Number(cell) - 1] ? Number(cell) - 1 : null);
   for (const row of rows) {
     const [from, to] = [at(both.from, row.from_row), at(both.to, row.to_row)];
