@@ -11,7 +11,7 @@ export interface HeadWord {
 /** Words that mean one role, surest first: English, German, French, Spanish. */
 const SURE: Partial<Record<ItemColumn, string>> = {
   number:
-    'no|nr|num|numero|nummer|clause no|clause number|item no|item number|requirement no|requirement number|req no|paragraph no|paragraph number|section no|section number|article no|klausel nr|klauselnummer|abschnittsnummer|gliederungsnummer|nummer der klausel|ziffer|pos nr|numero de clause|numero d article|numero de clausula|n|#|ref no|reference no|reference number|ref|req id|requirement id|code',
+    'no|nr|num|numero|nummer|clause no|clause number|item no|item number|requirement no|requirement number|req no|paragraph no|paragraph number|section no|section number|article no|ziff|klausel nr|klauselnummer|abschnittsnummer|gliederungsnummer|nummer der klausel|ziffer|pos nr|numero de clause|numero d article|numero de clausula|n|#|ref no|reference no|reference number|ref|req id|requirement id|code',
   title:
     'heading|headline|name|subject|caption|clause title|item title|requirement title|section title|uberschrift|titel|bezeichnung|benennung|betreff|titre|intitule|designation|titulo|encabezado|denominacion|nombre',
   text: 'wording|requirement text|clause text|item text|full text|body|statement|provision|requirement wording|wortlaut|anforderungstext|klauseltext|texte|enonce|libelle|texto|redaccion|enunciado|description|beschreibung|descripcion|content|inhalt|contenu|contenido',

@@ -5,8 +5,11 @@ import { ITEM_COLUMNS, type ItemColumn, type NamedColumns, plainName } from './c
 import { looksLikeNumbers, offeredColumns } from './head-contents.ts';
 import { headWord } from './head-words.ts';
 
-/** Role → header, as people tell it with --columns. */
+/** Role → header, as people tell it with --columns; an empty header says that there is none. */
 export type ToldHeads = ReadonlyMap<string, string>;
+
+/** `number=` says that a table has no numbers. */
+const NONE = '';
 
 /** Without one of these a row says nothing that could be an item. */
 const SAYING: readonly ItemColumn[] = ['number', 'title', 'text'];
@@ -27,7 +30,7 @@ export function nameItemColumns(table: Table, told: ToldHeads = new Map()): Item
   const spelt = new Map<ItemColumn, string>();
   const taken = new Set<string>();
   const take = (role: ItemColumn, header: string) => {
-    if (spelt.has(role) || taken.has(header)) return;
+    if (spelt.has(role) || taken.has(header) || told.get(role) === NONE) return;
     spelt.set(role, header);
     taken.add(header);
   };
@@ -65,18 +68,22 @@ export function nameItemColumns(table: Table, told: ToldHeads = new Map()): Item
  * them before: two thousand lines for one cause.
  *
  * @throws CatalogError BadArgument for a told header that stands in none of the tables; BadTable for a table that has
- *   no number, title or text, or numbers alone beside columns that nobody named.
+ *   no number, title or text, or numbers alone beside columns that nobody named, or no number although a column that
+ *   nobody named looks like numbers.
  */
 export function refuseUnknownHeads(tables: readonly Table[], told: ToldHeads = new Map()): void {
   const headers = [...new Set(tables.flatMap(t => t.columns))];
   for (const header of told.values()) {
-    if (headers.includes(header)) continue;
+    if (header === NONE || headers.includes(header)) continue;
     throw new CatalogError('BadArgument', `No table has a column ${header}; the columns are ${headers.join(', ')}.`);
   }
   const unknown = tables.filter(table => {
     const { read, unused } = nameItemColumns(table, told);
     const saying = SAYING.filter(role => read.has(role));
-    return table.rows.length > 0 && (saying.length === 0 || (saying.join() === 'number' && unused.length > 0));
+    if (table.rows.length === 0) return false;
+    if (saying.length === 0 || (saying.join() === 'number' && unused.length > 0)) return true;
+    // Published without its numbers, an edition could be cited by nobody.
+    return !told.has('number') && offeredColumns(table, read, unused).has('number');
   });
   const [first] = unknown;
   if (!first) return;
@@ -93,7 +100,7 @@ export function refuseUnknownHeads(tables: readonly Table[], told: ToldHeads = n
   const offered = new Map([...told, ...offeredColumns(first, read, unused)]);
   throw new CatalogError(
     'BadTable',
-    `${heads}${others.join('')}${headless} say which is the number, which the title and which the text, for example ${option(offered)}`,
+    `${heads}${others.join('')}${headless} say which is the number, which the title and which the text, for example ${option(offered)}${offered.has('number') && read.size > 0 ? ' (or number= where there is none)' : ''}`,
     { file: first.file, heads: first.columns },
   );
 }
@@ -125,7 +132,7 @@ function headsTold(
       rule: unused.length > 0 ? 'unused-column' : 'columns-read',
       severity: 'note',
       subject: table.file,
-      message: `Of ${table.file} ${say}${way}.`,
+      message: `Of ${table.file} ${say}${way}`,
       place: { file: table.file, line: 1 },
     },
   ];

@@ -1,5 +1,7 @@
 import { CsvError, parse } from 'csv-parse/sync';
+import { counted } from '../model/counted.ts';
 import { CatalogError } from '../model/errors.ts';
+import type { Finding } from '../model/finding.ts';
 import type { Table, TableRow } from '../model/table.ts';
 import { type ReadTable, readXlsx } from './read-xlsx.ts';
 
@@ -15,8 +17,8 @@ export function readTable(file: string, bytes: Uint8Array): ReadTable {
   const text = decode(file, bytes);
   const json = /\.json$/i.test(file) || /^\ufeff?\s*\[\s*[\]{]/.test(text);
   const lines = /\.(?:jsonl|ndjson)$/i.test(file) || /^\ufeff?\s*\{\s*["}]/.test(text);
-  const table = json ? readJsonTable(file, text) : lines ? readJsonLines(file, text) : readCsvTable(file, text);
-  return { ...table, findings: [] };
+  if (json || lines) return { ...(json ? readJsonTable(file, text) : readJsonLines(file, text)), findings: [] };
+  return readCsvTable(file, text);
 }
 
 /** Whether bytes are a zip, as every xlsx file is, or the older format, in which encrypted workbooks are wrapped. */
@@ -35,11 +37,23 @@ function decode(file: string, bytes: Uint8Array): string {
   }
 }
 
-function readCsvTable(file: string, text: string): Table {
+function readCsvTable(file: string, text: string): ReadTable {
   const records = parseCsv(file, text);
-  const [head, ...body] = records;
+  const above = linesAboveHead(records);
+  const [head, ...body] = records.slice(above);
   if (!head) throw bad(file, 'is empty; it needs a header line and at least one row');
   const columns = head.record.map(name => name.trim());
+  const wide = body.find(
+    ({ record }) => record.length > columns.length && record.slice(columns.length).some(cell => cell.trim() !== ''),
+  );
+  if (wide) {
+    const at = { line: wide.line, column: columns.length + 1 };
+    throw bad(
+      file,
+      `is not well-formed csv at line ${at.line}, column ${at.column}: the row has more cells than the header line; mend that line and try again`,
+      at,
+    );
+  }
   const twice = columns.find((name, at) => name !== '' && columns.indexOf(name) !== at);
   if (twice !== undefined) throw bad(file, `has two columns named ${twice}; rename one of them`);
   const rows = body
@@ -49,19 +63,37 @@ function readCsvTable(file: string, text: string): Table {
       line,
       cells: new Map(columns.map((name, at) => [name, (record[at] ?? '').trim()])),
     }));
-  return { file, columns, rows };
+  const message = `${counted(above, 'line stands', 'lines stand')} above the head of ${file} and ${above === 1 ? 'is' : 'are'} left out.`;
+  const findings: Finding[] =
+    above === 0 ? [] : [{ rule: 'lines-above', severity: 'note', subject: file, message, place: { file, line: 1 } }];
+  return { file, columns, rows, findings };
+}
+
+/** How far down a head is looked for. */
+const LOOKED = 40;
+
+/**
+ * How many records stand above the head: a title, a date, a blank line, each in one cell, before a record of three or
+ * more. A spreadsheet saves what stands above its table with it.
+ */
+function linesAboveHead(records: readonly { readonly record: readonly string[] }[]): number {
+  const filled = records.slice(0, LOOKED).map(({ record }) => record.filter(cell => cell.trim() !== '').length);
+  const head = filled.findIndex(n => n > 1);
+  return head > 0 && filled[head]! >= 3 ? head : 0;
 }
 
 function parseCsv(file: string, text: string): { record: string[]; line: number }[] {
-  const firstLine = text.slice(0, text.search(/[\r\n]|$/));
-  const delimiter = [',', ';', '\t'].reduce((a, b) => (firstLine.split(b).length > firstLine.split(a).length ? b : a));
+  const first = text.slice(0, 64 * 1024).split(/\r\n|\r|\n/, LOOKED);
+  // A title above the table holds none of them; one that holds a comma is not told from a head of two columns.
+  const telling = /[,;\t]/.test(first[0]!) ? first[0]! : (first.find(l => /([,;\t]).*\1/.test(l)) ?? first[0]!);
+  const delimiter = [',', ';', '\t'].reduce((a, b) => (telling.split(b).length > telling.split(a).length ? b : a));
   let line = 1;
   try {
     const parsed: unknown = parse(text, {
       bom: true,
       delimiter,
       info: true,
-      relax_column_count_less: true,
+      relax_column_count: true,
       record_delimiter: ['\r\n', '\n', '\r'],
       skip_empty_lines: false,
     });
@@ -86,7 +118,6 @@ function plain(error: CsvError): string {
   if (error.code === 'CSV_QUOTE_NOT_CLOSED') return 'a quoted cell is never closed';
   if (error.code === 'CSV_INVALID_CLOSING_QUOTE') return 'something follows a closing quote';
   if (error.code === 'INVALID_OPENING_QUOTE') return 'a quote stands in the middle of a cell';
-  if (/COLUMN|RECORD/.test(error.code)) return 'the row has more cells than the header line';
   return error.message.replace(/\s+/g, ' ');
 }
 

@@ -73,6 +73,17 @@ describe('the heads of a table of items', () => {
     );
     expect(() => refuseUnknownHeads([table('number\n1\n')])).not.toThrow();
   });
+
+  it('that leave out what looks like the numbers are refused, unless it is said that there are none', () => {
+    const bare = table('Lauf;Titel;Text\n1;Wand;Sie hält.\n1.1;Anker;Er hält.\n');
+    expect(() => refuseUnknownHeads([bare])).toThrow(
+      /Titel \(as title\), Text are known, and Lauf is not; .* --columns number=Lauf \(or number= /,
+    );
+    expect(() => refuseUnknownHeads([bare], new Map([['number', '']]))).not.toThrow();
+    expect([...nameItemColumns(table('No,Text\n1,Walls.\n'), new Map([['number', '']])).read]).toEqual([
+      ['text', 'Text'],
+    ]);
+  });
 });
 
 describe('the heads of a table of lineage', () => {
