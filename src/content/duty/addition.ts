@@ -20,6 +20,7 @@ export function addition(
   }
   // Why something is asked asks for nothing; "so that it holds" may.
   if (role === 'purpose') return { direction: isWhy(reading, at) ? 'same' : 'unclear', what: 'purpose added' };
+  if (isExample(reading, at)) return { direction: 'same', what: 'example added' };
   if (words.every(w => w.key === 'onli')) return { direction: 'stricter', what: 'limit to "only" added' };
   const joint = jointBeside(reading, atoms);
   // "daily, or more often where it smells"
@@ -28,12 +29,15 @@ export function addition(
   }
   if (joint === 'or') {
     const denied = lowAt(reading, atoms[0]!.first - 1) === 'nor' || lowAt(reading, atoms[0]!.first) === 'nor';
+    // "until it is dry or covered", "after the first or second test": one of them will do.
+    if (role === 'timing' && isEnd(reading, at)) return { direction: 'relaxed', what: 'alternative added' };
     const widens =
       denied ||
       role === 'scope' ||
       role === 'condition' ||
       role === 'timing' ||
       binding === 'ban' ||
+      (isDeniedBefore(reading, at) && !words.some(w => w.quantity)) ||
       anyBefore(reading, at);
     if (binding === 'permission') return { direction: 'relaxed', what: 'permission for more added' };
     return widens
@@ -41,6 +45,9 @@ export function addition(
       : { direction: 'relaxed', what: 'alternative added' };
   }
   if (joint === 'and') {
+    // "during loading and unloading": two cases, not two conditions that both have to be met.
+    if (role === 'condition' && isNamed(reading, at))
+      return { direction: binding === 'permission' ? 'relaxed' : 'stricter', what: 'case added' };
     if (role === 'condition')
       return { direction: binding === 'permission' ? 'stricter' : 'relaxed', what: 'condition added' };
     if (role === 'exception') {
@@ -55,13 +62,75 @@ export function addition(
   const narrows =
     (role === 'scope' && !isProvided(reading, at)) ||
     role === 'condition' ||
-    binding === 'ban' ||
+    (role === 'timing' ? limitsTrigger(reading, atoms) : binding === 'ban') ||
     (role === 'duty' && narrowsObject(reading, atoms));
   if (binding === 'permission') return { direction: 'stricter', what: 'limit of a permission added' };
   if (role === 'exception') return { direction: 'stricter', what: 'limit of an exception added' };
   return narrows
     ? { direction: 'relaxed', what: 'limit of the scope added' }
     : { direction: 'stricter', what: 'demand added' };
+}
+
+const PUTTING = new Set(
+  `keep kept store stored collect collected pack packed transport transported place placed put deliver delivered record recorded
+enter entered note noted log logged write written file filed stack stacked wash washed wrap wrapped dry dried hold held`.split(
+    /\s+/,
+  ),
+);
+
+/** "kept in sealed bins", "record the result in the book": where a thing is put is asked for. */
+function isPut(reading: Reading, at: number): boolean {
+  const clause = clauseAt(reading, at);
+  for (let i = at - 1; i >= (clause?.first ?? 0); i--) {
+    if (PUTTING.has(lowAt(reading, i))) return true;
+    if (reading.tags[i] === 'VERB') return false;
+  }
+  return false;
+}
+
+/** "washed in clean soft water", "kept in a locked box": in what a thing is done or kept is asked for, whatever it is. */
+function inMedium(reading: Reading, at: number): boolean {
+  const { tokens, tags } = reading;
+  let first = at;
+  while (/^(?:ADJ|ADV|NOUN|PROPN|VERB)$/.test(tags[first - 1] ?? '') && at - first < 4) first--;
+  const determined = tags[first - 1] === 'DET';
+  if (determined && !/^(?:a|an)$/.test(tokens[first - 1]!.low)) return false;
+  if (!/^(?:in|into|to|onto|under|from)$/.test(tokens[determined ? first - 2 : first - 1]?.low ?? '')) return false;
+  if (isPut(reading, at)) return true;
+  let last = at;
+  while (/^(?:ADJ|NOUN|PROPN)$/.test(tags[last + 1] ?? '')) last++;
+  return determined || !tokens[last]!.low.endsWith('s');
+}
+
+/** "before reversing near people", "after every repair of the rim": fewer cases; "before use by a rigger" is a demand. */
+function limitsTrigger(reading: Reading, atoms: readonly Atom[]): boolean {
+  const at = atoms[0]!.first;
+  const segment = reading.segments.find(s => at >= s.first && at < s.next);
+  const how = [at, at - 1, at - 2].some(i => /^(?:by|with|using|for|in|at)$/.test(lowAt(reading, i)));
+  if (!segment || how) return false;
+  const opener = lowAt(reading, segment.first);
+  return (
+    opener === 'before' ||
+    opener === 'prior' ||
+    (opener === 'after' && /^(?:each|every|any)$/.test(lowAt(reading, segment.first + 1)))
+  );
+}
+
+/** "dry plant material such as hessian or pine needles" */
+function isEnd(reading: Reading, at: number): boolean {
+  const segment = reading.segments.find(s => at >= s.first && at < s.next);
+  if (!segment) return false;
+  const opener = lowAt(reading, segment.first);
+  return /^(?:until|till|once)$/.test(opener) || (opener === 'after' && lowAt(reading, segment.first + 1) === 'the');
+}
+
+function isExample({ tokens }: Reading, at: number): boolean {
+  for (let i = at; i > at - 8 && i > 0; i--) {
+    const [before, low] = [tokens[i - 1]!.low, tokens[i]!.low];
+    if ((before === 'such' && low === 'as') || (before === 'for' && /^(?:example|instance)$/.test(low))) return true;
+    if (/^[.;]$/.test(low)) return false;
+  }
+  return false;
 }
 
 function isWhy({ segments, tokens }: Reading, at: number): boolean {
@@ -75,6 +144,17 @@ function isClausal({ segments, tags, tokens }: Reading, at: number): boolean {
   return (
     segment !== undefined && tokens[segment.first]!.low === 'unless' && tags.slice(segment.first, at).includes('AUX')
   );
+}
+
+/** "shall not be spaced more than 5 mm apart or pulled tight": behind a "not", one more thing is banned. */
+function isDeniedBefore(reading: Reading, at: number): boolean {
+  const clause = clauseAt(reading, at);
+  return clause?.force.negated === true && roleAt(reading, at) === 'duty';
+}
+
+function isNamed({ segments, tokens }: Reading, at: number): boolean {
+  const segment = segments.find(s => at >= s.first && at < s.next);
+  return segment !== undefined && /^(?:during|in|upon)$/.test(tokens[segment.first]!.low);
 }
 
 function anyBefore(reading: Reading, at: number): boolean {
@@ -102,14 +182,20 @@ function isProvided(reading: Reading, at: number): boolean {
   const { tokens, tags } = reading;
   const clause = clauseAt(reading, at);
   const modal = clause?.force.at;
-  if (!clause || modal === undefined || !/^(?:a|an|one|two)$/.test(tokens[clause.main[0]!]?.low ?? '')) return false;
-  if (tokens[modal + 1]?.low !== 'be') return false;
+  if (!clause || modal === undefined || tokens[modal + 1]?.low !== 'be') return false;
+  const first = tokens[clause.main[0]!]?.low ?? '';
+  // "Fresh feed shall be given"
+  if (!/^(?:a|an|one|two)$/.test(first))
+    return /^(?:given|worn|used|available)$/.test(tokens[modal + 2]?.low ?? '') && tags[clause.main[0]!] !== 'DET';
   const low = tokens[modal + 2]?.low ?? '';
-  return (
-    tags[modal + 2] !== 'VERB' ||
-    /^(?:provided|kept|fitted|installed|used|displayed|available|supplied|worn)$/.test(low)
-  );
+  const behind = tags[modal + 3] ?? '';
+  return tags[modal + 2] !== 'VERB' || (BROUGHT.has(low) && !/^(?:NOUN|PROPN|DET)$/.test(behind));
 }
+
+const BROUGHT = new Set(
+  `provided kept fitted installed used displayed available supplied worn fixed given posted mounted erected laid applied drawn
+prepared attached affixed hung shown issued appointed established made`.split(/\s+/),
+);
 
 /** Whether words say which of the things there are, or how and with what: "all aluminium wiring" against "in writing". */
 function narrowsObject(reading: Reading, atoms: readonly Atom[]): boolean {
@@ -119,14 +205,21 @@ function narrowsObject(reading: Reading, atoms: readonly Atom[]): boolean {
   if (bound && /^(NOUN|PROPN)$/.test(reading.tags[bound.first - 1] ?? '')) return !setsObject(reading, bound.first);
   if (atoms.some(a => PERIODS.has(lowAt(reading, a.first)))) return true;
   if (usesObject(reading, first)) return false;
+  // "on a randomly chosen set": how, wherever it stands.
+  if (atoms.every(a => reading.tags[a.first] === 'ADV' && lowAt(reading, a.first).endsWith('ly'))) return false;
+  // "of felt 6 mm thick"
+  if (atoms.every(a => a.quantity !== undefined) && !bound) return false;
+  if (inMedium(reading, first)) return false;
   const isNoun = (at: number) => /^(NOUN|PROPN|ADJ)$/.test(reading.tags[at] ?? '');
   if (isNoun(last) || (lowAt(reading, last) === '-' && isNoun(last + 1))) return true;
   // Behind a noun: "doors in the corridor" tells which doors, "notify in writing" tells how.
-  const lead = [lowAt(reading, first), lowAt(reading, first - 1), lowAt(reading, first - 2)].find(w =>
-    LOCATING.test(w),
-  );
-  if (lead === undefined) return false;
+  const leadAt = [first, first - 1, first - 2].find(at => LOCATING.test(lowAt(reading, at)));
+  if (leadAt === undefined) return false;
+  const lead = lowAt(reading, leadAt);
+  // "dried to a moisture content of 2 %": how, not which.
+  if (reading.tags[leadAt - 1] === 'VERB' && lead !== 'that' && lead !== 'of') return false;
   if (/^(that|which|who|whose|of)$/.test(lead)) return true;
+  if (isPut(reading, leadAt)) return false;
   const inner = reading.tokens.slice(first - 1, last).map(t => t.low);
   return inner.some(w => /^(the|a|an|all|any|every|each|its|their)$/.test(w)) && !inner.includes('writing');
 }

@@ -67,7 +67,8 @@ function evidenceBetween(from: Reading, to: Reading): Evidence[] {
     evidence.push(...turnedSegments(from, to), ...(values.length > 0 ? values : exchangedWords(from, to, hunks)));
   }
   // A value written otherwise is evidence too, and no reason to look no further.
-  if (!evidence.some(e => e.direction !== 'same')) evidence.push(...leftOut(from, to));
+  const isTold = evidence.some(e => e.direction !== 'same' || e.what.startsWith('example'));
+  if (!isTold) evidence.push(...leftOut(from, to));
   return withoutIdleLimits(timesReplaced(from, to, evidence));
 }
 

@@ -1,4 +1,5 @@
 import type { Evidence } from '../../model/duty-evidence.ts';
+import { isNear } from '../reading/near-words.ts';
 import { type Clause, type Reading, said } from '../reading/reading.ts';
 import { isBound } from './role.ts';
 
@@ -43,10 +44,11 @@ export function forceEvidence(from: Reading, to: Reading, rewritten: boolean): E
   const found: Evidence[] = [];
   for (const [a, b] of pairedClauses(from, to)) {
     const [x, y] = [a.force, b.force];
+    if (rewritten && deedsDiffer(from, a, to, b)) continue;
     const [noX, noY] = [x.negated && !isBound(from, a), y.negated && !isBound(to, b)];
     const words = { from: forceWords(from, a), to: forceWords(to, b) };
     if (noX === noY) {
-      const change = STRENGTH[y.kind] - STRENGTH[x.kind];
+      const change = strengthOf(to, b) - strengthOf(from, a);
       if (change === 0) continue;
       found.push({
         direction: change > 0 ? 'stricter' : 'relaxed',
@@ -62,6 +64,23 @@ export function forceEvidence(from: Reading, to: Reading, rewritten: boolean): E
     else found.push({ direction: 'unclear', what: 'denied in one text only', ...words });
   }
   return found;
+}
+
+/** "May be used only dry", "only a rigger may": what is permitted so binds as firmly as a duty. */
+function strengthOf({ tokens }: Reading, { force, main }: Clause): number {
+  return force.kind === 'may' && main.some(at => tokens[at]!.low === 'only') ? STRENGTH.must : STRENGTH[force.kind];
+}
+
+/** "Parts shall be dry" and "rags may be wet" are two sentences, though they have words in common. */
+function deedsDiffer(from: Reading, a: Clause, to: Reading, b: Clause): boolean {
+  if (a.force.at === undefined || b.force.at === undefined) return false;
+  const [x, y] = [deedOf(from, a), deedOf(to, b)];
+  return x !== undefined && y !== undefined && !isNear(x, y);
+}
+
+function deedOf({ tags, meanings }: Reading, { force, main }: Clause): string | undefined {
+  const at = main.find(i => i > force.at! && tags[i] === 'VERB' && meanings[i]);
+  return at === undefined ? undefined : meanings[at];
 }
 
 function denials({ tokens }: Reading, clause: Clause): number {

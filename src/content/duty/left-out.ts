@@ -28,6 +28,10 @@ interface Word {
  * "Keep out where it is wet" without "where", "unless" or "same" is no other wording of the same.
  */
 export function leftOut(from: Reading, to: Reading): Evidence[] {
+  const [oneOr, otherOr] = [orsIn(from), orsIn(to)];
+  if ((oneOr === '') !== (otherOr === '')) {
+    return [{ direction: 'unclear', what: 'an "or" in one text only', from: oneOr, to: otherOr }];
+  }
   const [gone, come] = [only(from, to), only(to, from)];
   if ((gone.length === 0) === (come.length === 0)) return [];
   const isTold = gone.length > 0 ? gone.some(w => tells(from, to, w)) : come.some(w => tells(to, from, w));
@@ -35,6 +39,20 @@ export function leftOut(from: Reading, to: Reading): Evidence[] {
   const what = gone.length > 0 ? 'words left out' : 'words put in';
   const words = (list: readonly Word[]) => list.map(w => w.low).join(', ');
   return [{ direction: 'unclear', what, from: words(gone), to: words(come) }];
+}
+
+/** The first "or" of a text with what it joins, but for "10 mm or more"; what is denied with "or" is denied with "and" too. */
+function orsIn(reading: Reading): string {
+  const { tokens, quantities, text } = reading;
+  const at = tokens.findIndex(
+    (t, i) => t.low === 'or' && !isDenied(reading, i) && !quantities.some(q => i >= q.spanFirst && i < q.spanNext),
+  );
+  return at < 0 ? '' : text.slice(tokens[Math.max(0, at - 1)]!.start, tokens[Math.min(tokens.length - 1, at + 1)]!.end);
+}
+
+function isDenied(reading: Reading, at: number): boolean {
+  const clause = clauseAt(reading, at);
+  return clause?.force.negated === true && !isBound(reading, clause);
 }
 
 /** Not a thing said again ("the brakes of all castors"), a joining word, or a verb that a shorter text does without. */

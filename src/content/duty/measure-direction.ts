@@ -25,31 +25,55 @@ const LASTING = stems(
   'notice warranty keep retain store hold wait cure dry leave soak rest last remain stand archive preserve',
 );
 const ENDING = stems('expire expires lapse end ends lock close closes stop shut log cut switch respond alarm');
+const UPKEEP = stems('replace renew change discard inspect check recheck service retighten clean lubricate grease');
 const TRIGGERS = new Set(['after', 'at', 'on', 'upon', 'when', 'once', 'if', 'reaches', 'exceeds']);
 
 /** Whether a changed quantity asks for more or less: from comparator, place and subject, never from the bigger number. */
 export function measureDirection(from: Reading, a: Quantity, to: Reading, b: Quantity): Duty {
   if (sameValue(a, b) && a.open === b.open) return 'same';
+  if (sameValue(a, b)) return 'unclear';
+  return directionOf(from, shared(from, a), to, shared(to, b));
+}
+
+/** "at least 1.2 m high and 900 mm wide": the bound is said once for both. */
+function shared({ quantities, tokens }: Reading, q: Quantity): Quantity {
+  const before = quantities.findLast(o => o.spanNext <= q.spanFirst);
+  if (q.kind !== 'value' || q.comparator !== 'exact' || before?.kind !== 'value' || before.dimension !== q.dimension)
+    return q;
+  const between = tokens.slice(before.spanNext, q.spanFirst);
+  if (between.length > 3 || between.at(-1)?.low !== 'and') return q;
+  if (before.comparator === 'min') return { ...q, comparator: 'min', high: Number.POSITIVE_INFINITY };
+  return before.comparator === 'max' ? { ...q, comparator: 'max', low: Number.NEGATIVE_INFINITY } : q;
+}
+
+function directionOf(from: Reading, a: Quantity, to: Reading, b: Quantity): Duty {
   const binding = bindingOf(to, clauseAt(to, b.first));
   const role = roleAt(to, b.first);
-  if (sameValue(a, b)) return 'unclear';
   if (a.low !== a.high || b.low !== b.high) {
-    const [x, y] = [boundLike(a, b), boundLike(b, a)];
+    const [x, y] = [fromZero(boundLike(a, b), b), fromZero(boundLike(b, a), a)];
     // "at 600 mm centres" is "every 600 mm"; whether "7 days" was meant as "at least 7 days" nobody can tell.
     if (sameValue(x, y)) return a.kind === 'interval' || b.kind === 'interval' ? 'same' : 'unclear';
     if (isLead(from, a) && isLead(to, b)) return b.high > a.high ? 'stricter' : 'relaxed';
     const narrower = y.low >= x.low && y.high <= x.high;
     const wider = y.low <= x.low && y.high >= x.high;
     if (!narrower && !wider) return 'mixed';
-    const turned = reaches(to, b, role)
-      ? binding !== 'permission'
-      : (binding === 'ban' && role === 'duty' && !isDenied(b)) || spans(to, b);
+    const turned =
+      reaches(to, b, role) || (a.open && b.open && role === 'duty' && roleAt(from, a.first) === 'condition')
+        ? binding !== 'permission'
+        : (binding === 'ban' && role === 'duty' && !isDenied(b)) || spans(to, b);
     return narrower !== turned ? 'stricter' : 'relaxed';
   }
   const more = moreIsStricter(from, a, role) ?? moreIsStricter(to, b, role);
   if (more === undefined) return 'unclear';
   const stricter = b.low > a.low === more;
   return stricter !== (binding === 'permission' && role === 'duty' && !isWorse(to, b)) ? 'stricter' : 'relaxed';
+}
+
+/** "at intervals not exceeding six months" is "at least every six months": no time is less than none. */
+function fromZero(q: Quantity, other: Quantity): Quantity {
+  return other.kind === 'interval' && q.low === Number.NEGATIVE_INFINITY && q.dimension === other.dimension
+    ? { ...q, low: 0 }
+    : q;
 }
 
 /** An exact value as a bound where the other is one: 1:350 beside "1:200 at least" is the least that was asked. */
@@ -105,7 +129,10 @@ function spans(reading: Reading, q: Quantity): boolean {
 function nearby(reading: Reading, q: Quantity): string[] {
   const clause = clauseAt(reading, q.first);
   const [first, next] = [Math.max(clause?.first ?? 0, q.spanFirst - 8), Math.min(clause?.next ?? 0, q.spanNext + 4)];
-  return reading.tokens.slice(first, next).map(t => base(t.low));
+  const words = reading.tokens.slice(first, next).map(t => base(t.low));
+  // "carry 80 kg without visible sag"
+  const without = words.indexOf('without', q.spanNext - first);
+  return without < 0 ? words : words.slice(0, without);
 }
 
 const isWorse = (reading: Reading, q: Quantity) => nearby(reading, q).some(w => WORSE.has(w));
@@ -127,7 +154,8 @@ function moreIsStricter(reading: Reading, q: Quantity, role: Role): boolean | un
   if (has(BETWEEN) && (length || time)) return false;
   if (length && behind.some(w => w === 'from' || w === 'away' || w === 'clear')) return true;
   // "expire after 30 minutes"
-  if (time && before === 'after' && has(ENDING)) return false;
+  if (time && before === 'after' && role !== 'condition' && (has(ENDING) || has(UPKEEP))) return false;
+  if (time && role === 'timing' && before === 'for' && has(LASTING)) return true;
   if (role === 'condition' || role === 'timing' || (TRIGGERS.has(before) && q.dimension === 'count')) {
     return q.dimension === 'count' ? false : undefined;
   }

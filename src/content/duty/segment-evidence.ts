@@ -13,7 +13,13 @@ export function segmentsOnlyIn(reading: Reading, other: Reading): Segment[] {
     if (inner.some(q => other.quantities.some(o => o.dimension === q.dimension))) return false;
     const own = reading.meanings.slice(segment.first, segment.next).filter(Boolean);
     const known = own.filter(w => stated.has(w)).length;
-    if (own.length === 0) return inner.length > 0 || segment.kind === 'soft';
+    if (own.length === 0) {
+      // "when not in use"
+      const body = reading.tokens.slice(segment.first + segment.opener, segment.next).map(t => t.low);
+      const isBare =
+        segment.kind === 'condition' && body.length > 2 && !body.every(low => other.tokens.some(t => t.low === low));
+      return inner.length > 0 || segment.kind === 'soft' || isBare;
+    }
     return known / own.length < 0.5 && !other.segments.some(s => s.kind === segment.kind && known > 0 && s !== segment);
   });
 }

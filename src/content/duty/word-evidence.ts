@@ -98,15 +98,18 @@ function ofHunk(from: Reading, to: Reading, hunk: Hunk): Evidence[] {
   if (lost.length === 0 && won.length === 0) {
     const joint = jointChanged(out, come);
     if (joint) {
-      const at = come.find(a => a.kind === 'joint')!.first;
-      const loosens = bindingOf(to, clauseAt(to, at)) === 'ban' || roleAt(to, at) !== 'duty' ? opposite(joint) : joint;
-      found.push({ direction: loosens, what: 'joint of a list changed', ...words });
+      const [before, at] = [out, come].map(atoms => atoms.find(a => a.kind === 'joint')!.first) as [number, number];
+      // "… shall not exceed 50 lux, or the time shall not …" joins two demands, whatever they forbid.
+      const joinsClauses = to.clauses.some(c => c.first === at || c.first === at + 1);
+      const isCase = roleAt(to, at) !== 'duty' || roleAt(from, before) !== 'duty';
+      const isTurned = !joinsClauses && (bindingOf(to, clauseAt(to, at)) === 'ban' || isCase);
+      found.push({ direction: isTurned ? opposite(joint) : joint, what: 'joint of a list changed', ...words });
     }
     return found;
   }
   if (lost.length === 0 || won.length === 0) {
     const [reading, atoms] = won.length === 0 ? [from, out] : [to, come];
-    if (isBareVerb(reading, atoms)) {
+    if (isBareVerb(reading, atoms) && !isOwnSentence(reading, won.length === 0 ? to : from, atoms)) {
       return [...found, { direction: 'unclear', what: won.length === 0 ? 'verb dropped' : 'verb added', ...words }];
     }
   }
@@ -163,13 +166,30 @@ function isNeeded(reading: Reading, atoms: readonly Atom[]): boolean {
  * A verb alone, which another may stand for in another place. One of several is a demand of its own, and so is what a
  * participle behind a noun ("drums marked") or a noun made of a verb ("in writing") says.
  */
-function isBareVerb(reading: Reading, atoms: readonly Atom[]): boolean {
+export function isBareVerb(reading: Reading, atoms: readonly Atom[]): boolean {
   const { tags, tokens } = reading;
+  const isParticiple = (at: number) => /(?:ed|wn|en)$/.test(tokens[at]!.low);
   const isVerb = ({ first }: Atom) =>
     tags[first] === 'VERB' &&
     tags[first - 1] !== 'ADP' &&
-    !(/(?:ed|wn|en)$/.test(tokens[first]!.low) && /^(?:NOUN|PROPN)$/.test(tags[first - 1] ?? ''));
-  return atoms.filter(counts).every(isVerb) && jointBeside(reading, atoms) === undefined;
+    !(isParticiple(first) && (/^(?:NOUN|PROPN)$/.test(tags[first + 1] ?? '') || tags[first - 1] === 'DET')) &&
+    !(isParticiple(first) && /^(?:NOUN|PROPN)$/.test(tags[first - 1] ?? ''));
+  // "and shall be weighted"
+  let before = atoms[0]!.first - 1;
+  while (tags[before] === 'AUX') before--;
+  const isJoined = /^(?:and|or)$/.test(tokens[before]?.low ?? '') || jointBeside(reading, atoms) !== undefined;
+  return atoms.filter(counts).every(isVerb) && !isJoined;
+}
+
+/** "The kiln shall be vented." that went: nothing but its verb is new, and there is a sentence less. */
+function isOwnSentence(reading: Reading, other: Reading, atoms: readonly Atom[]): boolean {
+  if (reading.sentences.length <= other.sentences.length || atoms.length > 1) return false;
+  const { first } = atoms[0]!;
+  if (reading.tokens[first]!.low.endsWith('ing')) return false;
+  const sentence = reading.sentences.find(s => first >= s.first && first < s.next)!;
+  const isVerb = (at: number) => at !== first && reading.tags[at] === 'VERB';
+  for (let at = sentence.first; at < sentence.next; at++) if (isVerb(at)) return false;
+  return true;
 }
 
 function reachChanged(from: Reading, to: Reading, out: readonly Atom[], come: readonly Atom[]): Evidence | undefined {

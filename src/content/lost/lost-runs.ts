@@ -1,8 +1,9 @@
 import { type Atom, alignAtoms, atomsOf } from '../duty/atoms.ts';
+import { LIGHT } from '../reading/light-words.ts';
 import { PARTICLES } from '../reading/plain-verbs.ts';
 import { type Reading, said } from '../reading/reading.ts';
 import type { Lost } from './lost.ts';
-import { isShortened, isThing, isTopic, LIGHT } from './lost-things.ts';
+import { isShortened, isThing, isTopic } from './lost-things.ts';
 import { statedIn } from './stated-words.ts';
 
 /** Less of an old text than this in an heir, in its order, and the heir was written anew: what is gone proves nothing. */

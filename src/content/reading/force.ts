@@ -61,7 +61,7 @@ export function forceOf(tokens: readonly Token[], tags: readonly Tag[], clause: 
     const word = low(i);
     const kind =
       Object.hasOwn(MODAL, word) && !(word === 'can' && tags[clause[i]!] === 'NOUN') ? MODAL[word] : undefined;
-    if (kind) return modalForce(low, clause, i, kind, subjectDenied && low(0) !== 'under');
+    if (kind) return modalForce(low, clause, i, kind, deniedBefore(low, i));
     if (/^needs?$/.test(word) && (low(i + 1) === 'not' || low(i + 1) === 'no'))
       return { kind: 'exempt', negated: false, at: clause[i]! };
     if (/^(has|have|had|need|needs|is|are)$/.test(word) && low(i + 1) === 'to' && tags[clause[i + 2] ?? -1] !== 'DET')
@@ -92,6 +92,18 @@ export function forceOf(tokens: readonly Token[], tags: readonly Tag[], clause: 
   return { kind: 'state', negated: subjectDenied && low(0) !== 'under' };
 }
 
+const SUBJECT_DENIAL = new Set('no none neither never nothing nobody nowhere'.split(' '));
+/** A subject with what stands before it: "at no time may a door", "neither oil nor grease may". */
+const SUBJECT = 8;
+
+/** "Nothing liquid may be applied": denied in front of the modal verb; not "parts with no load shall", "No. 4 shall". */
+function deniedBefore(low: (i: number) => string, modal: number): boolean {
+  for (let i = Math.max(0, modal - SUBJECT); i < modal; i++) {
+    if (SUBJECT_DENIAL.has(low(i)) && !/^[-.]$/.test(low(i + 1)) && !/^(?:with|of)$/.test(low(i - 1))) return true;
+  }
+  return false;
+}
+
 function modalForce(
   low: (i: number) => string,
   clause: readonly number[],
@@ -99,7 +111,9 @@ function modalForce(
   kind: Force['kind'],
   subjectDenied: boolean,
 ): Force {
-  const not = low(i + 1) === 'not' || low(i + 1) === 'never' || low(i + 2) === 'not' || subjectDenied;
+  const isNone =
+    low(i - 1) === 'there' && low(i + 1) === 'be' && low(i + 2) === 'no' && !/(?:er|less|more)$/.test(low(i + 3));
+  const not = isNone || low(i + 1) === 'not' || low(i + 1) === 'never' || low(i + 2) === 'not' || subjectDenied;
   const be = low(i + 1) === 'be' ? 2 : low(i + 2) === 'be' ? 3 : 0;
   const stated = be ? low(i + be) : '';
   if (Object.hasOwn(STATED, stated)) {

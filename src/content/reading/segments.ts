@@ -94,6 +94,7 @@ const SOFT = new Set(
     ' ',
   ),
 );
+const TESTED = new Set('tested measured checked determined assessed weighed viewed calculated'.split(' '));
 const MODALS = new Set('shall must should may can will'.split(' '));
 
 /** The segments of one sentence in order. They do not nest: what stands inside one belongs to it. */
@@ -149,8 +150,12 @@ function openerAt(tokens: readonly Token[], tags: readonly Tag[], at: number, se
     )
       continue;
     if (low === 'upon' && tags[at - 1] === 'VERB') continue;
-    return { kind, length: words.length };
+    // "when tested to sheet 7": how it is found out, and part of what is asked.
+    const isTest = low === 'when' && TESTED.has(tokens[at + 1]?.low ?? '');
+    return { kind: isTest ? ('timing' as const) : kind, length: words.length };
   }
+  // "Should a leaf be missing, …"
+  if (low === 'should' && at === sentence.first) return { kind: 'condition' as const, length: 1 };
   if (low === 'as' && (tokens[at + 1]?.low === 'far' || SOFT.has(tokens[at + 1]?.low ?? '')))
     return { kind: 'condition' as const, length: 1 };
   if (
