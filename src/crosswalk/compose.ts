@@ -1,4 +1,5 @@
 import type { Crosswalk, Link } from '../model/crosswalk.ts';
+import { groupBy } from '../model/group-by.ts';
 import type { ItemId } from '../model/item.ts';
 import { narrower, stronger, weaker, wider } from './certainty.ts';
 
@@ -16,8 +17,8 @@ import { narrower, stronger, weaker, wider } from './certainty.ts';
  *   b ──┘         └── y
  */
 export function composeCrosswalks(first: Crosswalk, second: Crosswalk): Crosswalk {
-  const onward = groupLinks(second.links, l => l.from);
-  const sources = groupLinks(
+  const onward = groupBy(second.links, l => l.from);
+  const sources = groupBy(
     first.links.filter(l => l.from !== null),
     l => l.to,
   );
@@ -105,16 +106,4 @@ function parallel(a: Link, b: Link): Link {
     ...(types ? { types } : {}),
     ...(a.doubtful && b.doubtful ? { doubtful: true as const } : {}),
   };
-}
-
-function groupLinks(links: readonly Link[], key: (l: Link) => ItemId | null): Map<ItemId, Link[]> {
-  const groups = new Map<ItemId, Link[]>();
-  for (const link of links) {
-    const id = key(link);
-    if (id === null) continue;
-    const group = groups.get(id);
-    if (group) group.push(link);
-    else groups.set(id, [link]);
-  }
-  return groups;
 }

@@ -1,5 +1,6 @@
 import type { Crosswalk, Fate, Link } from '../model/crosswalk.ts';
 import type { EditionIndex, Entry } from '../model/edition.ts';
+import { groupBy } from '../model/group-by.ts';
 import type { ItemId } from '../model/item.ts';
 import { type Places, placesOf } from '../model/places.ts';
 
@@ -21,17 +22,8 @@ export interface Joint {
 }
 
 export function joinEditions(from: EditionIndex, to: EditionIndex, crosswalk: Crosswalk): Joint {
-  const leaving = new Map<ItemId, Link[]>();
-  const arriving = new Map<ItemId, Link[]>();
-  const add = (map: Map<ItemId, Link[]>, id: ItemId, link: Link) => {
-    const known = map.get(id);
-    if (known) known.push(link);
-    else map.set(id, [link]);
-  };
-  for (const link of crosswalk.links) {
-    if (link.from !== null) add(leaving, link.from, link);
-    if (link.to !== null) add(arriving, link.to, link);
-  }
+  const leaving = groupBy(crosswalk.links, l => l.from);
+  const arriving = groupBy(crosswalk.links, l => l.to);
   const none: readonly Link[] = [];
   const heirs = (id: ItemId) => (leaving.get(id) ?? none).filter(l => l.to !== null);
   const sources = (id: ItemId) => (arriving.get(id) ?? none).filter(l => l.from !== null);

@@ -1,5 +1,6 @@
 import type { Fate } from '../model/crosswalk.ts';
 import type { Entry } from '../model/edition.ts';
+import { groupBy } from '../model/group-by.ts';
 import type { Joint } from './joint.ts';
 
 /** What became of the requirements of one part of the older edition (or of the whole of it). */
@@ -37,7 +38,7 @@ export function crosswalkStatistics(joint: Joint): Statistics {
   const counted = (entry: Entry) => count === 'items' || entry.obliges;
   const olds = joint.from.entries.filter(counted);
   const news = joint.to.entries.filter(counted);
-  const groups = groupByPart(olds, id => joint.old.part(id)!);
+  const groups = [...groupBy(olds, e => joint.old.part(e.id)!)];
   const arrivals = news.filter(e => joint.fateOfNew(e.id) === 'new');
   return {
     from: joint.from.header.name,
@@ -46,7 +47,7 @@ export function crosswalkStatistics(joint: Joint): Statistics {
     whole: { ...partStatistics(joint, '', '', olds), new: arrivals.length, total: news.length },
     reduction: olds.length === 0 ? 0 : 1 - news.length / olds.length,
     parts: groups.map(([part, entries]) => partStatistics(joint, part.number, part.title, entries)),
-    newByPart: groupByPart(arrivals, id => joint.new.part(id)!).map(([part, entries]) => ({
+    newByPart: [...groupBy(arrivals, e => joint.new.part(e.id)!)].map(([part, entries]) => ({
       number: part.number,
       title: part.title,
       new: entries.length,
@@ -68,15 +69,4 @@ function partStatistics(joint: Joint, number: string, title: string, olds: reado
     for (const reason of new Set(reasons)) withdrawnBy.set(reason, (withdrawnBy.get(reason) ?? 0) + 1);
   }
   return { number, title, old: olds.length, fates, withdrawnBy: Object.fromEntries(withdrawnBy), heirs: heirs.size };
-}
-
-function groupByPart(entries: readonly Entry[], part: (id: string) => Entry): [Entry, Entry[]][] {
-  const groups = new Map<Entry, Entry[]>();
-  for (const entry of entries) {
-    const key = part(entry.id);
-    const group = groups.get(key);
-    if (group) group.push(entry);
-    else groups.set(key, [entry]);
-  }
-  return [...groups];
 }

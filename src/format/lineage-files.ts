@@ -1,5 +1,6 @@
 import type { Decision, LineageRecord } from '../model/crosswalk.ts';
 import type { Finding } from '../model/finding.ts';
+import { groupBy } from '../model/group-by.ts';
 import type { ItemId } from '../model/item.ts';
 import { fileNameOf } from './file-names.ts';
 import { parseJson, writeJson } from './json.ts';
@@ -22,13 +23,7 @@ export function writeLineageFiles(
   records: readonly LineageRecord[],
   fileOf: (id: ItemId) => ItemId,
 ): Map<string, string> {
-  const groups = new Map<string, LineageRecord[]>();
-  for (const record of records) {
-    const file = record.from === null ? ARRIVALS : fileNameOf(fileOf(record.from));
-    const group = groups.get(file);
-    if (group) group.push(record);
-    else groups.set(file, [record]);
-  }
+  const groups = groupBy(records, r => (r.from === null ? ARRIVALS : fileNameOf(fileOf(r.from))));
   const files = new Map<string, string>();
   for (const [file, group] of groups) {
     const sorted = [...group].sort((a, b) => compareIds(a.from ?? a.heirs[0]?.to, b.from ?? b.heirs[0]?.to));

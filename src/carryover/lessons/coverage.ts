@@ -2,6 +2,7 @@ import type { Joint } from '../../crosswalk/joint.ts';
 import { isPair } from '../../crosswalk/pair-link.ts';
 import type { Duty } from '../../model/crosswalk.ts';
 import type { Entry } from '../../model/edition.ts';
+import { groupBy } from '../../model/group-by.ts';
 import type { MarksOf } from '../resolve.ts';
 import { typeNames } from '../sentences.ts';
 
@@ -82,8 +83,7 @@ export function coverageOf(joint: Joint, marks: MarksOf, taught: readonly Taught
 }
 
 function lessonsById({ from, old }: Joint, taught: readonly Taught[]) {
-  const direct = new Map<string, Taught[]>();
-  for (const one of taught) direct.set(one.id, [...(direct.get(one.id) ?? []), one]);
+  const direct = groupBy(taught, t => t.id);
   const all = new Map<string, { readonly lessons: readonly string[]; readonly how: TaughtHow }>();
   for (const entry of from.entries) {
     const found = [entry, ...old.ancestors(entry.id)].flatMap(e => direct.get(e.id) ?? []);

@@ -1,3 +1,4 @@
+import { groupBy } from '../../model/group-by.ts';
 import { LOCAL_STATES, type LocalRecord, type LocalState } from '../../model/local.ts';
 
 /** Variances asked for by one cause. */
@@ -13,11 +14,8 @@ export interface CauseCount {
 
 /** All variances ever asked for, by cause, the commonest first: what many places ask to depart from may need a revision. */
 export function variancesByCause(records: readonly LocalRecord[]): readonly CauseCount[] {
-  const byCause = new Map<string, LocalRecord[]>();
-  for (const record of records.filter(r => r.kind === 'variance')) {
-    const cause = record.cause?.trim().toLowerCase() ?? '';
-    byCause.set(cause, [...(byCause.get(cause) ?? []), record]);
-  }
+  const variances = records.filter(r => r.kind === 'variance');
+  const byCause = groupBy(variances, r => r.cause?.trim().toLowerCase() ?? '');
   const inOrder = (words: readonly string[]) => [...new Set(words)].sort();
   return [...byCause]
     .map(([cause, own]) => ({

@@ -1,5 +1,6 @@
 import { type DraftState, linksOf, nameOf } from '../../editing/draft-state.ts';
 import type { Conflict, Three } from '../../editing/merging/three-way.ts';
+import { groupBy } from '../../model/group-by.ts';
 import { CONTENT_FIELDS, type Item, type ItemContent, type ItemId } from '../../model/item.ts';
 import { capital, inWords } from '../../model/said-words.ts';
 import { typeName } from '../../model/settings.ts';
@@ -28,9 +29,7 @@ export interface ConflictField {
 
 /** The conflicts of a merge, one for each thing that they are about, in the order in which they were found. */
 export function showConflicts(conflicts: readonly Conflict[], sides: Three<DraftState>): ShownConflict[] {
-  const groups = new Map<string, Conflict[]>();
-  for (const conflict of conflicts) groups.set(conflict.about, [...(groups.get(conflict.about) ?? []), conflict]);
-  return [...groups].map(([about, all]) => {
+  return [...groupBy(conflicts, c => c.about)].map(([about, all]) => {
     const item = itemIn(sides.ours, about) ?? itemIn(sides.theirs, about) ?? oldIn(sides.ours, about);
     return {
       about,

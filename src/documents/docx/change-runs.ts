@@ -1,4 +1,5 @@
 import type { Edit } from '../../model/document.ts';
+import { groupBy } from '../../model/group-by.ts';
 import { elementAt, elementsIn, escapeXml, type XmlElement } from '../../office/read-xml.ts';
 import type { Paragraph, Piece } from './paragraph.ts';
 import type { Stamp } from './stamp.ts';
@@ -25,8 +26,7 @@ export function changeRuns(
   stamp: Stamp,
   nextId: () => number,
 ): readonly Edit[] {
-  const runs = new Map<XmlElement, Piece[]>();
-  for (const piece of paragraph.pieces) runs.set(piece.run, [...(runs.get(piece.run) ?? []), piece]);
+  const runs = groupBy(paragraph.pieces, p => p.run);
   const properties = (run: XmlElement) => sourceOf(elementAt(run, 'w:rPr'), source);
   return [...runs].flatMap(([run, pieces]) => {
     const [from, to] = [pieces[0]!.at, endOf(pieces.at(-1)!)];

@@ -1,5 +1,6 @@
 import type { Edit } from '../../model/document.ts';
 import { CatalogError } from '../../model/errors.ts';
+import { groupBy } from '../../model/group-by.ts';
 import { openPackage, relationsOf, textOfPart } from '../../office/open-package.ts';
 import { elementsIn, escapeXml, readXml, textBelow, type XmlElement } from '../../office/read-xml.ts';
 import { writeZip } from '../../office/write-zip.ts';
@@ -111,9 +112,7 @@ function editsOf({ pieces }: Place, value: string): readonly TextEdit[] {
 
 /** One edit for each text element: two placeholders in one text are filled together. */
 function joined(edits: readonly TextEdit[]): readonly Edit[] {
-  const byElement = new Map<XmlElement, TextEdit[]>();
-  for (const e of edits) byElement.set(e.element, [...(byElement.get(e.element) ?? []), e]);
-  return [...byElement].map(([element, own]) => {
+  return [...groupBy(edits, e => e.element)].map(([element, own]) => {
     const text = textBelow(element);
     let [out, at] = ['', 0];
     for (const { from, to, markup } of own) {

@@ -1,3 +1,4 @@
+import { groupBy } from '../../model/group-by.ts';
 import { CONTENT_FIELDS, type Item, type ItemId } from '../../model/item.ts';
 import { mergeOrder } from './merge-order.ts';
 import { byKey, type Conflict, same, spread, type Takes, type Three, threeWay } from './three-way.ts';
@@ -139,13 +140,14 @@ function inOrder(
   takes: Takes,
   conflicts: Conflict[],
 ): readonly Item[] {
-  const children = spread(sides, childrenOf);
-  const under = childrenOf([...merged.values()]);
+  const idsIn = (items: readonly Item[] = []) => items.map(i => i.id);
+  const children = spread(sides, items => groupBy(items, i => i.parent));
+  const under = groupBy([...merged.values()], i => i.parent);
   const items: Item[] = [];
   const walk = (parent: ItemId | null, level: number) => {
     const order = mergeOrder(
-      new Set(under.get(parent) ?? []),
-      spread(children, c => c.get(parent) ?? []),
+      new Set(idsIn(under.get(parent))),
+      spread(children, c => idsIn(c.get(parent))),
       parent ?? 'outline',
       takes,
       conflicts,
@@ -157,14 +159,4 @@ function inOrder(
   };
   walk(null, 1);
   return items;
-}
-
-function childrenOf(items: readonly Item[]): Map<ItemId | null, ItemId[]> {
-  const children = new Map<ItemId | null, ItemId[]>();
-  for (const { id, parent } of items) {
-    const list = children.get(parent);
-    if (list) list.push(id);
-    else children.set(parent, [id]);
-  }
-  return children;
 }
