@@ -4,7 +4,7 @@ import { parse } from 'csv-parse/sync';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { demoCatalog } from '../demo-catalog.ts';
 import { fsck, temporaryFolder } from '../store/temp-catalog.ts';
-import { fishplate } from './run-cli.ts';
+import { fishplateIn as fishplate } from './run-here.ts';
 
 interface End {
   readonly id: string;
@@ -61,8 +61,8 @@ describe.each(STEPS)('the crosswalk of the demo from %s to %s as JSON', (from, t
   beforeAll(async () => {
     const works = await demoCatalog();
     const read = (...more: string[]) => fishplate(works, 'crosswalk', from, to, ...more, '--catalog', works);
-    const asJson = read('--format', 'json');
-    const asCsv = read('--format', 'csv');
+    const asJson = await read('--format', 'json');
+    const asCsv = await read('--format', 'csv');
     expect(asJson.status).toBe(asCsv.status);
     expect(asJson.stderr).toBe(asCsv.stderr);
     json = JSON.parse(asJson.stdout);
@@ -166,7 +166,7 @@ describe('the same tables as JSON', () => {
   const csv = (list: readonly Row[]) =>
     [Object.keys(list[0]!), ...list.map(r => Object.values(r).map(v => `"${v.replaceAll('"', '""')}"`))].join('\n');
 
-  it('import to the same catalog, and give the same crosswalk', () => {
+  it('import to the same catalog, and give the same crosswalk', async () => {
     const dir = temporaryFolder();
     for (const [name, list] of [
       ['2018', rows],
@@ -175,15 +175,16 @@ describe('the same tables as JSON', () => {
       writeFileSync(join(dir, `${name}.csv`), csv(list));
       writeFileSync(join(dir, `${name}.json`), JSON.stringify({ items: list }));
     }
-    const made = ['csv', 'json'].map(kind => {
+    const made: string[] = [];
+    for (const kind of ['csv', 'json']) {
       const works = join(dir, `${kind}.git`);
       for (const name of ['2018', '2024']) {
         const args = ['import', `${name}.${kind}`, '--edition', name, '--catalog', works];
-        expect(fishplate(dir, ...args, '--published', '2024-02-01')).toMatchObject({ status: 0, stderr: '' });
+        expect(await fishplate(dir, ...args, '--published', '2024-02-01')).toMatchObject({ status: 0, stderr: '' });
       }
       fsck(works);
-      return fishplate(dir, 'crosswalk', '2018', '2024', '--format', 'json', '--catalog', works).stdout;
-    });
+      made.push((await fishplate(dir, 'crosswalk', '2018', '2024', '--format', 'json', '--catalog', works)).stdout);
+    }
     expect(made[1]).toBe(made[0]);
     expect(made[0]).toContain('"number": "1.3"');
   });

@@ -1,10 +1,11 @@
 import { spawn } from 'node:child_process';
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { fsck, nativeGit, temporaryFolder } from '../store/temp-catalog.ts';
 import { fishplate, MAIN } from './run-cli.ts';
+import { fishplateIn } from './run-here.ts';
 
 const OLD = `number,level,parent,title,text
 1,Part,,Storage,
@@ -23,13 +24,21 @@ const BECAME = `from,to,reason,note,governs
 1.1.4,,law-governs,Worker safety.,the law on worker safety
 `;
 
+let imported: string;
+beforeAll(() => {
+  imported = mkdtempSync(join(tmpdir(), 'fishplate-job-'));
+  writeFileSync(join(imported, 'old.csv'), OLD);
+  writeFileSync(join(imported, 'new.csv'), NEW);
+  writeFileSync(join(imported, 'became.csv'), BECAME);
+  expect(fishplate(imported, 'import', 'old.csv', '--edition', '2018').status).toBe(0);
+  expect(fishplate(imported, 'import', 'new.csv', '--edition', '2024', '--lineage', 'became.csv').status).toBe(0);
+});
+afterAll(() => rmSync(imported, { recursive: true, force: true }));
+
+/** A folder with the tables and the catalog that was imported from them. */
 function catalog(): string {
   const dir = temporaryFolder();
-  writeFileSync(join(dir, 'old.csv'), OLD);
-  writeFileSync(join(dir, 'new.csv'), NEW);
-  writeFileSync(join(dir, 'became.csv'), BECAME);
-  expect(fishplate(dir, 'import', 'old.csv', '--edition', '2018').status).toBe(0);
-  expect(fishplate(dir, 'import', 'new.csv', '--edition', '2024', '--lineage', 'became.csv').status).toBe(0);
+  cpSync(imported, dir, { recursive: true });
   return dir;
 }
 
@@ -146,23 +155,23 @@ describe('bad input gets one sentence that ends in what to do, exit code 2, and 
     ],
     ['a command that does not exist', ['frobnicate'], "unknown command 'frobnicate'"],
   ];
-  it.each(cases)('%s', (_name, args, sentence) => {
+  it.each(cases)('%s', async (_name, args, sentence) => {
     const before = nativeGit(join(dir, 'catalog.git'), 'for-each-ref');
-    const { status, stderr } = fishplate(dir, ...args);
+    const { status, stderr } = await fishplateIn(dir, ...args);
     expect(stderr).toMatch(sentence);
     expect(status).toBe(2);
     expect(nativeGit(join(dir, 'catalog.git'), 'for-each-ref')).toBe(before);
     expect(readFileSync(join(dir, 'old.csv'), 'utf8')).toBe(OLD);
   });
 
-  it('a folder of other files does not become a catalog', () => {
-    const { status, stderr } = fishplate(dir, 'import', 'old.csv', '--edition', '1', '--catalog', 'full');
+  it('a folder of other files does not become a catalog', async () => {
+    const { status, stderr } = await fishplateIn(dir, 'import', 'old.csv', '--edition', '1', '--catalog', 'full');
     expect([status, existsSync(join(dir, 'full', 'HEAD'))]).toEqual([2, false]);
     expect(stderr).toContain('holds other files (letter.txt); name an empty or a new folder');
   });
 
-  it('with --skip-rows the rest is imported, and the exit code is 1', () => {
-    const { status, stdout } = fishplate(
+  it('with --skip-rows the rest is imported, and the exit code is 1', async () => {
+    const { status, stdout } = await fishplateIn(
       dir,
       'import',
       'orphan.csv',
@@ -175,23 +184,19 @@ describe('bad input gets one sentence that ends in what to do, exit code 2, and 
     expect([status, stdout]).toEqual([1, expect.stringContaining('1 row left out')]);
   });
 
-  it('a repository kind that cannot be written is refused', () => {
+  it('a repository kind that cannot be written is refused', async () => {
     nativeGit(dir, 'init', '-q', '--bare', '--object-format=sha256', 'sha256.git');
-    const { status, stderr } = fishplate(dir, 'import', 'old.csv', '--edition', '1', '--catalog', 'sha256.git');
+    const { status, stderr } = await fishplateIn(dir, 'import', 'old.csv', '--edition', '1', '--catalog', 'sha256.git');
     expect([status, stderr]).toEqual([2, expect.stringContaining('uses SHA-256 object names')]);
   });
 });
 
 function catalogForAll(): string {
   const dir = mkdtempSync(join(tmpdir(), 'fishplate-bad-'));
-  writeFileSync(join(dir, 'old.csv'), OLD);
-  writeFileSync(join(dir, 'new.csv'), NEW);
-  writeFileSync(join(dir, 'became.csv'), BECAME);
+  cpSync(imported, dir, { recursive: true });
   writeFileSync(join(dir, 'orphan.csv'), 'number,parent,title\n1.1,9,Alone\n2,,Placed\n');
   writeFileSync(join(dir, 'quote.csv'), 'number,title\n1,"ok"\n2,"open\n');
   mkdirSync(join(dir, 'full'));
   writeFileSync(join(dir, 'full', 'letter.txt'), 'Dear');
-  fishplate(dir, 'import', 'old.csv', '--edition', '2018');
-  fishplate(dir, 'import', 'new.csv', '--edition', '2024', '--lineage', 'became.csv');
   return dir;
 }

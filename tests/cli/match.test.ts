@@ -4,7 +4,8 @@ import { join } from 'node:path';
 import { parse } from 'csv-parse/sync';
 import ExcelJS from 'exceljs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { fishplate } from './run-cli.ts';
+import { fishplate as fishplateApart } from './run-cli.ts';
+import { fishplateIn as fishplate } from './run-here.ts';
 
 const OLD = `Ref,parent,Heading,Wording
 1,,Gutters,
@@ -47,8 +48,8 @@ describe('match', () => {
 
   const lines = (file: string) => parse(readFileSync(join(dir, file), 'utf8'), { columns: true }) as Line[];
 
-  it('links rows by what they say, and never by the number that was used again', () => {
-    const { status, stdout } = fishplate(dir, 'match', 'old.csv', 'new.csv', '--out', 'out.csv');
+  it('links rows by what they say, and never by the number that was used again', async () => {
+    const { status, stdout } = await fishplate(dir, 'match', 'old.csv', 'new.csv', '--out', 'out.csv');
     expect([status, stdout]).toEqual([0, expect.stringContaining('should be looked at')]);
     const links = lines('out.csv').map(l => `${l.from_number}>${l.to_number}`);
     expect(links).toEqual(expect.arrayContaining(['1.1>1.2', '1.2>1.1', '2.1>']));
@@ -56,17 +57,18 @@ describe('match', () => {
   });
 
   it('gives the same bytes again', () => {
-    fishplate(dir, 'match', 'old.csv', 'new.csv', '--out', 'again.csv');
+    // A process of its own, which has matched nothing before.
+    fishplateApart(dir, 'match', 'old.csv', 'new.csv', '--out', 'again.csv');
     expect(readFileSync(join(dir, 'again.csv'))).toEqual(readFileSync(join(dir, 'out.csv')));
   });
 
-  it('takes answers back from its own output, and they stand', () => {
+  it('takes answers back from its own output, and they stand', async () => {
     const filled = readFileSync(join(dir, 'out.csv'), 'utf8')
       .split('\r\n')
       .map(line => (/,2\.1,/.test(line) ? line.replace(/,,,$/, ',,1.1,the office says so') : line))
       .join('\r\n');
     writeFileSync(join(dir, 'filled.csv'), filled);
-    const { status } = fishplate(
+    const { status } = await fishplate(
       dir,
       'match',
       'old.csv',
@@ -83,7 +85,7 @@ describe('match', () => {
   });
 
   it('writes a workbook that another library reads, and takes it back with answers, saved by that library', async () => {
-    fishplate(dir, 'match', 'old.csv', 'new.csv', '--out', 'out.xlsx');
+    await fishplate(dir, 'match', 'old.csv', 'new.csv', '--out', 'out.xlsx');
     const book = new ExcelJS.Workbook();
     await book.xlsx.readFile(join(dir, 'out.xlsx'));
     const sheet = book.worksheets[0]!;
@@ -93,7 +95,16 @@ describe('match', () => {
     const row = csv.findIndex(cell => cell.includes('2.1'));
     sheet.getCell(row + 1, csv[0]!.indexOf('instead') + 1).value = '1.1';
     await book.xlsx.writeFile(join(dir, 'filled.xlsx'));
-    const { status } = fishplate(dir, 'match', 'old.csv', 'new.csv', '--answers', 'filled.xlsx', '--out', 'w.csv');
+    const { status } = await fishplate(
+      dir,
+      'match',
+      'old.csv',
+      'new.csv',
+      '--answers',
+      'filled.xlsx',
+      '--out',
+      'w.csv',
+    );
     expect([status, lines('w.csv').find(l => l.from_number === '2.1')]).toMatchObject([0, { to_number: '1.1' }]);
   });
 
@@ -102,17 +113,17 @@ describe('match', () => {
     const sheet = book.addWorksheet('Old');
     for (const row of parse(readFileSync(join(dir, 'old.csv'), 'utf8')) as string[][]) sheet.addRow(row);
     await book.xlsx.writeFile(join(dir, 'old.xlsx'));
-    fishplate(dir, 'match', 'old.xlsx', 'new.csv', '--out', 'from-xlsx.csv');
+    await fishplate(dir, 'match', 'old.xlsx', 'new.csv', '--out', 'from-xlsx.csv');
     const links = (file: string) => lines(file).map(l => [l.from_number, l.to_number, l.confidence]);
     expect(links('from-xlsx.csv')).toEqual(links('out.csv'));
   });
 
-  it('does not take an answer whose text has changed since', () => {
+  it('does not take an answer whose text has changed since', async () => {
     writeFileSync(join(dir, 'changed.csv'), NEW.replace('each joint', 'each second joint'));
     const told = readFileSync(join(dir, 'out.csv'), 'utf8').split('\r\n');
     const stale = told.map(line => (/,1\.2,Downpipes,/.test(line) ? line.replace(/,,,$/, ',yes,,') : line));
     writeFileSync(join(dir, 'stale.csv'), stale.join('\r\n'));
-    const { status, stderr } = fishplate(
+    const { status, stderr } = await fishplate(
       dir,
       'match',
       'old.csv',
@@ -125,18 +136,18 @@ describe('match', () => {
     expect([status, stderr]).toEqual([1, expect.stringContaining('fits no pair of these tables')]);
   });
 
-  it('explains a link by a sum, with the runners-up', () => {
-    const { stdout } = fishplate(dir, 'match', 'old.csv', 'new.csv', '--explain', '1.1');
+  it('explains a link by a sum, with the runners-up', async () => {
+    const { stdout } = await fishplate(dir, 'match', 'old.csv', 'new.csv', '--explain', '1.1');
     expect(stdout).toMatch(/→ +\d+\.\d % {2}1\.2 Gutter brackets\n.*\(log-odds\)/);
   });
 
-  it('reads headers that are told outright', () => {
-    fishplate(dir, 'match', 'other-headers.csv', 'new.csv', ...HEADERS, '--out', 'told.csv');
+  it('reads headers that are told outright', async () => {
+    await fishplate(dir, 'match', 'other-headers.csv', 'new.csv', ...HEADERS, '--out', 'told.csv');
     expect(readFileSync(join(dir, 'told.csv'))).toEqual(readFileSync(join(dir, 'out.csv')));
   });
 
-  it('reports what a spreadsheet did to numbers, and a parent that is missing, and works', () => {
-    const { status, stderr } = fishplate(dir, 'match', 'damaged.csv', 'new.csv', '--out', 'damaged-out.csv');
+  it('reports what a spreadsheet did to numbers, and a parent that is missing, and works', async () => {
+    const { status, stderr } = await fishplate(dir, 'match', 'damaged.csv', 'new.csv', '--out', 'damaged-out.csv');
     expect(status).toBe(1);
     expect(stderr).toContain('may have cut 3.10');
     expect(stderr).toContain('4-May looks like a date');
@@ -144,20 +155,29 @@ describe('match', () => {
     expect(lines('damaged-out.csv').map(l => l.from_number)).toEqual(expect.arrayContaining(['3.9', '3.1', '4-May']));
   });
 
-  it('records what can be accepted as lineage of a catalog, under a name, and leaves the rest unaccounted', () => {
+  it('records what can be accepted as lineage of a catalog, under a name, and leaves the rest unaccounted', async () => {
     const at = ['--catalog', 'works.git'];
-    fishplate(dir, 'import', 'old.csv', '--edition', '2018', ...at);
-    fishplate(dir, 'import', 'new.csv', '--edition', '2024', ...at);
-    const { links } = JSON.parse(fishplate(dir, 'match', '2018', '2024', '--json', ...at).stdout).lines.reduce(
+    await fishplate(dir, 'import', 'old.csv', '--edition', '2018', ...at);
+    await fishplate(dir, 'import', 'new.csv', '--edition', '2024', ...at);
+    const { links } = JSON.parse((await fishplate(dir, 'match', '2018', '2024', '--json', ...at)).stdout).lines.reduce(
       (sum: { links: number }, l: { band: string; from?: object; to?: object }) => ({
         links: sum.links + (l.band === 'accept' && l.from && l.to ? 1 : 0),
       }),
       { links: 0 },
     );
     expect(links).toBeGreaterThan(0);
-    const { status, stdout } = fishplate(dir, 'match', '2018', '2024', '--record', ...at, '--author', 'A. Steward');
+    const { status, stdout } = await fishplate(
+      dir,
+      'match',
+      '2018',
+      '2024',
+      '--record',
+      ...at,
+      '--author',
+      'A. Steward',
+    );
     expect([status, stdout]).toEqual([0, expect.stringMatching(/^Erratum 2024\.1: \d+ records? added/)]);
-    fishplate(dir, 'crosswalk', '2018', '2024', '--out', 'recorded.csv', ...at);
+    await fishplate(dir, 'crosswalk', '2018', '2024', '--out', 'recorded.csv', ...at);
     const recorded = lines('recorded.csv').filter(l => l.basis === 'inferred');
     expect(recorded.length).toBe(links);
     expect(lines('recorded.csv').some(l => l.from_number === '2.1' && l.to_number !== '')).toBe(false);
@@ -182,8 +202,8 @@ describe('match', () => {
       ['match', 'old.csv', 'new.csv', '--out', 'new.csv'],
       /new\.csv is an input; name another file/,
     ],
-  ])('refuses %s with one sentence and writes nothing', (_, args, sentence) => {
-    const { status, stderr } = fishplate(dir, ...args);
+  ])('refuses %s with one sentence and writes nothing', async (_, args, sentence) => {
+    const { status, stderr } = await fishplate(dir, ...args);
     expect([status, stderr]).toEqual([2, expect.stringMatching(sentence)]);
     expect(readFileSync(join(dir, 'new.csv'), 'utf8')).toBe(NEW);
   });

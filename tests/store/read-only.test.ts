@@ -13,7 +13,8 @@ import {
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { openForWriting } from '../../src/store/open.ts';
-import { fishplate, MAIN } from '../cli/run-cli.ts';
+import { MAIN } from '../cli/run-cli.ts';
+import { fishplateIn as fishplate } from '../cli/run-here.ts';
 import { readOnlyFs } from './refusing-fs.ts';
 import { noMount, remount, smallDisk } from './small-disk.ts';
 import { smallTables } from './small-tables.ts';
@@ -45,27 +46,31 @@ const READERS: readonly string[][] = [
 ];
 
 /** A folder `works.git` with two editions and a draft, made inside `place` from the tables in `dir`. */
-function lay(dir: string, place: string): string {
+async function lay(dir: string, place: string): Promise<string> {
   const works = join(place, 'works.git');
   for (const args of [import2018, import2024, ['draft', 'open', 'next']]) {
-    expect(fishplate(dir, ...args, '--catalog', works)).toMatchObject({ status: 0, stderr: '' });
+    expect(await fishplate(dir, ...args, '--catalog', works)).toMatchObject({ status: 0, stderr: '' });
   }
   writeFileSync(join(place, 'out.csv'), 'the former one');
   return works;
 }
 
 /** Readers read, writers are refused in one sentence, and not a byte is other than before. */
-function ask(place: string, works: string, run: (...args: string[]) => { status: number | null; stderr: string }) {
+async function ask(
+  place: string,
+  works: string,
+  run: (...args: string[]) => Promise<{ status: number | null; stderr: string }>,
+) {
   const before = everyByte(place);
   for (const args of READERS) {
-    const { status, stderr } = run(...args, '--catalog', works);
+    const { status, stderr } = await run(...args, '--catalog', works);
     expect([status, stderr], args.join(' ')).toEqual([0, '']);
   }
   for (const args of WRITERS) {
-    const { status, stderr } = run(...args, '--catalog', works);
+    const { status, stderr } = await run(...args, '--catalog', works);
     expect([status, stderr], args.join(' ')).toEqual([2, expect.stringMatching(CATALOG)]);
   }
-  const anew = run('import', 'old.csv', '--edition', '2018', '--catalog', join(place, 'new.git'));
+  const anew = await run('import', 'old.csv', '--edition', '2018', '--catalog', join(place, 'new.git'));
   expect([anew.status, anew.stderr]).toEqual([2, expect.stringMatching(CATALOG)]);
   for (const args of [
     ['crosswalk', '2018', '2024', '--out', join(place, 'out.csv')],
@@ -73,7 +78,7 @@ function ask(place: string, works: string, run: (...args: string[]) => { status:
     ['carry', 'jobs', 'jobs.csv', ...fromTo, '--out', join(place, 'out.csv')],
     ['carry', 'docs', 'lesson.md', ...fromTo, '--out', join(place, 'docs')],
   ]) {
-    const { status, stderr } = run(...args, '--catalog', works);
+    const { status, stderr } = await run(...args, '--catalog', works);
     expect([status, stderr], args.join(' ')).toEqual([2, expect.stringMatching(OUTPUT)]);
   }
   expect(everyByte(place)).toBe(before);
@@ -111,30 +116,30 @@ describe('a place that is read-only', () => {
     },
   );
 
-  it.skipIf(noMount)(`a disk mounted read-only${noMount ? ` (skipped: ${noMount})` : ''}`, () => {
+  it.skipIf(noMount)(`a disk mounted read-only${noMount ? ` (skipped: ${noMount})` : ''}`, async () => {
     const dir = inputs();
     const disk = smallDisk(4096);
-    const works = lay(dir, disk);
+    const works = await lay(dir, disk);
     // A repository that native git has made lacks our own folder, and readers find no place for one either.
     rmSync(join(works, 'fishplate'), { recursive: true });
     remount(disk, 'ro');
-    ask(disk, works, (...args) => fishplate(dir, ...args));
+    await ask(disk, works, (...args) => fishplate(dir, ...args));
     remount(disk, 'rw');
-    expect(fishplate(dir, 'draft', 'open', '2030', '--catalog', works)).toMatchObject({ status: 0, stderr: '' });
+    expect(await fishplate(dir, 'draft', 'open', '2030', '--catalog', works)).toMatchObject({ status: 0, stderr: '' });
   });
 
   const noOther = whyNoOtherUser();
-  it.skipIf(noOther)(`a folder of somebody else${noOther ? ` (skipped: ${noOther})` : ''}`, () => {
+  it.skipIf(noOther)(`a folder of somebody else${noOther ? ` (skipped: ${noOther})` : ''}`, async () => {
     const dir = inputs();
     const place = join(temporaryFolder(), 'place');
     mkdirSync(place);
-    const works = lay(dir, place);
+    const works = await lay(dir, place);
     // The temporary folders are their maker's alone; the other user has to get in to be refused.
     const home = join(place, '..', 'home');
     cpSync(dir, home, { recursive: true });
     for (const path of [home, join(place, '..')]) chmodSync(path, 0o755);
     chownSync(home, NOBODY, NOBODY);
-    ask(place, works, (...args) => {
+    await ask(place, works, async (...args) => {
       const env = { ...process.env, FISHPLATE_AUTHOR: 'Nobody', HOME: home };
       const { status, stderr } = spawnSync(process.execPath, [MAIN, '--quiet', ...args], {
         cwd: home,
