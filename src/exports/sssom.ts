@@ -103,11 +103,13 @@ const quoted = (text: string) => JSON.stringify(text);
 
 function rowOf({ joint, line: way }: Publication, line: CrosswalkLine, counted: string): string[] {
   const { from, to, link } = line;
-  const ends = from && joint.leaving(from.id).find(l => l.to === null && l.types);
+  const own = to ? [] : (link?.types ?? []);
+  const ends = from && to ? joint.leaving(from.id).flatMap(l => (l.to === null ? (l.types ?? []) : [])) : own;
   const steps = way.length - 1 - way.findIndex(e => e.index.header.name === joint.from.header.name);
   const [a, b] = [from ? localName(from.id) : '', to ? localName(to.id) : ''];
   return [
-    `map:${a}..${b}`,
+    // An item may end for several reasons, each for types of its own: a row each, and no two of one name.
+    `map:${a}..${b}${own.map(t => `..${localName(t)}`).join('')}`,
     from ? `old:${a}` : NO_TERM,
     labelOf(from),
     predicateOf(line, counted),
@@ -128,7 +130,7 @@ function rowOf({ joint, line: way }: Publication, line: CrosswalkLine, counted: 
     line.fromExtent,
     line.toExtent,
     line.duty,
-    ends && to ? ends.types!.map(t => typeName(joint.from.settings, t)).join(', ') : '',
+    [...new Set(ends)].map(t => typeName(joint.from.settings, t)).join(', '),
     to ? '' : line.reason,
     joint.to.header.dates.effective ?? '',
   ];

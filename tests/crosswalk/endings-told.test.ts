@@ -8,6 +8,8 @@ import { joinEditions } from '../../src/crosswalk/joint.ts';
 import { linkByLineage } from '../../src/crosswalk/lineage.ts';
 import { writeCrosswalkCsv } from '../../src/exports/crosswalk-csv.ts';
 import { crosswalkLines } from '../../src/exports/crosswalk-lines.ts';
+import { editionOfLine, type Publication } from '../../src/exports/publication.ts';
+import { writeSssom } from '../../src/exports/sssom.ts';
 import type { LineageRecord, Marks } from '../../src/model/crosswalk.ts';
 import type { EditionIndex } from '../../src/model/edition.ts';
 import { saidOfEnd, saidOfEnded } from '../../src/model/heir-words.ts';
@@ -121,6 +123,24 @@ describe('an item that ends for one type by law and for another because it is ob
       ['', 'Decided twice.', ''],
       ['law', 'Decided twice. Ends for roof only. Now governed by The roof act.', ''],
       ['obsolete', 'Decided twice. Ends for street only.', ''],
+    ]);
+  });
+
+  it('has a row of its own name for each end among the mappings, and one for its heir that names all that end', () => {
+    const rows = (whole: typeof partly) => {
+      const { from, to } = whole;
+      const line = [editionOfLine(from), editionOfLine(to)];
+      const publication = { joint: whole, marks: () => SAME, line } as unknown as Publication;
+      const [head, ...lines] = writeSssom(publication)
+        .split('\n')
+        .filter(l => l !== '' && !l.startsWith('#'));
+      const at = (name: string) => head!.split('\t').indexOf(name);
+      return lines.map(l => ['record_id', 'ends_for', 'reason_code'].map(name => l.split('\t')[at(name)]));
+    };
+    expect(rows(partly)).toEqual([['map:a..a', 'the roof, the street', '']]);
+    expect(rows(gone)).toEqual([
+      ['map:a....roof', 'the roof', 'law'],
+      ['map:a....house..street', 'the house, the street', 'obsolete'],
     ]);
   });
 
