@@ -65,10 +65,11 @@ A row with the column "was" continues the old item with that number and keeps it
         ...(options.effective ? { effective: isoDate(options.effective) } : {}),
         ...(options.transitionEnds ? { transitionEnds: isoDate(options.transitionEnds) } : {}),
       };
+      const catalog = await folderForImport(command);
       const report = await importTables(portsOf(command), {
         tables,
         edition: options.edition,
-        catalog: await folderForImport(command),
+        catalog,
         ...(options.replaces === undefined ? {} : { replaces: options.replaces }),
         ...(options.lineage ? { lineage: options.lineage } : {}),
         ...(options.settings === undefined ? {} : { settings: options.settings }),
@@ -88,6 +89,11 @@ A row with the column "was" continues the old item with that number and keeps it
           ...(report.unaccounted > 0
             ? [
                 `${count(report.unaccounted, 'item')} of ${report.replaces} ${report.unaccounted === 1 ? 'has' : 'have'} neither an heir nor a withdrawal; list them with: fishplate crosswalk ${report.replaces} ${report.edition}`,
+                ...(options.lineage || report.state === 'draft'
+                  ? []
+                  : [
+                      `What became of which can be guessed and answered: fishplate match ${report.replaces} ${report.edition} --catalog ${catalog} --out answers.csv`,
+                    ]),
               ]
             : []),
         ]);

@@ -6,6 +6,8 @@ import { remarksOn } from './rules.ts';
 /** A text to be judged, with what is known of it. */
 export interface DraftText {
   readonly id: string;
+  /** What people call it, such as its number; absent: its id. */
+  readonly called?: string;
   readonly text: string;
   readonly context?: DraftContext;
 }
@@ -31,7 +33,7 @@ function nearDuplicateRemarks(texts: readonly DraftText[]): Map<number, DraftRem
     const { id, text } = texts[at]!;
     remarks.set(at, [{ id, rule: 'near-duplicate', start: 0, end: text.length, words: text, message }]);
   };
-  const called = (name: string) => texts[Number(name)]!.id;
+  const called = (name: string) => texts[Number(name)]!.called || texts[Number(name)]!.id;
   for (const { first, others } of clusterNearDuplicates(texts.map(({ text }, at) => ({ id: String(at), text })))) {
     const names = others.map(o => called(o.id));
     const listed = names.length > 5 ? `${names.slice(0, 5).join(', ')} and ${names.length - 5} more` : names.join(', ');

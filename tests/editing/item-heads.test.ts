@@ -135,3 +135,17 @@ describe('import and match', () => {
     expect([stderr.includes('cannot be an edition'), existsSync(join(dir, 'e.git'))]).toEqual([true, false]);
   });
 });
+
+describe('import of a second table without lineage', () => {
+  it('says how it can be found out what became of which', async () => {
+    const dir = mkdtempSync(join(tmpdir(), 'fishplate-second-'));
+    try {
+      writeFileSync(join(dir, 'a.csv'), 'No.,Title,Text\n1,Walls,Walls shall stand.\n');
+      await fishplateIn(dir, 'import', 'a.csv', '--edition', '1', '--catalog', 'c.git');
+      const { stdout } = await fishplateIn(dir, 'import', 'a.csv', '--edition', '2', '--catalog', 'c.git');
+      expect(stdout).toContain('fishplate match 1 2 --catalog c.git --out answers.csv');
+    } finally {
+      rmSync(dir, { recursive: true, force: true });
+    }
+  });
+});

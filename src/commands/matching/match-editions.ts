@@ -86,7 +86,12 @@ export async function matchedLineage(
         from: id,
         heirs: heirs.map(j => ({ to: to.ids[j]!, fromExtent: 'unknown', toExtent: 'unknown' })),
         ...(gone ? { reason: told.answered || 'withdrawn' } : {}),
-        ...(gone ? {} : { note: told?.answered || `Found by matching, ${Math.floor(least * 100)} % sure.` }),
+        // A person's yes without a reason is no figure of the matcher's.
+        ...(gone
+          ? {}
+          : told
+            ? { note: told.answered || 'Found by matching, and answered by a person.' }
+            : { note: `Found by matching, ${Math.floor(least * 100)} % sure.` }),
         basis: told ? 'confirmed' : 'inferred',
       },
       by: answerers(answers, at),

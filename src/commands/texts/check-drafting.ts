@@ -39,7 +39,7 @@ export async function checkDrafting(ports: Ports, catalog: Catalog, request: Dra
     const purpose = item.purpose ?? (item.parent === null ? undefined : byId.get(item.parent)?.purpose);
     const notApplicable = rates?.get(item.number);
     const context = { ...(terms && { terms }), ...(purpose && { purpose }), ...(notApplicable && { notApplicable }) };
-    return { id: item.id, text: item.text!, context };
+    return { id: item.id, called: item.number, text: item.text!, context };
   });
   const remarks = checkDrafts(drafts, await loadLanguage());
   return { texts: drafts.length, remarks, findings: remarks.map(r => noteOf(r, byId.get(r.id)!)) };
