@@ -1,10 +1,8 @@
 import { defineConfig } from 'vitest/config';
+import { LongestFirst } from './tests/longest-first.ts';
 
-/** Folders whose tests change nothing that other files of the same process see: they share one load of the modules. */
-const SHARING =
-  'architecture,audit,carryover,citing,content,crosswalk,documents,drafting,editing,exports,format,governs,matching,model,office,outside,release,search,tables'
-    .split(',')
-    .map(name => (name === 'architecture' ? 'tests/architecture.test.ts' : `tests/${name}/**/*.test.ts`));
+/** What starts processes, mounts disks or kills something: nothing of that stays behind in the process of another file. */
+const ALONE = ['tests/store/**/*.test.ts', 'tests/databases/**/*.test.ts', 'tests/readme.test.ts'];
 
 const ALL = {
   // Real repositories, browsers and native git are slow to start on a busy machine; no test asserts a time.
@@ -17,9 +15,11 @@ export default defineConfig({
     maxWorkers: 2,
     // What the tests print is read where one fails.
     silent: 'passed-only',
+    sequence: { sequencer: LongestFirst },
     projects: [
-      { test: { name: 'sharing', include: SHARING, isolate: false, ...ALL } },
-      { test: { name: 'alone', include: ['tests/**/*.test.ts'], exclude: SHARING, ...ALL } },
+      { test: { name: 'alone', include: ALONE, ...ALL } },
+      // All others share one load of the modules, which takes longer than most of their tests: 2.5 s of a processor a file.
+      { test: { name: 'sharing', include: ['tests/**/*.test.ts'], exclude: ALONE, isolate: false, ...ALL } },
     ],
   },
 });

@@ -5,6 +5,8 @@ import { join } from 'node:path';
 import { makeDemo } from '../src/commands/importing/make-demo.ts';
 import { realFiles } from '../src/commands/ports/files.ts';
 import type { Ports } from '../src/commands/ports/ports.ts';
+import { type PublishedCatalog, publishedCatalog } from '../src/commands/reading/published-catalog.ts';
+import { openCatalog } from '../src/store/open.ts';
 
 const ROOT = join(import.meta.dirname, '..');
 
@@ -29,6 +31,14 @@ let built: Promise<string> | undefined;
 export function demoCatalog(): Promise<string> {
   built ??= makeOnce();
   return built;
+}
+
+let read: Promise<() => Promise<PublishedCatalog>> | undefined;
+
+/** What the demo catalog has published, read once for all test files of a process, since nobody may write there. */
+export function publishedDemo(): Promise<() => Promise<PublishedCatalog>> {
+  read ??= (async () => publishedCatalog(await openCatalog(await demoCatalog())))();
+  return read;
 }
 
 /** A copy of the demo catalog that a test may write to; remove it afterwards. */

@@ -119,7 +119,7 @@ describe.skipIf(chromiumPath === undefined)('every page of the viewer in every s
         if (rules === COLOURS && !IN_COLOURS.has(name)) continue;
         await page.setViewportSize(viewport);
         await page.emulateMedia(media);
-        wrong.push(...(await violations(page, { rules })).map(v => `${name} ${screen}: ${v}`));
+        wrong.push(...(await violations(page, rules)).map(v => `${name} ${screen}: ${v}`));
         if (screen === 'phone') {
           const over = await page.locator('html').evaluate(e => e.scrollWidth - e.clientWidth);
           if (over > 0) wrong.push(`${name} ${screen}: ${over} px wider than a phone`);

@@ -238,7 +238,7 @@ describe.skipIf(chromiumPath === undefined)('in a browser without scripts', () =
         await judged.setViewportSize({ width, height: 844 });
         // What can change with the width is judged again.
         const rules = width === 390 ? undefined : RULES_OF_WIDTH;
-        found.push(...(await violations(judged, { rules })).map(v => `${name} ${width}: ${v}`));
+        found.push(...(await violations(judged, rules)).map(v => `${name} ${width}: ${v}`));
         const wide = (await judged.evaluate('document.documentElement.scrollWidth')) as number;
         if (wide > width) found.push(`${name} is wider than ${width}`);
       }

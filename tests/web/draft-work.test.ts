@@ -304,7 +304,7 @@ describe.skipIf(chromiumPath === undefined)('in a browser without scripts', () =
       for (const width of [390, 1280]) {
         await judged.setViewportSize({ width, height: 844 });
         const rules = width === 390 ? undefined : RULES_OF_WIDTH;
-        found.push(...(await violations(judged, { rules })).map(v => `${name} ${width}: ${v}`));
+        found.push(...(await violations(judged, rules)).map(v => `${name} ${width}: ${v}`));
         const wide = (await judged.evaluate('document.documentElement.scrollWidth')) as number;
         if (wide > width) found.push(`${name} is wider than ${width}`);
         await keepShot(judged, `draft-${name}-${width}`);

@@ -1,11 +1,9 @@
 import { expect, it } from 'vitest';
-import { publishedCatalog } from '../../src/commands/reading/published-catalog.ts';
-import { openCatalog } from '../../src/store/open.ts';
 import { lifeOf } from '../../src/web/reading/item-life.ts';
-import { demoCatalog } from '../demo-catalog.ts';
+import { publishedDemo } from '../demo-catalog.ts';
 
 it('the life of an item says which step made it stricter, and says nothing where it asks the same', async () => {
-  const published = await publishedCatalog(await openCatalog(await demoCatalog()))();
+  const published = await (await publishedDemo())();
   const { lines } = await published.crosswalk('2018', '2024');
   const changeOf = async (duty: string) => {
     const line = lines.find(l => l.fate === 'kept' && l.duty === duty && l.to !== undefined)!;

@@ -1,13 +1,12 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { type PublishedCatalog, publishedCatalog } from '../../src/commands/reading/published-catalog.ts';
-import { openCatalog } from '../../src/store/open.ts';
+import type { PublishedCatalog } from '../../src/commands/reading/published-catalog.ts';
 import { itemLocal } from '../../src/web/reading/item-local.ts';
-import { demoCatalog } from '../demo-catalog.ts';
+import { demoCatalog, publishedDemo } from '../demo-catalog.ts';
 import { serveForTest } from './viewer.ts';
 
 let published: PublishedCatalog;
 beforeAll(async () => {
-  published = await publishedCatalog(await openCatalog(await demoCatalog()))();
+  published = await (await publishedDemo())();
 }, 60_000);
 
 const localAt = async (edition: string, number: string, date = '2024-08-01') => {

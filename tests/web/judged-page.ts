@@ -13,18 +13,13 @@ export const RULES_OF_WIDTH = ['target-size', 'scrollable-region-focusable'];
  * browser: axe's whole answer tells of each element that is right as well, a megabyte for a long page.
  *
  * @param rules these alone; absent: all
- * @param exclude a selector of what is not looked at
  */
-export async function violations(
-  page: Page,
-  { rules, exclude }: { readonly rules?: readonly string[] | undefined; readonly exclude?: string } = {},
-): Promise<string[]> {
+export async function violations(page: Page, rules?: readonly string[]): Promise<string[]> {
   // Run from outside: the page itself lets no stranger's script in.
   if (!(await page.evaluate('"axe" in window'))) await page.evaluate(AXE);
-  const where = exclude ? JSON.stringify({ exclude: [exclude] }) : 'document';
   const options = { resultTypes: ['violations'], ...(rules ? { runOnly: { type: 'rule', values: rules } } : {}) };
   return page.evaluate(
-    `axe.run(${where}, ${JSON.stringify(options)}).then(r => r.violations.map(v => v.id + ": " + v.nodes.slice(0, 3).map(n => n.html.slice(0, 160) + " " + n.failureSummary).join(" | ")))`,
+    `axe.run(${JSON.stringify(options)}).then(r => r.violations.map(v => v.id + ": " + v.nodes.slice(0, 3).map(n => n.html.slice(0, 160) + " " + n.failureSummary).join(" | ")))`,
   );
 }
 

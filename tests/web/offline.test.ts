@@ -155,10 +155,11 @@ describe.skipIf(chromiumPath === undefined)('a phone that has opened the viewer 
     await keepShot(page, `offline-${name}`, true);
     expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(390);
   };
-  /** Once on each kind of page, and not of the thousand answers that are hidden. */
+  /** Once on each kind of page, and without the thousand answers that are hidden: axe would walk through all of them. */
   const sound = async (name: string) => {
     await shot(name);
-    expect([name, await violations(page, { exclude: '.a[hidden]' })]).toEqual([name, []]);
+    await page.evaluate("for (const answer of document.querySelectorAll('.a[hidden]')) answer.remove()");
+    expect([name, await violations(page)]).toEqual([name, []]);
   };
 
   test('looks old numbers up with the server gone, by typing and by address, and reads what it read before', async () => {

@@ -10,7 +10,7 @@ import { openCatalog } from '../../src/store/open.ts';
 import { viewerApp } from '../../src/web/app.ts';
 import { listen, type Viewer } from '../../src/web/listen.ts';
 import { MAIN } from '../cli/run-cli.ts';
-import { copyOfDemoCatalog, demoCatalog } from '../demo-catalog.ts';
+import { copyOfDemoCatalog, demoCatalog, publishedDemo } from '../demo-catalog.ts';
 
 /** Serves the demo catalog with words that are looked up elsewhere. */
 async function serveWith(find: SearchThread['find']): Promise<{ viewer: Viewer; reported: string[] }> {
@@ -30,7 +30,7 @@ describe('a viewer whose index is not built yet', () => {
   let viewer: Viewer;
   let reported: string[];
   beforeAll(async () => {
-    const here = await publishedCatalog(await openCatalog(await demoCatalog()))();
+    const here = await (await publishedDemo())();
     ({ viewer, reported } = await serveWith(async (...asked) => (ready ? here.findWords(...asked) : undefined)));
   });
   afterAll(() => viewer.close());

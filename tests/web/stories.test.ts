@@ -104,8 +104,8 @@ describe.skipIf(chromiumPath === undefined)('in a browser without scripts', () =
     const stages = await life.locator('.life > li').allInnerTexts();
     expect(stages.map(s => s.replace(/\s+/g, ' '))).toEqual([
       '2014 3.1.1 Distance',
-      '2018 split also into 4.2.2.1 4.2.3.1 Distance from buildings and trees this page',
-      '2024 merged with 4.2.1.2, 4.2.2.1 5.3.1.1 Distances',
+      '2018 split also into 4.2.2.1 reworded; read both texts 4.2.3.1 Distance from buildings and trees this page',
+      '2024 merged with 4.2.1.2, 4.2.2.1 reworded; read both texts 5.3.1.1 Distances',
     ]);
     await page.goto('/at/2018/1.2.1.2');
     await expect(life.locator('.life > li').last().textContent()).resolves.toMatch(

@@ -9,7 +9,7 @@ import { publishedCatalog } from '../../src/commands/reading/published-catalog.t
 import { openCatalog, openForWriting } from '../../src/store/open.ts';
 import { type ViewerParts, viewerApp } from '../../src/web/app.ts';
 import { listen, type Viewer } from '../../src/web/listen.ts';
-import { testPorts } from '../demo-catalog.ts';
+import { demoCatalog, publishedDemo, testPorts } from '../demo-catalog.ts';
 
 interface ServeForTest {
   readonly writes?: boolean;
@@ -26,7 +26,7 @@ export async function serveForTest(
 ): Promise<Viewer & { readonly reported: string[]; readonly again: () => Promise<Viewer> }> {
   const reported: string[] = [];
   const catalog = await openCatalog(dir);
-  const published = publishedCatalog(catalog);
+  const published = dir === (await demoCatalog()) ? await publishedDemo() : publishedCatalog(catalog);
   const now = () => new Date('2024-08-01T09:00:00Z');
   const desk = deskOf({ ...testPorts(), now }, catalog, () => openForWriting(dir), matches);
   let app: RequestListener = () => {};
