@@ -6,29 +6,20 @@ import { JobNotes } from '../../carryover/jobs/job-notes.ts';
 import type { Way } from '../../carryover/jobs/job-reader.ts';
 import type { JobTotals } from '../../carryover/jobs/jobs.ts';
 import type { Database, TheirTable } from '../../databases/database.ts';
-import { quoted } from '../../databases/quoted.ts';
 import { addKeys, makeTable, type Place, tableIn } from '../../databases/shape.ts';
 import { CatalogError } from '../../model/errors.ts';
 import { readDecisions } from '../carrying/read-decisions.ts';
 import { type BesideOptions, tablesBeside } from '../carrying/tables-beside.ts';
 import { type CarriedJobs, caseOptions, type JobOptions, severalEditions } from '../jobs/job-options.ts';
-import { SAMPLE } from '../jobs/job-source.ts';
 import { priceChanges } from '../jobs/price-changes.ts';
 import { writeTogether } from '../ports/commit-all.ts';
 import type { Files, Ports } from '../ports/ports.ts';
+import { writeInBatches } from './database-batches.ts';
 import { answerCases, type DatabaseRun, findCases } from './database-cases.ts';
 import { jobCells } from './database-cells.ts';
 import { type CrosswalkRows, crosswalkName, makeCrosswalkTables, writeCrosswalk } from './database-crosswalk.ts';
 import { databaseDays } from './database-days.ts';
-import {
-  countLines,
-  endOfBatch,
-  type LineKey,
-  makeViews,
-  writeFolds,
-  writeJobWork,
-  writeLines,
-} from './database-lines.ts';
+import { countLines, makeViews, writeFolds, writeJobWork, writeLines } from './database-lines.ts';
 import { addDearerLines } from './database-prices.ts';
 import {
   dropRun,
@@ -40,6 +31,7 @@ import {
   setRun,
   writeRun,
 } from './database-runs.ts';
+import { sampleOf } from './database-sample.ts';
 import { LAYOUT, runShapes, tablesOf } from './database-shapes.ts';
 
 export interface DatabaseJobsOptions extends JobOptions {
@@ -188,18 +180,7 @@ export async function carryDatabaseJobs(
     const before = (await readRuns(db, place))?.find(r => r.run === record.run && !r.finished);
     if (before) cut = await answerCases(run, false);
     else await db.together(start);
-    let after = before?.doneTo === undefined ? undefined : (JSON.parse(before.doneTo) as LineKey | null);
-    // `null`: all batches were done, and what takes all lines was not.
-    while (after !== null) {
-      const from: LineKey | undefined = after;
-      after = await db.together(async () => {
-        const upTo = await endOfBatch(run, theirs, from, batch);
-        const lines = await writeLines(run, theirs, from, upTo);
-        await setRun(db, place, record.run, { done_to: JSON.stringify(upTo ?? null) });
-        progress(`${lines.toLocaleString('en')} lines carried in this batch`);
-        return upTo ?? null;
-      });
-    }
+    await writeInBatches(run, theirs, { batch, progress, ...record, doneTo: before?.doneTo });
     try {
       rest = await db.together(finish);
     } catch (error) {
@@ -225,15 +206,6 @@ export async function carryDatabaseJobs(
     findings: [...(dated?.days.findings ?? []), ...cutFindings(joint, options.table, cut), ...cases.findings()],
     answered: decisions?.toKeep(record) ?? [],
   };
-}
-
-/** The first lines in the order of their keys, by which columns are found. */
-async function sampleOf(db: Database, theirs: TheirTable): Promise<readonly (readonly string[])[]> {
-  const cells = theirs.columns.map((c, at) => `${db.dialect.cell(c)} as c${at}`).join(', ');
-  const order = theirs.key.map(c => db.dialect.column('t', c)).join(', ');
-  const from = `${quoted(theirs.schema)}.${quoted(theirs.name)} t`;
-  const rows = await db.rows(`select ${cells} from ${from} order by ${order} limit ${SAMPLE}`);
-  return rows.map(row => theirs.columns.map((_, at) => String(row[`c${at}`])));
 }
 
 function changedMeanwhile(db: Database, theirs: TheirTable, batch: number | undefined): CatalogError {
