@@ -98,6 +98,7 @@ function forPages(sentence: string): string {
       /--column [^,]+ on the command line, “Read it differently” on the page/,
       'say it under “Read it differently”',
     )
+    .replace(/ If it means finished, run again with --state-name [^.]*\./, '')
     .replace(/ and run again\./, ' and choose it again.')
     .replace(/run on the original (table|document) instead/, 'choose the original $1 instead');
 }

@@ -81,6 +81,7 @@ export async function carryLessons(
     found: foundInLessons(names, cited),
     said: saidOfLessons({
       to,
+      cited: citations.length,
       rewritten: carried.reduce((n, d) => n + rewrittenIn(d), 0),
       open: review.length,
       stale: stale.length,

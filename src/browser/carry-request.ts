@@ -34,7 +34,8 @@ export interface MadeFile {
 
 /** Something to say about the file. */
 export interface Note {
-  readonly severity: string;
+  /** What kind of remark it is: of many of one kind the first is shown at once. */
+  readonly rule: string;
   readonly message: string;
 }
 
@@ -48,13 +49,13 @@ export interface OutcomeLine {
 /** Something about how a table was read that the table leaves open, and what a person can say to it. */
 export interface Ask {
   /** The field of the request that settles it. */
-  readonly field: 'columns' | 'sheet' | 'dates' | 'from' | 'stateNames' | 'typeNames';
+  readonly field: 'columns' | 'sheet' | 'dates' | 'from' | 'stateNames' | 'typeNames' | 'file';
   /** The role of a column, or the word of the table; empty for fields that hold one value. */
   readonly key: string;
   /** What was assumed, and why it is not sure. */
   readonly sentence: string;
   readonly label: string;
-  /** What is assumed comes first; an empty value leaves it so. */
+  /** What is assumed comes first; an empty value leaves it so. None where only another file can settle it. */
   readonly options: readonly { readonly value: string; readonly label: string }[];
 }
 

@@ -10,7 +10,7 @@ import { typeName } from '../model/settings.ts';
 import { readTable } from '../tables/read-table.ts';
 import { askedQuestions } from './asked-question.ts';
 import { besideName, carriedName } from './carried-name.ts';
-import type { CarriedJobs, CarryRequest, MadeFile, ReadAnswers, Refused } from './carry-request.ts';
+import type { Ask, CarriedJobs, CarryRequest, MadeFile, ReadAnswers, Refused } from './carry-request.ts';
 import { answersTable, isQuestionnaire, notesOf, readAnswers } from './given-answers.ts';
 import { ASKED_RULES, refusedAsks, tableAsks } from './table-asks.ts';
 import { foundInTable, saidOfTable } from './table-words.ts';
@@ -21,6 +21,12 @@ const MEANINGS: Readonly<Record<OutcomeKind, string>> = {
   choose: 'A person has to decide.',
   withdrawn: 'No requirement takes its place.',
   unknown: 'The number names nothing, or not one thing.',
+};
+
+/** Findings about words of the table that a question may be about. */
+const WORD_FIELDS: Readonly<Record<string, Ask['field']>> = {
+  'unknown-state': 'stateNames',
+  'unknown-type': 'typeNames',
 };
 
 /** Carries a table of jobs, with the same bytes as `carry jobs`; a questionnaire is read. @throws CatalogError */
@@ -74,13 +80,10 @@ export async function carryTable(
   const nameOf = (type: string | undefined) => (type === undefined ? '' : typeName(joint.to.settings, type));
   const decisions = answers && new Decisions(readTable(answers.name, answers.bytes));
   const asks = tableAsks(way, ways, request, { header, sample }, report);
-  const isAsked = new Set(asks.map(a => `${a.field} ${a.key}`));
-  const untold = report.findings.filter(
-    ({ rule, subject }) =>
-      !ASKED_RULES.has(rule) &&
-      !(rule === 'unknown-state' && isAsked.has(`stateNames ${subject}`)) &&
-      !(rule === 'unknown-type' && isAsked.has(`typeNames ${subject}`)),
-  );
+  const isAsked = ({ rule, subject }: { readonly rule: string; readonly subject: string }) =>
+    asks.some(a => a.field === WORD_FIELDS[rule] && a.key === subject) ||
+    (rule in WORD_FIELDS && asks.some(a => a.field === 'file'));
+  const untold = report.findings.filter(f => !ASKED_RULES.has(f.rule) && !isAsked(f));
   const made = (what: MadeFile['what'], path: string): MadeFile => ({ name: path, what, bytes: held.get(path)! });
   return {
     kind: 'jobs',

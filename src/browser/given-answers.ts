@@ -38,7 +38,5 @@ export function readAnswers({ name, bytes }: GivenFile): ReadAnswers {
 
 /** What there is to say, but for answers about other files: they are kept, and need not fit each. */
 export function notesOf(findings: readonly Finding[]): readonly Note[] {
-  return findings
-    .filter(f => f.rule !== 'decision-without-lines')
-    .map(({ severity, message }) => ({ severity, message }));
+  return findings.filter(f => f.rule !== 'decision-without-lines').map(({ rule, message }) => ({ rule, message }));
 }

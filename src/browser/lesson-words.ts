@@ -24,6 +24,7 @@ export function foundInLessons(names: readonly string[], cited: ReadonlyMap<stri
 /** What becomes of them, in a sentence or two. */
 export function saidOfLessons({
   to,
+  cited,
   rewritten,
   open,
   stale,
@@ -31,6 +32,8 @@ export function saidOfLessons({
   files,
 }: {
   readonly to: string;
+  /** How many citations were found at all. */
+  readonly cited: number;
   readonly rewritten: number;
   readonly open: number;
   readonly stale: number;
@@ -44,6 +47,9 @@ export function saidOfLessons({
       : `${name} says that it is a signed or dated record (${line}), so it stays as it is.`,
   );
   if (records.length === files) return signed.join(' ');
+  if (cited === 0 && stale === 0) {
+    return 'There is nothing to carry. If there should be, look whether it is the right file, and whether the edition above is the one that it cites.';
+  }
   const left = [
     ...(open > 0 ? [`${counted(open, 'citation is', 'citations are')} for a person to look at`] : []),
     ...(stale > 0 ? [`${counted(stale, 'stretch tells', 'stretches tell')} what ${to} no longer asks`] : []),

@@ -36,10 +36,12 @@ export function tableAsks(
   }: { readonly columns: Readonly<Record<string, { readonly at: number }>>; readonly findings: readonly Finding[] },
 ): readonly Ask[] {
   const free = header.map((_, at) => at).filter(at => !Object.values(columns).some(c => c.at === at));
-  const asks = [
-    ...editionAsk(way, ways, request, { header, sample }),
-    ...numberAsk(way, request, { header, sample }, columns),
-  ];
+  // Where lines name their editions, the one edition that is chosen says little.
+  const editions = columns.edition ? [] : editionAsk(way, ways, request, { header, sample });
+  const again = secondHead({ header, sample });
+  // Words of a second table in the wrong columns would only be asked about one by one.
+  if (again) return [...editions, again];
+  const asks = [...editions, ...numberAsk(way, request, { header, sample }, columns)];
   for (const [role, means] of [
     ['state', 'No column says which lines are finished, so all of them are taken for open.'],
     ['type', 'No column says the installation type, so each number is answered for all types at once.'],
@@ -83,6 +85,29 @@ export function refusedAsks(error: CatalogError, { header }: Sample): readonly A
   ];
 }
 
+/** The head once more among the lines: a second table below the first, read by the columns of the first. */
+function secondHead({ header, sample }: Sample): Ask | undefined {
+  const names = new Set(header.map(fold).filter(name => name !== ''));
+  const at = sample.findIndex(cells => {
+    const filled = cells.map(fold).filter(cell => cell !== '');
+    const known = filled.filter(cell => names.has(cell)).length;
+    return known >= 2 && known >= filled.length / 2;
+  });
+  if (at < 0) return undefined;
+  const lines = sample.slice(0, at).filter(cells => cells.some(cell => cell.trim() !== '')).length;
+  const sentence = `After ${counted(lines, 'line')} the head comes once more: two tables seem to stand one below the other. All lines are read by the columns of the first; put the second on a sheet or into a file of its own, and choose both again.`;
+  return { field: 'file', key: '', sentence, label: '', options: [] };
+}
+
+const fold = (cell: string) => cell.trim().toLowerCase();
+
+/** A column by its name, and by its place where the name alone would not tell it. */
+function columnName(header: readonly string[], at: number): string {
+  const name = header[at] ?? '';
+  if (name === '') return `column ${at + 1}`;
+  return header.indexOf(name) === header.lastIndexOf(name) ? name : `${name} (column ${at + 1})`;
+}
+
 function columnAsk(
   role: Role,
   sentence: string,
@@ -90,7 +115,7 @@ function columnAsk(
   places: readonly number[],
   none: string,
 ): Ask {
-  const options = places.map(at => ({ value: String(at + 1), label: header[at] || `column ${at + 1}` }));
+  const options = places.map(at => ({ value: String(at + 1), label: columnName(header, at) }));
   return {
     field: 'columns',
     key: role,
@@ -148,9 +173,8 @@ function numberAsk(
       {},
     );
     if (number.share < own * RIVAL) return [];
-    const nameOf = (at: number) => header[at] || `column ${at + 1}`;
-    const sentence = `Two columns hold numbers: ${nameOf(taken)}, which is carried, and ${nameOf(number.at)}.`;
-    return [columnAsk('number', sentence, header, [number.at], nameOf(taken))];
+    const sentence = `Two columns hold numbers: ${columnName(header, taken)}, which is carried, and ${columnName(header, number.at)}. If two tables stand beside each other, put each on a sheet of its own.`;
+    return [columnAsk('number', sentence, header, [number.at], columnName(header, taken))];
   } catch (error) {
     if (error instanceof CatalogError) return [];
     throw error;

@@ -174,7 +174,7 @@
     const stay = isJobs() ? `Leave the line as it stands under ${edition}` : question.isMark ? 'Leave it as it is' : `Leave the number, as one of ${edition}`;
     way('stay', () => '', [stay], choice.answer === 'stay');
     if (!question.isMark) way('drop', () => '', [isJobs() ? 'Take the line out of the job' : 'Take it out; it is listed for you to do by hand'], choice.answer === 'drop');
-    way('', () => '', ['Leave it open'], choice.answer === '');
+    way('', () => '', ['Leave it open'], choice.answer === '').parentElement.classList.add('leave');
     return place;
   };
 

@@ -57,6 +57,8 @@
       place.append(...rows.slice(at).map(r => r.item));
       const left = entries.length - rows.length;
       button.hidden = left === 0;
+      // For paper, where no button can be pressed.
+      place.dataset.left = left === 0 ? '' : `${left.toLocaleString('en')} more stand in the files.`;
       button.textContent = `Show ${counted(Math.min(left, atOnce), `more ${words[0]}`, `more ${words[1]}`)} of ${left.toLocaleString('en')}`;
       return rows[at];
     };
@@ -76,8 +78,9 @@
   const opened = [];
   window.addEventListener('beforeprint', () => {
     for (const details of document.querySelectorAll('details.row:not([open])')) {
-      details.dispatchEvent(new Event('toggle'));
       details.open = true;
+      // The event of its own comes too late for the printer.
+      details.dispatchEvent(new Event('toggle'));
       opened.push(details);
     }
   });

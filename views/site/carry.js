@@ -164,13 +164,15 @@
     if (isNew) byId('found').querySelector('h2').focus();
   };
 
-  const FIRST_NOTES = 5;
+  /** Of remarks of one kind the first is shown, the others below: thirty jobs that come back say one thing. */
   const notes = all => {
-    const lines = all.map(n => element('li', n.message));
-    byId('notes').replaceChildren(...lines.slice(0, FIRST_NOTES));
-    byId('more-notes').hidden = lines.length <= FIRST_NOTES;
-    byId('more-notes').querySelector('summary').textContent = `${counted(lines.length - FIRST_NOTES, 'more remark', 'more remarks')} about the file`;
-    byId('more-notes').querySelector('ul').replaceChildren(...lines.slice(FIRST_NOTES));
+    const isFirst = (note, at) => all.findIndex(n => n.rule === note.rule) === at;
+    const lines = some => some.map(n => element('li', n.message));
+    const more = all.filter((note, at) => !isFirst(note, at));
+    byId('notes').replaceChildren(...lines(all.filter(isFirst)));
+    byId('more-notes').hidden = more.length === 0;
+    byId('more-notes').querySelector('summary').textContent = `${counted(more.length, 'more remark', 'more remarks')} of these kinds`;
+    byId('more-notes').querySelector('ul').replaceChildren(...lines(more));
   };
 
   // --- What is not sure, asked before anything else.
@@ -197,19 +199,20 @@
     byId('asks').hidden = open.length === 0;
     byId('ask-fields').replaceChildren(
       ...open.map((ask, at) => {
-        const select = choice(ask.options, ask.options[0].value);
-        const place = labelled(`ask-${at}`, ask.label, select);
+        const place = ask.options.length === 0 ? element('div') : labelled(`ask-${at}`, ask.label, choice(ask.options, ask.options[0].value));
         place.prepend(element('p', ask.sentence));
         place.ask = ask;
         return place;
       }),
     );
+    byId('asks').querySelector('button').hidden = open.every(ask => ask.options.length === 0);
   };
   byId('asks').addEventListener('submit', async event => {
     event.preventDefault();
     let another = false;
     for (const place of byId('ask-fields').children) {
       const { field, key, options } = place.ask;
+      if (options.length === 0) continue;
       const { value } = place.querySelector('select');
       leftSo.add(`${field} ${key}`);
       if (value === options[0].value) continue;
@@ -221,6 +224,11 @@
       if (field === 'dates') byId('dates').value = value;
     }
     if (another) return run({ isNew: true });
+    // Nothing was carried, and nothing is said that would change it.
+    if (failed.textContent !== '') {
+      leftSo.clear();
+      return byId('asks').querySelector('select').focus();
+    }
     byId('asks').hidden = true;
     byId('found').querySelector('h2').focus();
   });
@@ -281,6 +289,7 @@
     byId('bar').hidden = !isChanged;
     if (isChanged) {
       says('take', 'Your answers have changed since the file was made; make it anew below.');
+      byId('beside').hidden = true;
       return byId('files').replaceChildren();
     }
     const open = cases.open();
@@ -289,8 +298,8 @@
       'take',
       `${open > 0 ? `${counted(open, 'case is', 'cases are')} still open; the result says so where they stand. ` : ''}Made on this machine from ${names.length === 1 ? names[0] : `${names.length} lessons`}; your own ${names.length === 1 ? 'file is as it was' : 'files are as they were'}.`,
     );
-    byId('files').replaceChildren(
-      ...told.files.map(({ name, what, bytes }) => {
+    const links = some =>
+      some.map(({ name, what, bytes }) => {
         const item = element('li');
         const link = element('a', name);
         link.download = name;
@@ -298,8 +307,12 @@
         addresses.push(link.href);
         item.append(link, element('span', SAYS[told.kind][what]));
         return item;
-      }),
-    );
+      });
+    const isBeside = ({ what }) => what === 'mark' || what === 'review-data' || (what === 'carried' && told.files.some(f => f.what === 'all'));
+    const beside = told.files.filter(isBeside);
+    byId('files').replaceChildren(...links(told.files.filter(f => !isBeside(f))));
+    byId('beside').hidden = beside.length === 0;
+    byId('beside').querySelector('ul').replaceChildren(...links(beside));
   };
   cases.onChange(offer);
 
