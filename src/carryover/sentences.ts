@@ -70,7 +70,13 @@ function withdrawalToDo(joint: Joint, number: string, link: Link): string {
   return `Take ${number} out; nothing takes its place.`;
 }
 
-/** The same of all ends of an item, each to-do once. */
+/** The same of all ends of an item, each for its types where they differ. */
 export function withdrawalsToDo(joint: Joint, number: string, ends: readonly Link[]): string {
-  return [...new Set(ends.map(link => withdrawalToDo(joint, number, link)))].join(' ');
+  const all = ends.map(link => withdrawalToDo(joint, number, link));
+  if (new Set(all).size < 2) return all[0] ?? '';
+  const told = ends.map(({ types }, at) => {
+    const toDo = all[at]!;
+    return types ? `For ${typeNames(joint, types)}: ${toDo.slice(0, 1).toLowerCase()}${toDo.slice(1)}` : toDo;
+  });
+  return told.join(' ');
 }

@@ -85,6 +85,7 @@ describe('an item that ends for one type by law and for another because it is ob
     });
     expect(resolveCitation(gone, () => SAME, { number: '1' })).toMatchObject({
       kind: 'withdrawn',
+      toDo: 'For the roof: take 1 out, and follow The roof act. For the house and the street: take 1 out; nothing takes its place.',
       why: `${ends} For the house and the street, 1 is withdrawn in E2: no longer used. Decided twice.`,
     });
   });
