@@ -7,7 +7,6 @@ import { join } from 'node:path';
 
 const DIST = '../../dist';
 const LABELLED = join(import.meta.dirname, '../../tests/citing/labelled');
-const { citedBook } = await import(`${DIST}/citing/cited-book.js`);
 const { readCandidates } = await import(`${DIST}/citing/read-candidates.js`);
 const { plainDashes } = await import(`${DIST}/citing/plain-dashes.js`);
 const { statedEdition } = await import(`${DIST}/citing/stated-edition.js`);
@@ -17,7 +16,7 @@ const { makeDemo } = await import(`${DIST}/commands/importing/make-demo.js`);
 const { realFiles } = await import(`${DIST}/commands/ports/files.js`);
 const { openCatalog } = await import(`${DIST}/store/open.js`);
 const { listEditions } = await import(`${DIST}/store/names.js`);
-const { readIndex } = await import(`${DIST}/store/read.js`);
+const { readCitedBook } = await import(`${DIST}/commands/reading/read-cited-book.js`);
 
 /** @returns {Promise<{catalog: string, file: string, candidates, evidence, cited: boolean[], missed: number}[]>} a row for each document */
 export async function examples() {
@@ -86,9 +85,19 @@ function documents() {
 }
 
 /** Catalogs whose passages are tuned on. */
-const TUNED = ['ovens', 'domes', 'walls', 'coldrooms', 'greenhouses'].filter(c =>
-  existsSync(join(LABELLED, c, 'passages.json')),
-);
+const TUNED = [
+  'ovens',
+  'domes',
+  'walls',
+  'coldrooms',
+  'greenhouses',
+  'skilifts',
+  'showcases',
+  'fishladders',
+  'saunas',
+  'telescopes',
+  'stalls',
+].filter(c => existsSync(join(LABELLED, c, 'passages.json')));
 
 function spanOf(text, { text: written, occurrence }) {
   let at = -1;
@@ -129,5 +138,5 @@ async function makeBooks(folder, catalog) {
   }
   const opened = await openCatalog(dir);
   const names = (await listEditions(opened)).map(h => h.name);
-  return new Map(await Promise.all(names.map(async name => [name, citedBook(await readIndex(opened, name))])));
+  return new Map(await Promise.all(names.map(async name => [name, await readCitedBook(opened, name)])));
 }

@@ -13,7 +13,7 @@ const RIDGE = 1;
 const SIGNS = {
   ...Object.fromEntries(Object.entries(SPEAKS).map(([name, way]) => [name, way === 'for' ? 1 : -1])),
   ...Object.fromEntries(
-    ['sentence', 'passage', 'document'].flatMap(w => [
+    ['sentence', 'passage', 'document', 'list'].flatMap(w => [
       [`${w}For`, 1],
       [`${w}Against`, -1],
     ]),
@@ -53,11 +53,14 @@ function fitWeights(rows) {
   return { base, weights: Object.fromEntries(names.map((n, j) => [n, Number(weights[j].toFixed(3))])) };
 }
 
-/** The plain sentences of tests/citing are few and say what has to hold: each counts four times. */
+/**
+ * The plain sentences of tests/citing are few and say what has to hold; whole documents are few as well, and what people
+ * use the finder on. Passages, half of which were written as traps, would outvote both.
+ */
+const COUNTS = { sentences: 12, boats: 2, signs: 2, demo: 2 };
+
 const flat = docs =>
-  docs.flatMap(d =>
-    d.evidence.map((evidence, i) => ({ evidence, cited: d.cited[i], count: d.catalog === 'sentences' ? 4 : 1 })),
-  );
+  docs.flatMap(d => d.evidence.map((evidence, i) => ({ evidence, cited: d.cited[i], count: COUNTS[d.catalog] ?? 1 })));
 
 /** Second round: neighbours as believed by weights that have not seen the document's fold. */
 function withNeighbours(docs, first) {

@@ -23,7 +23,7 @@ import { besideName, carriedName } from './carried-name.ts';
 import type { CarriedLessons, CarryRequest, GivenFile, MadeFile } from './carry-request.ts';
 import { answersTable, notesOf } from './given-answers.ts';
 import { foundInLessons, saidOfLessons } from './lesson-words.ts';
-import { packedStaleSearch } from './stale-search.ts';
+import { packedBook } from './stale-search.ts';
 
 const MEANINGS: Readonly<Record<OutcomeKind, string>> = {
   kept: 'The number stays and asks the same.',
@@ -51,7 +51,7 @@ export async function carryLessons(
   const decisions = given && new Decisions(readTable(given.name, given.bytes), [], OF_TEXTS);
   const how = {
     editions: packed.editions,
-    searchStale: packedStaleSearch(way, packed),
+    ...packedBook(way, packed),
     ...(decisions ? { decisions } : {}),
   };
   const carried: CarriedDocument[] = [];

@@ -2,7 +2,7 @@ import type { Books, Candidate } from './candidates.ts';
 import { standsBefore } from './left-word.ts';
 import { topicOf } from './topic.ts';
 import { isDatedBehind, isFigure, labelOf, measures } from './traps.ts';
-import { endsThere, saysSomething } from './words-behind.ts';
+import { endsThere, saysSomething, startsLine } from './words-behind.ts';
 
 /** What stands right before and behind the number, where nothing calls it anything: "shelf 3.2.1", "3.2.1 Upper Quay". */
 export function aroundEvidence({ own }: Books, { group, text, before, after, cue, title }: Candidate) {
@@ -10,16 +10,18 @@ export function aroundEvidence({ own }: Books, { group, text, before, after, cue
   const numbers = group.members.map(m => m.number);
   const bare = cue === undefined;
   const left = bare ? standsBefore(own, first.number, before) : undefined;
-  const startsLine = /(?:^|[\r\n])[\s#*_>|([-]*$/.test(before);
+  const lineStart = startsLine(before);
   const behind = title ? undefined : /^[ \t]+([\p{L}][\p{L}'’-]*)(?![\p{L}:'’-])/u.exec(after)?.[1];
   const goesOnPlainly = endsThere(after) || saysSomething(after);
+  const bracketed = /[([]\s*$/.test(before) && /^\s*[)\]]/.test(after);
   return {
-    lineStart: startsLine,
-    safeWord: left === 'safe' && !startsLine,
+    lineStart,
+    safeWord: left === 'safe' && !lineStart,
     labelled: left === 'label',
     otherWord: left === 'other' && !/\d[ \t]*$/.test(before),
     digitBefore: bare && /\d[ \t]+$/.test(before),
-    bracketed: /[([]\s*$/.test(before) && /^\s*[)\]]/.test(after),
+    bracketed,
+    plainBracketed: bracketed && /^\p{N}+$/u.test(first.number),
     endsThere: endsThere(after),
     saysSomething: saysSomething(after),
     otherWordBehind: behind !== undefined && /^\p{Ll}/u.test(behind) && !goesOnPlainly,

@@ -7,7 +7,7 @@ import { bearsLevel, segments } from './spots.ts';
 import { endsThere } from './words-behind.ts';
 
 /** What calls the number something: an item, a level's name, a title, an edition, this book or another. */
-export function callEvidence({ own }: Books, { group, before, after, cue, title, said }: Candidate) {
+export function callEvidence({ own, cues }: Books, { group, passage, before, after, cue, title, said }: Candidate) {
   const catalog = own.edition.settings.title;
   const first = group.members[0]!;
   const short = !first.short && segments(first.number) === 2 && prints(own, first.number);
@@ -22,7 +22,13 @@ export function callEvidence({ own }: Books, { group, before, after, cue, title,
   const found = otherBook(ahead, after, catalog);
   // "HT-501.3, HT-503": the first is no code of another book.
   const other = found && printedNumbers(own).hasForm(found.name) ? undefined : found;
+  // A cell that begins with the number is what the head of its column says: "Clause", "Room".
+  const head = before.trim() === '' ? passage.columnHead : undefined;
+  const headCue = head === undefined ? undefined : cues.before(`${head} `);
+  const headCalls = headCue !== undefined && headCue.kind !== 'pointing';
   return {
+    headCalls,
+    headOther: head !== undefined && !headCalls && said === undefined,
     level: cue?.kind === 'level',
     bearsLevel: cue !== undefined && bearsLevel(own, first.number, cue),
     item,

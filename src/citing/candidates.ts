@@ -6,7 +6,8 @@ import type { SaidEdition } from './edition-said.ts';
 import { type Group, groupFrom, groupOfCounters } from './groups.ts';
 import type { MeantEditions } from './meant-edition.ts';
 import { type Plain, plainDashes } from './plain-dashes.ts';
-import { bearsLevel, brokenSpotAt, hasSiblings, namedSpotAt, runLength, segments, spotAt } from './spots.ts';
+import { printedNumbers } from './printed-numbers.ts';
+import { bearsLevel, brokenSpotAt, hasSiblings, namedSpotAt, runLength, type Spot, segments, spotAt } from './spots.ts';
 import { looksOtherwise } from './traps.ts';
 
 /** Editions against which a document is read, and what their settings and names say of how numbers are called. */
@@ -87,7 +88,7 @@ function candidate(
   return { group, text, plain, passage, before, after, cue, title, said };
 }
 
-function groupAt({ own, cues }: Books, text: string, at: number, cue: Cue | undefined): Group | undefined {
+function groupAt({ own, others, cues }: Books, text: string, at: number, cue: Cue | undefined): Group | undefined {
   if (cue && cue.kind !== 'pointing') {
     const counted = groupOfCounters(own, text, at, cues);
     if (counted) return counted;
@@ -96,23 +97,36 @@ function groupAt({ own, cues }: Books, text: string, at: number, cue: Cue | unde
   }
   const broken = brokenSpotAt(own, text, at);
   if (broken) return { members: [broken], start: broken.start, end: broken.end };
-  const spot = spotAt(own, text, at);
+  const spot = spotAt(own, text, at) ?? (/\p{N}/u.test(text[at]!) ? undefined : codedSpotAt(others, text, at));
   return spot && groupFrom(own, text, spot, cue, cues);
+}
+
+/** "WC 1.2": a code of another edition, which this one prints no more. */
+function codedSpotAt(others: readonly CitedBook[], text: string, at: number): Spot | undefined {
+  return others.map(book => spotAt(book, text, at)).find(spot => spot !== undefined);
 }
 
 /** One numeral alone needs the name of its level; what no edition prints needs a word that calls it an item, or siblings. */
 function mayBeCited(books: Books, group: Group, cue: Cue | undefined): boolean {
   const first = group.members[0]!;
   if (first.short) return true;
-  if (/^\p{N}+$/u.test(first.number)) return cue !== undefined && bearsLevel(books.own, first.number, cue);
-  if (isKnown(books, first.number)) return true;
+  if (/^\p{N}+$/u.test(first.number)) return mayBePlain(books, first.number, cue);
+  if (isKnown(books, first.number) || printedNumbers(books.own).hasCode(first.number)) return true;
   return (cue !== undefined && cue.kind !== 'pointing') || segments(first.number) >= 3;
+}
+
+/** "Part 3"; where items are numbered through, whatever is printed, and what the items' own word calls one: rule 327. */
+function mayBePlain(books: Books, number: string, cue: Cue | undefined): boolean {
+  if (cue !== undefined && bearsLevel(books.own, number, cue)) return true;
+  if (!printedNumbers(books.own).plainItems || number.length < 2) return false;
+  return isKnown(books, number) || cue?.kind === 'level';
 }
 
 function isPlainlyOther(text: string, group: Group, before: string, cue: Cue | undefined): boolean {
   const first = group.members[0]!;
   if (first.short) return false;
-  const after = text.slice(first.end, first.end + AROUND);
+  const after =
+    cue?.kind === 'level' && /^\p{N}+$/u.test(first.number) ? '' : text.slice(first.end, first.end + AROUND);
   return looksOtherwise({ number: first.number, before: cue?.kind === 'level' ? '' : before, after }) !== undefined;
 }
 

@@ -1,17 +1,26 @@
 import type { EditionIndex, Entry } from '../model/edition.ts';
+import type { ItemId } from '../model/item.ts';
 import { type Places, placesOf } from '../model/places.ts';
 import { type Titles, titlesOf } from './titles.ts';
 
-/** An edition as what texts cite: its numbers and its titles. */
+/** An edition as what texts cite: its numbers, its titles and what its items say. */
 export interface CitedBook {
   readonly edition: EditionIndex;
   readonly places: Places<Entry>;
   readonly titles: Titles;
+  /** Undefined where an item has no text, or the texts are not at hand. */
+  readonly textOf: (id: ItemId) => string | undefined;
 }
 
-/** @param places those of the edition, where they are at hand already */
-export function citedBook(edition: EditionIndex, places = placesOf(edition.settings, edition.entries)): CitedBook {
-  return { edition, places, titles: titlesOf(edition) };
+interface BookOptions {
+  /** Those of the edition, where they are at hand already. */
+  readonly places?: Places<Entry>;
+  readonly textOf?: (id: ItemId) => string | undefined;
+}
+
+export function citedBook(edition: EditionIndex, { places, textOf = () => undefined }: BookOptions = {}): CitedBook {
+  const known = places ?? placesOf(edition.settings, edition.entries);
+  return { edition, places: known, titles: titlesOf(edition), textOf };
 }
 
 /** Whether an edition prints a number. */

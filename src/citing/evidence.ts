@@ -1,3 +1,4 @@
+import type { Passage } from '../model/document.ts';
 import { aroundEvidence } from './around-evidence.ts';
 import { callEvidence } from './call-evidence.ts';
 import type { Books, Candidate } from './candidates.ts';
@@ -11,6 +12,10 @@ export interface Document {
   readonly own: ReadonlySet<string>;
   /** The share of its words that are words of the edition's titles. */
   readonly share: number;
+  /** How often each word stands before a number of it, where nothing calls the number an item. */
+  readonly labels: ReadonlyMap<string, number>;
+  /** The text of the whole row for each cell of a table with heads. */
+  readonly rows: ReadonlyMap<Passage, string>;
 }
 
 /**
@@ -23,6 +28,9 @@ export const SPEAKS = {
   lettered: 'for',
   ownForm: 'for',
   ownPrinted2: 'for',
+  calledPlain: 'for',
+  plainList: 'for',
+  plainBracketed: 'for',
   short: 'for',
   wholeList: 'for',
   range: 'for',
@@ -68,6 +76,14 @@ export const SPEAKS = {
   shortDate: 'against',
   near: 'for',
   nearSentence: 'for',
+  nearText: 'for',
+  nearSentenceText: 'for',
+  agrees: 'for',
+  strangeLine: 'against',
+  headCalls: 'for',
+  headOther: 'against',
+  sameLabel: 'against',
+  printedLeaf2: 'for',
   nearest: 'for',
   documentShare: 'for',
 } as const satisfies Record<string, 'for' | 'against'>;

@@ -67,7 +67,7 @@ function citationsOf(
     const edition = spoken ?? silent;
     const doubt =
       doubtOfNumber(book, options, member, edition) ??
-      (/\s/.test(text.slice(member.start, member.end)) ? 'it is written with gaps' : undefined) ??
+      (isGapped(text.slice(member.start, member.end), member.number) ? 'it is written with gaps' : undefined) ??
       (odds < CERTAIN || evidence.labelled || evidence.ownHeading ? doubtOf(evidence) : undefined);
     return {
       ...place(member),
@@ -81,6 +81,12 @@ function citationsOf(
       ...(member.short ? { short: true, within } : {}),
     };
   });
+}
+
+/** "12. A.2" for 12.A.2; a number that is printed with a blank has one: SB 1.2. */
+function isGapped(written: string, number: string): boolean {
+  const gaps = (text: string) => text.match(/\s+/g)?.length ?? 0;
+  return gaps(written) > gaps(number);
 }
 
 /** Why a number is to be looked at although it is cited: the edition that it means does not print it. */

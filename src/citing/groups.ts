@@ -56,6 +56,10 @@ function memberAt(
   if (short) return { ...short, short: true };
   const spot = memberSpotAt(book, text, at);
   if (!spot) return undefined;
+  // "SB 2.2.1 and 2.2.2": the code is said once for all.
+  const code = /^\p{L}+[ .-]?(?=\p{N})/u.exec(previous.number)?.[0];
+  if (code && /^[\p{N}.]+$/u.test(spot.number) && !prints(book, spot.number) && prints(book, code + spot.number))
+    return { ...spot, number: code + spot.number, short: true };
   if (hyphen && segments(spot.number) === 1 && segments(previous.number) >= 2) {
     // "3.2.1-4" means 3.2.1 to 3.2.4.
     const whole = previous.number.replace(/[^.]+$/, spot.number);

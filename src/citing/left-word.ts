@@ -25,6 +25,12 @@ const SAFE = new Set(
     .filter(Boolean),
 );
 
+/** The word right before a number that may say what is numbered, in lower case: a crate, a berth; undefined where none does. */
+export function labelBefore(before: string): string | undefined {
+  const word = /([\p{L}][\p{L}'’-]*):?[ \t]+$/u.exec(before.slice(-40))?.[1]?.toLowerCase();
+  return word === undefined || SAFE.has(word) ? undefined : word;
+}
+
 /** A line shorter than this was broken on purpose, so that what ends it says nothing of what begins the next. */
 const FULL_LINE = 45;
 

@@ -1,4 +1,6 @@
 import type { Candidate } from './candidates.ts';
+import { labelBefore } from './left-word.ts';
+import { startsLine } from './words-behind.ts';
 
 /**
  * What the other numbers of a document make believe of one: like stands by like. The sum of their log-odds, over one more
@@ -8,6 +10,8 @@ export interface Neighbourhood {
   readonly sentence: number;
   readonly passage: number;
   readonly document: number;
+  /** Those that stand as it does: at the start of a line, or behind the same word. A list is of one kind. */
+  readonly list: number;
 }
 
 const MOST = 3;
@@ -24,11 +28,20 @@ export function neighbourhoods(candidates: readonly Candidate[], odds: readonly 
     candidates.map(() => 'all'),
     held,
   );
+  const lists = sums(candidates.map(placeOf), held);
   return candidates.map((_, at) => ({
     sentence: sentences(at),
     passage: passages(at),
     document: documents(at),
+    list: lists(at),
   }));
+}
+
+/** How a number stands, where others may stand likewise; one that stands in running text is like no other. */
+function placeOf(candidate: Candidate): unknown {
+  const { passage, before, cue } = candidate;
+  if (cue) return candidate;
+  return startsLine(before) ? `line ${passage.columnHead ?? ''}` : (labelBefore(before) ?? candidate);
 }
 
 /** For each candidate the shrunken mean of the others that have the same key. */

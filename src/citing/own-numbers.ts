@@ -2,8 +2,10 @@ import type { Passage } from '../model/document.ts';
 import type { CitedBook } from './cited-book.ts';
 import { plainDashes } from './plain-dashes.ts';
 
-const HEADING = /^[\s#*_>-]*(\d+(?:\.\d+)*|[A-Z](?:[.-]\d+)+)[.):]?[ \t]+(\p{L}[^\r\n]*)/u;
-const LINE = /(?:^|[\r\n])[ \t>*#-]*(\d+(?:\.\d+)+)[.):]?[ \t]+(\p{L}[^\r\n]*)/gu;
+const CALLED = '(?:(?:[Ii]tem|[Ss]ection|[Cc]lause|[Pp]oint|[Nn]o\\.|§)[ \\t]*)?';
+const SAID = '[.):]?[ \\t]+(\\p{L}[^\\r\\n]*)';
+const HEADING = new RegExp(`^[\\s#*_>-]*${CALLED}(\\d+(?:\\.\\d+)*|[A-Z](?:[.-]\\d+)+)${SAID}`, 'u');
+const LINE = new RegExp(`(?:^|[\\r\\n])[ \\t>*#-]*${CALLED}(\\d+(?:\\.\\d+)+)${SAID}`, 'gu');
 
 /**
  * The numbers that a document gives to its own headings and clauses: "## 3.2.1 Laying the pipe", "2.1 The sum is …".

@@ -11,8 +11,15 @@ export interface PrintedNumbers {
   meant(written: string): string | undefined;
   /** Whether something has the form of this edition's numbers with letters in them, printed or not: HT-206.1, II.4.b. */
   hasForm(written: string): boolean;
-  /** The letters, two and more, with which most numbers of this edition begin: HT of HT-206. Little else looks like that. */
-  readonly prefix: string | undefined;
+  /**
+   * The codes of two letters and more with which the numbers of this edition begin: HT of HT-206; SB and ST of SB 1.2 and
+   * ST 4.1. Little else looks like that.
+   */
+  isCode(letters: string): boolean;
+  /** Whether a number begins with one of these codes. */
+  hasCode(number: string): boolean;
+  /** Whether items bear plain numbers, of one segment and no letters, as rules that are numbered through do: 204. */
+  readonly plainItems: boolean;
   /** How many segments the longest number has. */
   readonly most: number;
 }
@@ -35,14 +42,17 @@ function readNumbers({ edition }: CitedBook): PrintedNumbers {
       lettered.set(key, other === undefined || other === number ? number : null);
     } else for (const [mark] of number.matchAll(/(?<=\d)[-/](?=\d)/g)) marks.add(mark);
   }
-  const prefix = commonPrefix(edition.entries.map(e => e.number));
-  const forms = new Set(edition.entries.map(e => formOf(e.number, prefix)));
+  const numbers = edition.entries.map(e => e.number);
+  const codes = codesOf(numbers);
+  const forms = new Set(numbers.map(n => formOf(n, codes)));
   const between = [...marks].map(m => `\\${m}`).join('');
   return {
     digits: new RegExp(`\\d+(?:[${between}]\\d+)*`, 'y'),
     meant: written => lettered.get(folded(written)) ?? undefined,
-    hasForm: written => forms.has(formOf(written, prefix)),
-    prefix,
+    hasForm: written => forms.has(formOf(written, codes)),
+    isCode: letters => codes.has(letters.toUpperCase()),
+    hasCode: number => codes.has(codeOf(number) ?? ''),
+    plainItems: numbers.filter(n => /^\p{N}{2,}$/u.test(n)).length > numbers.length / 2,
     most: edition.entries.reduce((most, e) => Math.max(most, e.number.split(/[.\-/]/).length), 0),
   };
 }
@@ -50,18 +60,20 @@ function readNumbers({ edition }: CitedBook): PrintedNumbers {
 /** Eight of ten: a catalog may print its annexes otherwise. */
 const MOST = 0.8;
 
-function commonPrefix(numbers: readonly string[]): string | undefined {
-  const counts = new Map<string, number>();
-  for (const number of numbers) {
-    const letters = /^\p{Lu}{2,}(?=[-./ ]?\p{N})/u.exec(number)?.[0];
-    if (letters !== undefined) counts.set(letters, (counts.get(letters) ?? 0) + 1);
-  }
-  return [...counts].find(([, count]) => count >= MOST * numbers.length)?.[0];
+function codesOf(numbers: readonly string[]): ReadonlySet<string> {
+  const codes = numbers.map(codeOf).filter((c): c is string => c !== undefined && !/^[IVXLC]+$/.test(c));
+  return new Set(codes.length >= MOST * numbers.length ? codes : []);
 }
 
-/** Digits as 0, letters behind the prefix as A or a; roman numerals are letters of any length. */
-function formOf(number: string, prefix: string | undefined): string {
-  const own = prefix !== undefined && number.startsWith(prefix) ? prefix : '';
+/** The letters before the digits of a number: SB of SB 1.2, and of the heading SB alone. */
+function codeOf(number: string): string | undefined {
+  return /^\p{Lu}{2,}(?=[-./ ]?\p{N}|$)/u.exec(number)?.[0];
+}
+
+/** Digits as 0, letters behind the code as A or a; roman numerals are letters of any length. */
+function formOf(number: string, codes: ReadonlySet<string>): string {
+  const code = codeOf(number) ?? '';
+  const own = codes.has(code) ? code : '';
   const rest = number
     .slice(own.length)
     .replace(/\d+/g, '0')

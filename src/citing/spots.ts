@@ -86,9 +86,9 @@ export function brokenSpotAt(book: CitedBook, text: string, start: number): Spot
  * and the marks beside them. What goes on behind a printed number is another number, that the edition lacks: A.1.3.
  */
 function letteredAt(book: CitedBook, text: string, start: number): Spot | undefined {
-  const { meant, hasForm, prefix } = printedNumbers(book);
+  const { meant, hasForm, isCode } = printedNumbers(book);
   const letters = /^\p{L}+(?= \p{N})/u.exec(text.slice(start, start + 8))?.[0] ?? '';
-  const called = letters.toUpperCase() === prefix;
+  const called = letters !== '' && isCode(letters);
   const spaced = called || /^\p{Lu}$/u.test(letters) ? letters.length + 1 : 0;
   const whole = /^[\p{L}\p{N}]+(?:[./-][\p{L}\p{N}]+)*(?:\([\p{L}\p{N}]{1,3}\))?/u.exec(
     text.slice(start + spaced, start + 40),

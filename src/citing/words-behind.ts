@@ -12,3 +12,8 @@ export function saysSomething(after: string): boolean {
 
 const SAYS =
   /^\s*(?:\([^)]{0,60}\)\s*)?,?\s*(?:also|only|still|now|then|already|expressly|clearly|plainly|merely|simply|never|no longer|does not|did not|do not)?\s*(?:appl(?:y|ies|ied)|asks?|asked|requires?|required|says?|said|must|shall|should|demands?|demanded|wants?|allows?|allowed|forbids?|permits?|permitted|reads?|covers?|covered|speaks?|deals?|tells?|gives?|leaves?|sets?|is (?:met|kept|fulfilled|clear|not|violated|satisfied|breached|silent|observed)|are (?:met|kept|fulfilled|clear|not|satisfied|observed)|was (?:met|kept|fulfilled|not|violated|satisfied|breached)|were (?:met|kept|not)|has been|have been|needs?|means?|names?|calls?|limits?|prescribes?|states?|stated|holds?|concerns?|replaces?|replaced|disappeared|became|becomes)(?![\p{L}])/iu;
+
+/** Whether a number begins its line, but for marks of a list, a table, a quotation. */
+export function startsLine(before: string): boolean {
+  return /(?:^|[\r\n])[\s#*_>|([-]*$/.test(before);
+}

@@ -11,7 +11,7 @@ const sentences = JSON.parse(
 ) as { text: string; found: string[] }[];
 
 const { joint } = fixture();
-const book = citedBook(joint.from, joint.old);
+const book = citedBook(joint.from, { places: joint.old });
 const find = (text: string, more: { fileEdition?: string } = {}) =>
   findCitations(book, [{ start: 0, end: text.length, text, line: 1 }], {
     editions: ['2014', '2018', '2024'],

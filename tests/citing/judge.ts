@@ -99,11 +99,17 @@ export async function judgePassages(catalog: string): Promise<Judged> {
   const passages = JSON.parse(readFileSync(join(LABELLED, catalog, 'passages.json'), 'utf8')) as LabelledPassage[];
   const judged: Judged = { all: noScore(), certain: noScore() };
   const cited = await catalogOf(catalog);
-  for (const { id, run, text, citations } of passages) {
-    const files = { ...realFiles, read: async () => new TextEncoder().encode(text) };
-    const lines = await citeFiles({ files, progress: () => {} }, cited, { inputs: [`${id}.md`], edition: run });
-    const labels = citations.map(c => ({ ...c, citation: true, note: '' }));
-    judgeBoth(judged, { file: id, labels }, text, lines);
+  const texts = new Map(passages.map(p => [`${p.id}.md`, p.text]));
+  const files = { ...realFiles, read: async (name: string) => new TextEncoder().encode(texts.get(name)) };
+  for (const run of new Set(passages.map(p => p.run))) {
+    const asked = passages.filter(p => p.run === run);
+    const inputs = asked.map(p => `${p.id}.md`);
+    const lines = await citeFiles({ files, progress: () => {} }, cited, { inputs, edition: run });
+    for (const { id, text, citations } of asked) {
+      const labels = citations.map(c => ({ ...c, citation: true, note: '' }));
+      const own = lines.filter(l => l.file === `${id}.md`);
+      judgeBoth(judged, { file: id, labels }, text, own);
+    }
   }
   return judged;
 }

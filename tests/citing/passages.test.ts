@@ -8,14 +8,22 @@ const recall = (s: Score) => s.found / s.citations;
 
 describe('cite, on passages of letters, lessons, minutes and the like', () => {
   it.each([
-    ['ovens', 'tuned on', [0.88, 0.88]],
-    ['domes', 'tuned on', [0.82, 0.88]],
-    ['walls', 'tuned on', [0.77, 0.83]],
-    ['coldrooms', 'tuned on', [0.89, 0.94]],
-    ['greenhouses', 'tuned on', [0.91, 0.92]],
-    ['rigging', 'never tuned on', [0.74, 0.86]],
-    ['organs', 'never tuned on', [0.81, 0.91]],
-    ['pumps', 'never tuned on', [0.85, 0.78]],
+    ['ovens', 'tuned on', [0.92, 0.94]],
+    ['domes', 'tuned on', [0.83, 0.89]],
+    ['walls', 'tuned on', [0.81, 0.86]],
+    ['coldrooms', 'tuned on', [0.9, 0.93]],
+    ['greenhouses', 'tuned on', [0.85, 0.93]],
+    ['skilifts', 'tuned on', [0.89, 0.92]],
+    ['showcases', 'tuned on', [0.88, 0.89]],
+    ['fishladders', 'tuned on', [0.86, 0.85]],
+    ['saunas', 'tuned on', [0.85, 0.74]],
+    ['telescopes', 'tuned on', [0.87, 0.95]],
+    ['stalls', 'tuned on', [0.87, 0.74]],
+    ['masts', 'never tuned on', [0.88, 0.81]],
+    ['costumes', 'never tuned on', [0.94, 0.77]],
+    ['rigging', 'never tuned on', [0.78, 0.9]],
+    ['organs', 'never tuned on', [0.84, 0.94]],
+    ['pumps', 'never tuned on', [0.79, 0.8]],
   ] as const)('about %s, %s', async (catalog, name, [least, leastFound]) => {
     const judged = await judgePassages(catalog);
     for (const [kind, s] of Object.entries(judged)) {

@@ -1,4 +1,4 @@
-import { citedBook } from '../../citing/cited-book.ts';
+import { type CitedBook, citedBook } from '../../citing/cited-book.ts';
 import { type FindOptions, findCitations } from '../../citing/find-citations.ts';
 import type { Joint } from '../../crosswalk/joint.ts';
 import type { Citation, Outcome } from '../../model/citation.ts';
@@ -25,6 +25,12 @@ export interface CarriedCitation {
   readonly byHand?: { readonly text: string; readonly why: string };
 }
 
+/** What is known beside the passages of a document. */
+export interface PassageOptions extends FindOptions {
+  /** The edition that is cited, with what its items say; absent: its numbers and titles alone. */
+  readonly book?: CitedBook;
+}
+
 /** How much of a passage is shown beside a citation, to each side. */
 const AROUND = 60;
 
@@ -36,11 +42,10 @@ export function carryPassages(
   joint: Joint,
   marks: MarksOf,
   passages: readonly Passage[],
-  options: FindOptions,
+  { book = citedBook(joint.from, { places: joint.old }), ...options }: PassageOptions,
   fixed: readonly FixedStretch[] = [],
   decide: DecideText = (_, outcome) => outcome,
 ): readonly CarriedCitation[] {
-  const book = citedBook(joint.from, joint.old);
   const editions = [...options.editions, joint.to.header.name];
   const found = findCitations(book, passages, { ...options, editions });
   const byColumn = columnReader([joint.from.header.name, ...editions]);

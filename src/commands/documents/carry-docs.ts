@@ -8,6 +8,7 @@ import type { MarksOf } from '../../carryover/resolve.ts';
 import type { EditionTexts } from '../../carryover/stale/old-sayings.ts';
 import { staleFinder } from '../../carryover/stale/stale-content.ts';
 import { type StaleEntry, staleSearch } from '../../carryover/stale/stale-places.ts';
+import { citedBook } from '../../citing/cited-book.ts';
 import type { Joint } from '../../crosswalk/joint.ts';
 import type { OutcomeKind } from '../../model/citation.ts';
 import { CatalogError } from '../../model/errors.ts';
@@ -30,7 +31,7 @@ import {
 import { citationFinding, markFinding, staleFinding } from './docs-findings.ts';
 import { type PlacedDocument, placeDocuments } from './document-set.ts';
 
-export interface CarryDocsOptions extends Omit<DocumentOptions, 'searchStale' | 'decisions'>, GivenDecisions {
+export interface CarryDocsOptions extends Omit<DocumentOptions, 'searchStale' | 'book' | 'decisions'>, GivenDecisions {
   readonly inputs: readonly string[];
   readonly outDir: string;
   /** The texts of both editions; without them stale content is not looked for. */
@@ -92,7 +93,8 @@ export async function carryDocs(
     OF_TEXTS,
   );
   const searchStale = texts && staleSearch(joint, texts, staleFinder(joint, texts, options.editions));
-  const how = { ...documents, ...(searchStale ? { searchStale } : {}), ...(decisions ? { decisions } : {}) };
+  const book = citedBook(joint.from, { places: joint.old, ...(texts ? { textOf: texts.from } : {}) });
+  const how = { ...documents, book, ...(searchStale ? { searchStale } : {}), ...(decisions ? { decisions } : {}) };
   const [from, to] = [joint.from.header.name, joint.to.header.name];
   const places = await placeDocuments(files, options.inputs, options.outDir);
   if (decisionsOut !== undefined) await refuseOverInput(files, decisionsOut, options.inputs);

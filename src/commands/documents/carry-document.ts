@@ -12,6 +12,7 @@ import { type LookAtEntry, remarksOf, toLookAt, writeToLookAt } from '../../carr
 import type { MarksOf } from '../../carryover/resolve.ts';
 import { sidecarName, writeSidecar } from '../../carryover/sidecar.ts';
 import { type StaleEntry, type StaleSearch, writeStale } from '../../carryover/stale/stale-places.ts';
+import type { CitedBook } from '../../citing/cited-book.ts';
 import { statedEdition } from '../../citing/stated-edition.ts';
 import type { Joint } from '../../crosswalk/joint.ts';
 import { changeDocument } from '../../documents/change-document.ts';
@@ -53,6 +54,8 @@ export interface DocumentOptions {
   readonly date?: string;
   /** Looks for stale content; it needs the texts of both editions, which not everybody has at hand. */
   readonly searchStale?: StaleSearch;
+  /** The edition that is cited, with what its items say, read once for all documents. */
+  readonly book?: CitedBook;
   /** What people decided about cases. */
   readonly decisions?: Decisions;
 }
@@ -62,7 +65,7 @@ export async function carryDocument(
   joint: Joint,
   marks: MarksOf,
   { path, name, bytes, marked }: GivenDocument,
-  { editions = [], date, searchStale, decisions }: DocumentOptions,
+  { editions = [], date, searchStale, book, decisions }: DocumentOptions,
 ): Promise<CarriedDocument> {
   const { passages, record, fixed = [], edition, editionAt } = await readDocument(path, bytes);
   const known = [joint.from.header.name, joint.to.header.name, ...editions];
@@ -71,7 +74,7 @@ export async function carryDocument(
     joint,
     marks,
     passages,
-    { editions, ...(fileEdition === undefined ? {} : { fileEdition }) },
+    { editions, ...(fileEdition === undefined ? {} : { fileEdition }), ...(book ? { book } : {}) },
     fixed,
     // What a signed record says is not decided anew.
     decisions && record === undefined ? textDecider(joint, decisions, name) : undefined,

@@ -1,4 +1,4 @@
-import { type CitedBook, citedBook, numbersBetween } from '../../citing/cited-book.ts';
+import { type CitedBook, numbersBetween } from '../../citing/cited-book.ts';
 import { findCitations } from '../../citing/find-citations.ts';
 import { statedEdition } from '../../citing/stated-edition.ts';
 import { readDocument } from '../../documents/read-document.ts';
@@ -8,8 +8,8 @@ import type { Passage } from '../../model/document.ts';
 import { CatalogError } from '../../model/errors.ts';
 import { listEditions } from '../../store/names.ts';
 import type { Catalog } from '../../store/open.ts';
-import { readIndex } from '../../store/read.ts';
 import type { Ports } from '../ports/ports.ts';
+import { readCitedBook } from '../reading/read-cited-book.ts';
 
 export interface CiteOptions {
   readonly inputs: readonly string[];
@@ -30,7 +30,7 @@ export async function citeFiles(
     if (!(await files.same(out!, input))) continue;
     throw new CatalogError('OutputIsInput', `${out} is one of the documents; give --out another name.`, { out });
   }
-  const book = citedBook(await readIndex(catalog, edition));
+  const book = await readCitedBook(catalog, edition);
   const books = [book, ...(await otherBooks(catalog, book))];
   const lines: CitedLine[] = [];
   for (const [at, file] of inputs.entries()) {
@@ -59,7 +59,7 @@ const nameOf = (book: CitedBook) => book.edition.header.name;
 
 async function otherBooks(catalog: Catalog, book: CitedBook): Promise<CitedBook[]> {
   const names = (await listEditions(catalog)).map(h => h.name).filter(name => name !== book.edition.header.name);
-  return Promise.all(names.map(async name => citedBook(await readIndex(catalog, name))));
+  return Promise.all(names.map(name => readCitedBook(catalog, name)));
 }
 
 /** Short numbers of one expression stand and fall together. */

@@ -1,4 +1,4 @@
-import { citedBook } from '../../citing/cited-book.ts';
+import { type CitedBook, citedBook } from '../../citing/cited-book.ts';
 import { findCitations } from '../../citing/find-citations.ts';
 import { checkLineage } from '../../crosswalk/check-lineage.ts';
 import type { Edition, EditionHeader } from '../../model/edition.ts';
@@ -113,14 +113,19 @@ async function idFindings(catalog: Catalog, edition: Edition, older: Edition): P
   return returnedIds(edition.items, new Set(older.items.map(i => i.id)), before);
 }
 
+function bookOf(edition: Edition): CitedBook {
+  const texts = new Map(edition.items.map(i => [i.id, i.text]));
+  return citedBook(indexOf(edition), { textOf: id => texts.get(id) });
+}
+
 async function ownReferences(
   catalog: Catalog,
   edition: Edition,
   older: Edition | undefined,
   name: string,
 ): Promise<Finding[]> {
-  const book = citedBook(indexOf(edition));
-  const oldBook = older ? citedBook(indexOf(older)) : undefined;
+  const book = bookOf(edition);
+  const oldBook = older ? bookOf(older) : undefined;
   const references: OwnReference[] = [];
   const kept = new Set<ItemId>();
   const oldItems = new Map(older?.items.map(i => [i.id, i]));
