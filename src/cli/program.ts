@@ -54,5 +54,10 @@ Exit codes: 0 done; 1 done, and there are findings; 2 could not be done; 70 a de
   const asked = COMMANDS.filter(([names]) => names.some(name => args.includes(name)));
   // Help, and a misspelt name that deserves a suggestion, need them all.
   for (const [, load] of asked.length > 0 ? asked : COMMANDS) (await load())(program);
+  for (const group of program.commands) {
+    const names = group.commands.map(c => c.name());
+    if (names.length > 0)
+      group.showHelpAfterError(`(${group.name()} has: ${names.join(', ')}; add --help for examples)`);
+  }
   return program;
 }

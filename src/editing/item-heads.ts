@@ -97,7 +97,9 @@ export function refuseUnknownHeads(tables: readonly Table[], told: ToldHeads = n
   const headless = first.columns.some(c => /^\p{N}/u.test(c))
     ? '; if its first line is an item already, put a line with the names of the columns above it, else'
     : ';';
-  const offered = new Map([...told, ...offeredColumns(first, read, unused)]);
+  const offered = new Map<string, string>([...told, ...offeredColumns(first, read, unused)]);
+  // Where the cells give no hint, the form of the option is what helps.
+  if (offered.size === 0) for (const role of SAYING) if (!read.has(role)) offered.set(role, 'HEAD');
   throw new CatalogError(
     'BadTable',
     `${heads}${others.join('')}${headless} say which is the number, which the title and which the text, for example ${option(offered)}${offered.has('number') && read.size > 0 ? ' (or number= where there is none)' : ''}`,

@@ -72,6 +72,7 @@ describe('the heads of a table of items', () => {
       /first line is an item already/,
     );
     expect(() => refuseUnknownHeads([table('number\n1\n')])).not.toThrow();
+    expect(() => refuseUnknownHeads([table('number,Who\n1,A\n2,A\n3,A\n')])).toThrow(/--columns title=HEAD,text=HEAD$/);
   });
 
   it('that leave out what looks like the numbers are refused, unless it is said that there are none', () => {
