@@ -129,8 +129,11 @@ function blocksOf(text: string): { blocks: readonly Block[]; metas: ReadonlyMap<
     if ('value' in node && node.sourceCodeLocation) {
       const { startOffset, endOffset } = node.sourceCodeLocation;
       // Joined by the parser over a table that stands between, it has no place of its own and is left unread.
-      if (fill === undefined) put(parent, stretchesOf(text, startOffset, endOffset, node.value) ?? []);
-      else if (open || fill === MASK) put(parent, whole(node, fill));
+      const stretches = stretchesOf(text, startOffset, endOffset, node.value) ?? [];
+      if (fill === undefined) put(parent, stretches);
+      // White space shows nothing, masked or not: what the parser moved out of a table closes over it.
+      else if (stretches.length > 0 && (open || fill === MASK))
+        put(parent, whole(node, node.value.trim() === '' ? ' ' : fill));
     } else if ('tagName' in node) {
       if (node.tagName === 'meta') noteMeta(node, metas);
       if (node.tagName === 'br' || ALONE.has(node.tagName))

@@ -112,6 +112,18 @@ describe('editing html', () => {
     expect(editHtml('<p>a', [{ start: 3, end: 4, text: '<&>' }])).toBe('<p>&lt;&amp;&gt;');
   });
 
+  it.each(['<code>--><table>\r\n</script>&', 'Say <code><table>\r\n</i>so'])(
+    'reads code that the parser moved out of a table in order, and the table only once: %s',
+    html => {
+      const places = readHtml(html).passages.map(p => [p.start, p.end] as const);
+      expect(places.every(([start], at) => at === 0 || start >= places[at - 1]![1])).toBe(true);
+    },
+  );
+
+  it('joins no number over a space in code', () => {
+    expect(shown('3.2.<code> </code>1')).toEqual(['3.2. 1']);
+  });
+
   it('keeps the law of lengths, and passages in order, for any page', () => {
     fc.assert(
       fc.property(pages, html => {
