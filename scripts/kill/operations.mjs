@@ -40,18 +40,25 @@ export function run(folder, args) {
   });
 }
 
-/** Lays out the start of every operation below a folder: { name, args, start }. */
+/** Lays out the start of every operation below a folder: { name, args, start }. What several begin with is done once. */
 export function layOut(folder) {
-  return OPERATIONS.map(({ name, before, args }, at) => {
-    const start = join(folder, `start-${at}`);
-    mkdirSync(start);
-    writeTables(start);
-    for (const done of before) {
-      const { status, stderr } = run(start, done);
-      if (status !== 0) throw new Error(`${done.join(' ')} ended with ${status}: ${stderr}`);
+  const made = new Map();
+  const after = before => {
+    const key = JSON.stringify(before);
+    if (made.has(key)) return made.get(key);
+    const start = join(folder, `start-${made.size}-of-${before.length}`);
+    if (before.length === 0) {
+      mkdirSync(start);
+      writeTables(start);
+    } else {
+      cpSync(after(before.slice(0, -1)), start, { recursive: true });
+      const { status, stderr } = run(start, before.at(-1));
+      if (status !== 0) throw new Error(`${before.at(-1).join(' ')} ended with ${status}: ${stderr}`);
     }
-    return { name, args, start };
-  });
+    made.set(key, start);
+    return start;
+  };
+  return OPERATIONS.map(({ name, before, args }) => ({ name, args, start: after(before) }));
 }
 
 /** A copy of an operation's start to work on. */
