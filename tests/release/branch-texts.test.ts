@@ -8,6 +8,7 @@ import { readCrosswalk } from '../../src/commands/reading/read-crosswalk.ts';
 import { traceNumber } from '../../src/commands/reading/trace-number.ts';
 import { releaseGate } from '../../src/commands/releasing/release-gate.ts';
 import { isPair } from '../../src/content/links/marks.ts';
+import { tellTrace } from '../../src/content/links/tell.ts';
 import type { WrittenOperation } from '../../src/format/operation-lines.ts';
 import { catalogWithDraft } from './small-catalog.ts';
 
@@ -46,6 +47,8 @@ it('a number is traced in the branch that was named, and the branch says where i
   const keeps = { title: 'Gutters', text: 'Set gutters.' };
   const gives = [{ level: 2, parent: 'w1', number: '1.3', title: 'Pipes', text: 'Set pipes.' }];
   const { catalog } = await branchWith({ op: 'split', id: '1.1', keeps, gives } as unknown as WrittenOperation);
+  const told = (await traceNumber(catalog, { number: '1.2', edition: 'roofs' })).map(tellTrace);
+  expect(told).toEqual([['1.2 "Pipes" stands in 2030, a draft.', expect.stringMatching(/^It comes from 1\.1 /)]]);
   const traced = async (edition: string) =>
     (await traceNumber(catalog, { number: '1.2', edition })).map(t => [
       t.entry.title,

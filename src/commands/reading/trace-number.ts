@@ -43,7 +43,8 @@ export async function traceNumber(catalog: Catalog, request: TraceRequest): Prom
     for (let at = 1; at < line.length; at++) steps.push(await readStep(line[at]!));
     const replaces = headers.find(h => h.name === name)?.replaces;
     const before = replaces ? await readStep(name) : undefined;
-    for (const entry of found) traces.push(traceItem(name, entry, steps, before, request.type));
+    const draft = index.header.state === 'draft' ? { draft: true as const } : {};
+    for (const entry of found) traces.push({ ...traceItem(name, entry, steps, before, request.type), ...draft });
   }
   if (traces.length > 0) return traces;
   const nearest = nearestNames(request.number, numbers);

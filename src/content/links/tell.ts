@@ -13,7 +13,10 @@ export function nameOf(entry: Entry): string {
 /** What became of an item, as sentences a crew lead can read, one for each step on its way. */
 export function tellTrace(trace: Trace): string[] {
   const sentences = trace.hops.map(tellHop);
-  if (trace.hops.length === 0) sentences.push(`${nameOf(trace.entry)} stands in ${trace.edition}, the newest edition.`);
+  if (trace.hops.length === 0)
+    sentences.push(
+      `${nameOf(trace.entry)} stands in ${trace.edition}, ${trace.draft ? 'a draft' : 'the newest edition'}.`,
+    );
   const sources = trace.origin?.sources ?? [];
   if (trace.hops.length === 0 && trace.origin) {
     sentences.push(

@@ -46,6 +46,8 @@ export interface Hop {
 /** The life of an item from one edition on. */
 export interface Trace {
   readonly edition: string;
+  /** The edition is a draft: nothing of it is published. */
+  readonly draft?: true;
   readonly entry: Entry;
   readonly hops: readonly Hop[];
   /** The edition that the trace ends in. */
