@@ -5,8 +5,11 @@ import { type DraftState, linksOf } from '../../src/editing/draft-state.ts';
 import { mergeDrafts } from '../../src/editing/merging/merge-drafts.ts';
 import type { Side } from '../../src/editing/merging/three-way.ts';
 import { recordOf } from '../../src/editing/records.ts';
+import type { LineageRecord } from '../../src/model/crosswalk.ts';
+import { endingsOf } from '../../src/model/endings.ts';
 import { CONTENT_FIELDS } from '../../src/model/item.ts';
 import type { Operation } from '../../src/model/operation.ts';
+import { placesOf } from '../../src/model/places.ts';
 import { choice, DOER, smallDraft, work } from './small-draft.ts';
 
 const base = smallDraft();
@@ -20,6 +23,16 @@ const sorted = (state: DraftState) => ({
   ...state,
   lineage: [...state.lineage].sort((a, b) => (JSON.stringify(a) < JSON.stringify(b) ? -1 : 1)),
 });
+
+/** Why an old item ends, by type; of one that ends as a whole for every type that it had. */
+function endsByType(record: LineageRecord): Map<string, string> {
+  const had = (id: string) => placesOf(base.older!.settings, base.older!.items).types(id);
+  return new Map(
+    endingsOf(record).flatMap(({ types = had(record.from!), ...said }) =>
+      types.map(t => [t, JSON.stringify(said)] as const),
+    ),
+  );
+}
 
 /** Everything that a side did to the base, as ids of which the merged draft no longer says what the side says. */
 function deeds(start: DraftState, side: DraftState, merged: DraftState): string[] {
@@ -40,6 +53,11 @@ function deeds(start: DraftState, side: DraftState, merged: DraftState): string[
     for (const heir of mine!.heirs) {
       if (was!.heirs.some(h => h.to === heir.to)) continue;
       if (!both!.heirs.some(h => h.to === heir.to)) lost.push(id, heir.to);
+    }
+    // What a side said of why a type ends: another reason in its place, or none, is a deed undone.
+    const [wasEnds, myEnds, bothEnds] = [was, mine, both].map(r => endsByType(r!));
+    for (const [type, said] of myEnds!) {
+      if (said !== wasEnds!.get(type) && said !== bothEnds!.get(type)) lost.push(id);
     }
     if (mine!.note && mine!.note !== was!.note && !both!.note?.includes(mine!.note)) lost.push(id);
   }
