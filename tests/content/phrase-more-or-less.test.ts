@@ -111,3 +111,42 @@ describe('what may be done', () => {
     expect(compareTexts(from, to).duty).toBe('same');
   });
 });
+
+describe('values and cases', () => {
+  it.each([
+    ['Frames shall be bolted at four points.', 'Frames shall be bolted at two points.', 'relaxed'],
+    ['Soak at 90 °C for at least 3 min.', 'Soak for at least 3 min at 90 °C.', 'same'],
+    ['Oil the chain at intervals not exceeding six months.', 'Oil the chain at least every six months.', 'same'],
+    ['Hoses shall be replaced after 4 years.', 'Hoses shall be replaced after 6 years.', 'relaxed'],
+    [
+      'Samples shall be read within 24 hours of receipt by two methods.',
+      'Samples shall be read within 24 hours of receipt.',
+      'relaxed',
+    ],
+    ['The drum shall hold 40 rubs when tested to sheet 7.', 'The drum shall hold 40 rubs.', 'relaxed'],
+    [
+      'Covers shall be fitted if it rains and sand is forecast.',
+      'Covers shall be fitted if it rains or sand is forecast.',
+      'stricter',
+    ],
+    [
+      'Light shall not exceed 50 lux, and heat shall not exceed 20 °C.',
+      'Light shall not exceed 50 lux, or heat shall not exceed 20 °C.',
+      'relaxed',
+    ],
+    ['Restore a randomly chosen set.', 'Restore a chosen set.', 'relaxed'],
+    ['Fuel shall be dry plant material such as hay or straw.', 'Fuel shall be dry plant material.', 'same'],
+    [
+      'Remove power after the pilot has confirmed it by hand signal or radio.',
+      'Remove power after the pilot has confirmed it by radio.',
+      'stricter',
+    ],
+    [
+      'Carts shall be guided by a marshaller at walking pace.',
+      'Carts shall move at walking pace; a marshaller may guide them.',
+      'unclear',
+    ],
+  ])('%s / %s: %s', (from, to, duty) => {
+    expect(compareTexts(from, to).duty).toBe(duty);
+  });
+});

@@ -120,8 +120,9 @@ function limitsTrigger(reading: Reading, atoms: readonly Atom[]): boolean {
 function isEnd(reading: Reading, at: number): boolean {
   const segment = reading.segments.find(s => at >= s.first && at < s.next);
   if (!segment) return false;
-  const opener = lowAt(reading, segment.first);
-  return /^(?:until|till|once)$/.test(opener) || (opener === 'after' && lowAt(reading, segment.first + 1) === 'the');
+  const start = segment.only ? segment.first + 1 : segment.first;
+  const opener = lowAt(reading, start);
+  return /^(?:until|till|once)$/.test(opener) || (opener === 'after' && lowAt(reading, start + 1) === 'the');
 }
 
 function isExample({ tokens }: Reading, at: number): boolean {
@@ -204,7 +205,7 @@ function narrowsObject(reading: Reading, atoms: readonly Atom[]): boolean {
   const bound = atoms.find(a => a.quantity?.open);
   if (bound && /^(NOUN|PROPN)$/.test(reading.tags[bound.first - 1] ?? '')) return !setsObject(reading, bound.first);
   if (atoms.some(a => PERIODS.has(lowAt(reading, a.first)))) return true;
-  if (usesObject(reading, first)) return false;
+  if (usesObject(reading, first) || /^(?:by|with|using|without)$/.test(lowAt(reading, first))) return false;
   // "on a randomly chosen set": how, wherever it stands.
   if (atoms.every(a => reading.tags[a.first] === 'ADV' && lowAt(reading, a.first).endsWith('ly'))) return false;
   // "of felt 6 mm thick"

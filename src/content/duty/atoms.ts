@@ -41,7 +41,7 @@ const JOINTS = new Set(['and', 'or']);
 /** Articles, forms of "be" and modal verbs are left out: the force of a clause is read from its grammar. */
 export const atomsOf = remembered(takenApart);
 
-function takenApart({ tokens, quantities, meanings }: Reading): readonly Atom[] {
+function takenApart({ tokens, quantities, meanings, segments }: Reading): readonly Atom[] {
   const atoms: Atom[] = [];
   const measured = new Set(quantities.map(q => q.dimension));
   const begins = new Map(quantities.map(q => [q.spanFirst, q]));
@@ -50,6 +50,12 @@ function takenApart({ tokens, quantities, meanings }: Reading): readonly Atom[] 
     if (quantity && quantity.spanNext > at) {
       atoms.push({ key: `#${quantity.dimension}`, kind: 'quantity', first: at, next: quantity.spanNext, quantity });
       at = quantity.spanNext;
+      continue;
+    }
+    // "in the event of", "on condition that": the segment says so.
+    const opened = segments.find(s => s.kind === 'condition' && s.opener > 1 && s.first === at);
+    if (opened) {
+      at += opened.opener;
       continue;
     }
     const idle = idleEnd(tokens, at);

@@ -44,7 +44,7 @@ export function forceEvidence(from: Reading, to: Reading, rewritten: boolean): E
   const found: Evidence[] = [];
   for (const [a, b] of pairedClauses(from, to)) {
     const [x, y] = [a.force, b.force];
-    if (rewritten && deedsDiffer(from, a, to, b)) continue;
+    if (deedsDiffer(from, a, to, b)) continue;
     const [noX, noY] = [x.negated && !isBound(from, a), y.negated && !isBound(to, b)];
     const words = { from: forceWords(from, a), to: forceWords(to, b) };
     if (noX === noY) {

@@ -1,8 +1,9 @@
 import type { Evidence } from '../../model/duty-evidence.ts';
 import { isEmptyWord } from '../reading/empty-words.ts';
 import { isForceWord } from '../reading/force.ts';
+import { idleEnd } from '../reading/phrases.ts';
 import { isParticle, PLAIN } from '../reading/plain-verbs.ts';
-import type { Reading } from '../reading/reading.ts';
+import { type Reading, said } from '../reading/reading.ts';
 import { spelled, writtenOut } from '../reading/spelling.ts';
 import { clauseAt, isBound } from './role.ts';
 import { isAnaphor } from './segment-evidence.ts';
@@ -32,6 +33,10 @@ export function leftOut(from: Reading, to: Reading): Evidence[] {
   if ((oneOr === '') !== (otherOr === '')) {
     return [{ direction: 'unclear', what: 'an "or" in one text only', from: oneOr, to: otherOr }];
   }
+  const [leave, otherLeave] = [leaveIn(from), leaveIn(to)];
+  if ((leave === '') !== (otherLeave === '')) {
+    return [{ direction: 'unclear', what: 'leave in one text only', from: leave, to: otherLeave }];
+  }
   const [gone, come] = [only(from, to), only(to, from)];
   if ((gone.length === 0) === (come.length === 0)) return [];
   const isTold = gone.length > 0 ? gone.some(w => tells(from, to, w)) : come.some(w => tells(to, from, w));
@@ -48,6 +53,18 @@ function orsIn(reading: Reading): string {
     (t, i) => t.low === 'or' && !isDenied(reading, i) && !quantities.some(q => i >= q.spanFirst && i < q.spanNext),
   );
   return at < 0 ? '' : text.slice(tokens[Math.max(0, at - 1)]!.start, tokens[Math.min(tokens.length - 1, at + 1)]!.end);
+}
+
+/** "a marshaller may guide them" where the other text says "guided by a marshaller". */
+function leaveIn(reading: Reading): string {
+  const clause = reading.clauses.find(
+    ({ force, main }) =>
+      force.kind === 'may' &&
+      force.at !== undefined &&
+      reading.tokens[force.at]!.low === 'may' &&
+      !main.some(at => reading.tokens[at]!.low === 'only'),
+  );
+  return clause ? said(reading, clause) : '';
 }
 
 function isDenied(reading: Reading, at: number): boolean {
@@ -85,11 +102,15 @@ function written(reading: Reading): Word[] {
       q =>
         (at >= q.spanFirst && at < q.spanNext) ||
         (at === q.spanFirst - 1 && tokens[at]!.low === 'at') ||
+        (at >= q.spanFirst - 3 && at < q.spanFirst && /^(?:at|intervals?)$/.test(tokens[at]!.low)) ||
         (at < q.spanFirst && tokens[at]!.low === 'not' && isBound(reading, clauseAt(reading, at)!)) ||
         (at === q.spanNext && /^(?:cent(?:re|er)s?|apart|spacing|intervals?)$/.test(tokens[at]!.low)),
     );
+  const idle = new Set(
+    tokens.flatMap((_, at) => Array.from({ length: (idleEnd(tokens, at) ?? at) - at }, (_, i) => at + i)),
+  );
   return tokens.flatMap(({ kind, low }, at) =>
-    kind === 'word' && !SPARED.has(low) && !isForceWord(low) && !measured(at)
+    kind === 'word' && !idle.has(at) && !SPARED.has(low) && !isForceWord(low) && !measured(at)
       ? writtenOut(low).map(word => ({ low: spelled(word), at }))
       : [],
   );

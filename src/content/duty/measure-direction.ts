@@ -26,6 +26,8 @@ const LASTING = stems(
 );
 const ENDING = stems('expire expires lapse end ends lock close closes stop shut log cut switch respond alarm');
 const UPKEEP = stems('replace renew change discard inspect check recheck service retighten clean lubricate grease');
+/** "fixed at four points": how many places, no count at which something begins. */
+const PLACES = /^(?:points?|places?|locations?|positions?|ends?|sides?|levels?|corners?|heights?|stations?|spots?)$/;
 const TRIGGERS = new Set(['after', 'at', 'on', 'upon', 'when', 'once', 'if', 'reaches', 'exceeds']);
 
 /** Whether a changed quantity asks for more or less: from comparator, place and subject, never from the bigger number. */
@@ -156,7 +158,11 @@ function moreIsStricter(reading: Reading, q: Quantity, role: Role): boolean | un
   // "expire after 30 minutes"
   if (time && before === 'after' && role !== 'condition' && (has(ENDING) || has(UPKEEP))) return false;
   if (time && role === 'timing' && before === 'for' && has(LASTING)) return true;
-  if (role === 'condition' || role === 'timing' || (TRIGGERS.has(before) && q.dimension === 'count')) {
+  if (
+    role === 'condition' ||
+    role === 'timing' ||
+    (TRIGGERS.has(before) && q.dimension === 'count' && !PLACES.test(behind[0] ?? ''))
+  ) {
     return q.dimension === 'count' ? false : undefined;
   }
   if (time) return before === 'for' || has(LASTING) ? true : undefined;

@@ -36,13 +36,13 @@ const ADDED: Readonly<Record<Segment['kind'], Duty | undefined>> = {
 export function segmentEvidence(from: Reading, to: Reading): Evidence[] {
   const acts = [...actsGone(from, to, 'dropped'), ...actsGone(to, from, 'added')];
   const gone = segmentsOnlyIn(from, to).flatMap(segment => {
-    if (actOf(from, segment, to) || isAnaphor(from, segment)) return [];
+    if (actOf(from, segment, to) || isAnaphor(from, segment) || isInPurpose(from, segment)) return [];
     const direction = effect(from, segment);
     const what = `${segment.kind === 'soft' ? 'leave to judgement' : segment.kind} dropped`;
     return direction ? [{ direction: opposite(direction), what, from: said(from, segment), to: '' }] : [];
   });
   const come = segmentsOnlyIn(to, from).flatMap(segment => {
-    if (actOf(to, segment, from)) return [];
+    if (actOf(to, segment, from) || isInPurpose(to, segment)) return [];
     const direction = effect(to, segment);
     const what = `${segment.kind === 'soft' ? 'leave to judgement' : segment.kind} added`;
     return direction ? [{ direction, what, from: '', to: said(to, segment) }] : [];
@@ -61,6 +61,10 @@ export function segmentEvidence(from: Reading, to: Reading): Evidence[] {
   }
   return [...gone, ...come, ...acts];
 }
+
+/** "so that it stops when it is opened": the case belongs to the purpose. */
+const isInPurpose = ({ segments }: Reading, { kind, first }: Segment) =>
+  kind === 'condition' && segments.some(s => s.kind === 'purpose' && s.next === first);
 
 /** "Where this is not possible, …" went with the sentence that it points to, of which something else is told. */
 export const isAnaphor = ({ tokens }: Reading, { kind, first, opener }: Segment) =>

@@ -1,6 +1,7 @@
 import type { Duty } from '../../model/crosswalk.ts';
 import type { Evidence } from '../../model/duty-evidence.ts';
 import { sameValue } from '../quantities/same-value.ts';
+import { isNear } from '../reading/near-words.ts';
 import { isParticle, PLAIN } from '../reading/plain-verbs.ts';
 import { type Reading, said } from '../reading/reading.ts';
 import type { Segment } from '../reading/segments.ts';
@@ -91,6 +92,10 @@ function ofHunk(from: Reading, to: Reading, hunk: Hunk): Evidence[] {
   const code = codeDirection(from, to, out, come);
   if (code) return [...found, { direction: code, what: 'value changed', ...words }];
   let [lost, won] = [out.filter(counts), come.filter(counts)];
+  const isJoining = (reading: Reading, atoms: readonly Atom[]) =>
+    atoms.length === 1 && /^(?:ADP|SCONJ|ADV)$/.test(reading.tags[atoms[0]!.first] ?? '');
+  // "once" for "after"; a verb or noun for another is more often meant.
+  if (isJoining(from, lost) && isJoining(to, won) && isNear(lost[0]!.key, won[0]!.key)) return found;
   // "hold" for "lay" is another deed.
   if ((lost.length === 0 || won.length === 0) && isNeeded(from, lost) && isNeeded(to, won)) [lost, won] = [[], []];
   // "and by 800 mm where sheep graze": the value that is gone here is still stated.
@@ -101,7 +106,9 @@ function ofHunk(from: Reading, to: Reading, hunk: Hunk): Evidence[] {
       const [before, at] = [out, come].map(atoms => atoms.find(a => a.kind === 'joint')!.first) as [number, number];
       // "… shall not exceed 50 lux, or the time shall not …" joins two demands, whatever they forbid.
       const joinsClauses = to.clauses.some(c => c.first === at || c.first === at + 1);
-      const isCase = roleAt(to, at) !== 'duty' || roleAt(from, before) !== 'duty';
+      // "before leaving and after returning": two times, both asked for.
+      const areTimes = /^(?:before|after|on|upon)$/.test(lowAt(to, at + 1));
+      const isCase = !areTimes && (roleAt(to, at) !== 'duty' || roleAt(from, before) !== 'duty');
       const isTurned = !joinsClauses && (bindingOf(to, clauseAt(to, at)) === 'ban' || isCase);
       found.push({ direction: isTurned ? opposite(joint) : joint, what: 'joint of a list changed', ...words });
     }
@@ -109,6 +116,10 @@ function ofHunk(from: Reading, to: Reading, hunk: Hunk): Evidence[] {
   }
   if (lost.length === 0 || won.length === 0) {
     const [reading, atoms] = won.length === 0 ? [from, out] : [to, come];
+    const isRelation = [...lost, ...won].every(a => a.kind === 'word' && RELATIONS.has(lowAt(reading, a.first)));
+    if (isRelation && jointBeside(reading, atoms) === undefined) {
+      return [...found, { direction: 'unclear', what: won.length === 0 ? 'words left out' : 'words put in', ...words }];
+    }
     if (isBareVerb(reading, atoms) && !isOwnSentence(reading, won.length === 0 ? to : from, atoms)) {
       return [...found, { direction: 'unclear', what: won.length === 0 ? 'verb dropped' : 'verb added', ...words }];
     }
@@ -180,6 +191,9 @@ export function isBareVerb(reading: Reading, atoms: readonly Atom[]): boolean {
   const isJoined = /^(?:and|or)$/.test(tokens[before]?.low ?? '') || jointBeside(reading, atoms) !== undefined;
   return atoms.filter(counts).every(isVerb) && !isJoined;
 }
+
+/** "after", "away", "against" alone: how the others hang together, which other words may say. */
+const RELATIONS = new Set('before after against away upon once along across past around over off out'.split(' '));
 
 /** "The kiln shall be vented." that went: nothing but its verb is new, and there is a sentence less. */
 function isOwnSentence(reading: Reading, other: Reading, atoms: readonly Atom[]): boolean {

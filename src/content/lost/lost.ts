@@ -155,7 +155,12 @@ function states(heir: Quantity, old: Quantity): boolean {
   const [now, was] = [figure(heir), figure(old)];
   if (Math.abs(now - was) > 1e-4 * Math.max(Math.abs(now), Math.abs(was))) return false;
   const met = (q: Quantity) => q.low === q.high || q.kind === 'interval' || q.kind === 'tolerance';
-  return met(old) || (heir.open !== old.open && !met(heir)) || heir.kind === 'tolerance';
+  return (
+    met(old) ||
+    (heir.kind === 'interval' && old.comparator === 'max') ||
+    (heir.open !== old.open && !met(heir)) ||
+    heir.kind === 'tolerance'
+  );
 }
 
 /** Between two values; their difference is no figure that a single one could state. */

@@ -1,4 +1,5 @@
 import type { Token } from '../reading/tokens.ts';
+import { numberAt } from './numbers.ts';
 
 /**
  * How a value bounds what it measures. `over` and `under` leave the value itself out (more than 5); `about` is a value
@@ -198,6 +199,8 @@ function behind(tokens: readonly Token[], next: number): ReadComparator | undefi
       return tokens[at + 1]?.kind === 'word' && third !== '' && at > next
         ? undefined
         : { comparator: 'max', from: at, to: at };
+    // "at 90 °C for at least 3 min": the bound of the next value.
+    if (low === 'at' && numberAt(tokens, at + 2)) return undefined;
     if (low === 'at' && after === 'least') return { comparator: 'min', from: at, to: at + 1 };
     if (low === 'at' && after === 'the' && third.endsWith('est'))
       return { comparator: SMALLEST.has(third) ? 'min' : 'max', from: at, to: at + 2 };
@@ -226,10 +229,13 @@ function farBehind(tokens: readonly Token[], next: number): ReadComparator | und
 function farBefore(tokens: readonly Token[], first: number): ReadComparator | undefined {
   for (let at = first - 1; at >= 0 && at > first - 16; at--) {
     const { low, kind } = tokens[at]!;
-    if (low === 'minimum' || low === 'min' || low === 'smallest' || low === 'least') return { comparator: 'min' };
+    // "at least 3 min at 134 °C": minutes.
+    const isMinutes = low === 'min' && tokens[at - 1]?.kind === 'number';
+    if (low === 'minimum' || (low === 'min' && !isMinutes) || low === 'smallest' || low === 'least')
+      return { comparator: 'min' };
     if (low === 'maximum' || low === 'max' || low === 'largest' || low === 'most') return { comparator: 'max' };
     if (low === 'exceed' || low === 'exceeding')
-      return at > first - 6 ? { comparator: negatedFar(tokens, at) === undefined ? 'over' : 'max' } : undefined;
+      return at > first - 8 ? { comparator: negatedFar(tokens, at) === undefined ? 'over' : 'max' } : undefined;
     if (low === ':' && at === first - 1) continue; // "maximum distance: 30 m"
     if (kind === 'number' || low === ',' || low === ';' || low === '.' || low === ':' || low === 'and' || low === 'or')
       return undefined;
