@@ -3,8 +3,8 @@ import { appendFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { fsck, nativeGit, temporaryFolder } from '../store/temp-catalog.ts';
-import { fishplate, MAIN } from './run-cli.ts';
-import { fishplateHere } from './run-here.ts';
+import { MAIN } from './run-cli.ts';
+import { fishplateIn as fishplate, fishplateHere } from './run-here.ts';
 
 const OLD = `number,level,parent,title,text
 1,Part,,Storage,
@@ -57,7 +57,7 @@ describe('a native git merge of two people’s work on a draft', () => {
       1,
       expect.stringMatching(/^items\//),
     ]);
-    const finished = fishplate(work, 'draft', 'merge', '--finish');
+    const finished = await fishplate(work, 'draft', 'merge', '--finish');
     expect(finished).toMatchObject({ status: 0, stdout: expect.stringMatching(/^Merged by items/) });
     nativeGit(work, 'add', '-A');
     nativeGit(work, 'commit', '-qm', 'Merge');
@@ -73,18 +73,18 @@ describe('a native git merge of two people’s work on a draft', () => {
       [['reword', '1.1.1', '--text', 'Theirs.']],
     );
     const before = nativeGit(work, 'status', '--porcelain');
-    const told = fishplate(work, 'draft', 'merge', '--finish');
+    const told = await fishplate(work, 'draft', 'merge', '--finish');
     expect([told.status, told.stdout]).toEqual([
       1,
       expect.stringContaining('both changed its text, to "Ours." and to "Theirs."'),
     ]);
     expect(nativeGit(work, 'status', '--porcelain')).toBe(before);
-    expect(fishplate(work, 'draft', 'merge', '--finish', '--theirs', '1.1.1').status).toBe(0);
+    expect((await fishplate(work, 'draft', 'merge', '--finish', '--theirs', '1.1.1')).status).toBe(0);
     nativeGit(work, 'add', '-A');
     nativeGit(work, 'commit', '-qm', 'Merge');
     nativeGit(work, 'push', '-q', 'origin', 'draft/2030');
     expect((await run('draft', 'show', '1.1.1')).stdout).toContain('Theirs.');
-    expect(fishplate(work, 'draft', 'merge', '--finish')).toMatchObject({
+    expect(await fishplate(work, 'draft', 'merge', '--finish')).toMatchObject({
       status: 2,
       stderr: expect.stringMatching(/^fishplate: No merge is going on in .*; begin one with: git merge BRANCH\n$/),
     });
