@@ -163,7 +163,12 @@ function numberAsk(
 ): Ask[] {
   if (request.columns?.number !== undefined) return [];
   const taken = columns.number!.at;
-  const covered = sample.map(cells => cells.map((cell, at) => (at === taken ? '' : cell)));
+  // A quantity is the number of a chapter too; it counts only where the numbers themselves are as plain.
+  const isPlain = (cell: string) => /^\s*\d+\s*$/.test(cell);
+  const filled = sample.map(cells => cells[taken] ?? '').filter(cell => cell.trim() !== '');
+  const plainToo = filled.filter(isPlain).length > filled.length / 2;
+  const covers = (cell: string, at: number) => at === taken || (isPlain(cell) && !plainToo);
+  const covered = sample.map(cells => cells.map((cell, at) => (covers(cell, at) ? '' : cell)));
   const own = shareIn(way, { header, sample }, request);
   try {
     const { number } = findColumns(

@@ -52,6 +52,7 @@ describe('a page carries', () => {
     async path => {
       const before = (await ask(path)) as CarriedJobs;
       expect(before.kind).toBe('jobs');
+      expect(before.asks.map(a => a.sentence)).toEqual([]);
       const out = join(folder, basename(path));
       const again = { input: join(CATALOG, path), out, others: async () => others };
       await carryJobs(testPorts(), main.joint, main.marks, again);

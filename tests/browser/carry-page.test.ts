@@ -271,6 +271,26 @@ describe.skipIf(!built || chromiumPath === undefined)(
       }
     });
 
+    it('says of a number that is typed whether the edition has it, and takes an empty one for no answer', async () => {
+      const page = await open();
+      await give(page, 'jobs/upper-vale.csv');
+      const first = page.locator('.case').first();
+      const typed = first.getByRole('textbox', { name: /^Another number/ });
+      await typed.fill('9.9.9');
+      await typed.blur();
+      expect(await first.locator('.lacks').textContent()).toBe(
+        '9.9.9 is no number of 2024, or not of one thing alone.',
+      );
+      expect(await first.locator('.stands').textContent()).toBe('9.9.9: no such number');
+      await typed.fill('3.1.1.1');
+      expect(await first.locator('.lacks').textContent()).toBe('');
+      expect(await first.locator('.stands').textContent()).toBe('→ 3.1.1.1');
+      await typed.fill('');
+      expect(await first.locator('.stands').textContent()).toBe('open');
+      expect(await page.locator('#decide .says').textContent()).toContain('None is decided yet.');
+      await page.context().close();
+    });
+
     it('prints every case that is shown with both texts, answered or to be ticked', async () => {
       const page = await open();
       await give(page, 'jobs/upper-vale.csv');

@@ -60,16 +60,27 @@
     const [answer, heir, because, by] = kept.cells.slice(-4);
     return { answer, heir, because, by };
   };
+  /** What of a typed number the newer edition does not have, or has more than once. */
+  const counts = new Map();
+  for (const { number } of data.to.entries) counts.set(number, (counts.get(number) ?? 0) + 1);
+  const lacking = heir =>
+    heir
+      .split('|')
+      .map(number => number.trim())
+      .filter(number => number !== '' && number !== to && counts.get(number) !== 1)
+      .join(', ');
+  const isDecided = question => given(question).answer !== '' && lacking(given(question).heir) === '';
   const standsAs = question => {
     const { answer, heir } = given(question);
     if (answer === '') return 'open';
-    if (answer === 'carry') return `→ ${heir.replaceAll(' | ', ', ') || 'no number yet'}`;
+    if (answer === 'carry') return lacking(heir) === '' ? `→ ${heir.replaceAll(' | ', ', ') || 'all that is offered'}` : `${heir}: no such number`;
     return answer === 'stay' ? `stays ${cell(question, 'edition')}` : 'taken out';
   };
   const decide = (question, { answer, heir, because }) => {
     const key = keyOf(question.cells);
     const cells = [...question.cells.slice(0, -4), answer, answer === 'carry' ? heir.trim() : '', because.trim(), ''];
-    if (answer === '') answers.delete(key);
+    // Carried to nothing would mean: to all that is offered.
+    if (answer === '' || (answer === 'carry' && cells.at(-3) === '')) answers.delete(key);
     else answers.set(key, { cells, on: today() });
     changed = true;
     keep();
@@ -79,7 +90,7 @@
 
   const mark = made => {
     made.state.textContent = standsAs(made.question);
-    made.details.classList.toggle('decided', given(made.question).answer !== '');
+    made.details.classList.toggle('decided', isDecided(made.question));
   };
   const oneCase = (question, at) => {
     const edition = cell(question, 'edition');
@@ -165,8 +176,17 @@
       other.setAttribute('aria-label', `Another number for ${numberOf(question)}`);
       const isOther = choice.answer === 'carry' && ![all, ...heirs.map(h => h.number)].includes(choice.heir);
       if (isOther) other.value = choice.heir;
-      const radio = way('carry', () => other.value, [`${write} another number: `, other], isOther);
+      const lacks = element('span', '', 'lacks');
+      const radio = way('carry', () => other.value, [`${write} another number: `, other, lacks], isOther);
+      const judge = () => {
+        const unknown = lacking(other.value);
+        other.setAttribute('aria-invalid', String(unknown !== ''));
+        lacks.textContent = unknown === '' ? '' : `${unknown} is no number of ${to}, or not of one thing alone.`;
+      };
+      judge();
+      other.addEventListener('change', judge);
       other.addEventListener('input', () => {
+        if (lacks.textContent !== '') judge();
         radio.checked = true;
         radio.dispatchEvent(new Event('change'));
       });
@@ -208,7 +228,7 @@
 
   const tell = () => {
     const { questions } = told;
-    const decided = questions.filter(q => given(q).answer !== '');
+    const decided = questions.filter(isDecided);
     const what = isJobs() ? 'open lines of its case' : 'places of its case';
     const done = decided.length === 0 ? 'None is decided yet.' : `Decided: ${decided.length.toLocaleString('en')}, with ${units(sum(decided))}.`;
     byId('decide').querySelector('.says').textContent = `${counted(questions.length, 'case', 'cases')} with ${units(sum(questions))}, the largest first; an answer holds for all ${what}. ${done}`;
@@ -250,7 +270,7 @@
       onChange = told;
     },
     /** How many questions of the file have no answer. */
-    open: () => told.questions.filter(q => given(q).answer === '').length,
+    open: () => told.questions.filter(q => !isDecided(q)).length,
     isChanged: () => changed,
     /** The rows with a name, as the questionnaire has them. */
     rows: () => [...answers.values()].map(a => a.cells).filter(cells => cells.at(-1) !== ''),
