@@ -47,7 +47,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
     'store',
     'databases',
   ],
-  browser: ['commands', 'model', 'crosswalk', 'carryover', 'documents', 'tables', 'office'],
+  browser: ['commands', 'model', 'citing', 'crosswalk', 'carryover', 'documents', 'tables', 'office'],
   web: ['commands', 'model', 'pictures', 'release'],
   cli: ['commands', 'model', 'web', 'store', 'databases', 'content', 'crosswalk', 'exports', 'carryover', 'release'],
 };
