@@ -1,4 +1,5 @@
-import { spawnSync } from 'node:child_process';
+import { fork, spawnSync } from 'node:child_process';
+import { once } from 'node:events';
 import {
   chmodSync,
   chownSync,
@@ -11,7 +12,7 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, onTestFinished } from 'vitest';
 import { openForWriting } from '../../src/store/open.ts';
 import { MAIN } from '../cli/run-cli.ts';
 import { fishplateIn as fishplate } from '../cli/run-here.ts';
@@ -139,21 +140,20 @@ describe('a place that is read-only', () => {
     cpSync(dir, home, { recursive: true });
     for (const path of [home, join(place, '..')]) chmodSync(path, 0o755);
     chownSync(home, NOBODY, NOBODY);
+    const env = { ...process.env, FISHPLATE_AUTHOR: 'Nobody', HOME: home };
+    const other = fork(OTHER_USER, { cwd: home, env, uid: NOBODY, gid: NOBODY, execArgv: [] });
+    onTestFinished(() => void other.kill());
     await ask(place, works, async (...args) => {
-      const env = { ...process.env, FISHPLATE_AUTHOR: 'Nobody', HOME: home };
-      const { status, stderr } = spawnSync(process.execPath, [MAIN, '--quiet', ...args], {
-        cwd: home,
-        env,
-        uid: NOBODY,
-        gid: NOBODY,
-        encoding: 'utf8',
-      });
-      return { status, stderr };
+      const answered = once(other, 'message');
+      other.send(args);
+      const [answer] = await Promise.race([answered, once(other, 'exit').then(() => ['the process has ended'])]);
+      return answer;
     });
   });
 });
 
 const NOBODY = 65534;
+const OTHER_USER = join(import.meta.dirname, 'other-user.mjs');
 
 /** Why the command cannot be run as another user here; undefined where it can. */
 function whyNoOtherUser(): string | undefined {
