@@ -68,8 +68,8 @@ export function chooseSheet(workbook: Workbook, name?: string) {
   throw new CatalogError('BadTable', `${file} is empty; it needs a header line and at least one row.`, { file });
 }
 
-/** A day in words of digits: 2026-03-04, 4.3.2026, 04/03/26. */
-const DAY = /^\d{4}-\d\d-\d\d|^\d{1,2}[./]\d{1,2}[./]\d{2,4}$/;
+/** A day in words of digits: 2026-03-04, 4.3.2026, 04/03/26. With a year of two digits behind dots it is a number, 3.4.10. */
+const DAY = /^\d{4}-\d\d-\d\d|^\d{1,2}[./]\d{1,2}[./]\d{4}$|^\d{1,2}\/\d{1,2}\/\d{2}$/;
 
 /** What a spreadsheet may have done to cells, and what a reader does not see. */
 export function sheetFindings(file: string, sheet: Sheet, header: SheetHeader): readonly Finding[] {
