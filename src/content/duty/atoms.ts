@@ -44,6 +44,7 @@ export const atomsOf = remembered(takenApart);
 function takenApart({ tokens, quantities, meanings, segments }: Reading): readonly Atom[] {
   const atoms: Atom[] = [];
   const measured = new Set(quantities.map(q => q.dimension));
+  const openers = new Map(segments.flatMap(s => (s.kind === 'condition' && s.opener > 1 ? [[s.first, s.opener]] : [])));
   const begins = new Map(quantities.map(q => [q.spanFirst, q]));
   for (let at = 0; at < tokens.length; ) {
     const quantity = begins.get(at);
@@ -53,9 +54,9 @@ function takenApart({ tokens, quantities, meanings, segments }: Reading): readon
       continue;
     }
     // "in the event of", "on condition that": the segment says so.
-    const opened = segments.find(s => s.kind === 'condition' && s.opener > 1 && s.first === at);
-    if (opened) {
-      at += opened.opener;
+    const opened = openers.get(at);
+    if (opened !== undefined) {
+      at += opened;
       continue;
     }
     const idle = idleEnd(tokens, at);

@@ -106,9 +106,10 @@ function written(reading: Reading): Word[] {
         (at < q.spanFirst && tokens[at]!.low === 'not' && isBound(reading, clauseAt(reading, at)!)) ||
         (at === q.spanNext && /^(?:cent(?:re|er)s?|apart|spacing|intervals?)$/.test(tokens[at]!.low)),
     );
-  const idle = new Set(
-    tokens.flatMap((_, at) => Array.from({ length: (idleEnd(tokens, at) ?? at) - at }, (_, i) => at + i)),
-  );
+  const idle = new Set<number>();
+  for (let at = 0; at < tokens.length; at++) {
+    for (let end = idleEnd(tokens, at) ?? at; end > at; end--) idle.add(end - 1);
+  }
   return tokens.flatMap(({ kind, low }, at) =>
     kind === 'word' && !idle.has(at) && !SPARED.has(low) && !isForceWord(low) && !measured(at)
       ? writtenOut(low).map(word => ({ low: spelled(word), at }))

@@ -1,12 +1,17 @@
 import type { Duty } from '../../model/crosswalk.ts';
 import type { Evidence } from '../../model/duty-evidence.ts';
 import { type Reading, said } from '../reading/reading.ts';
+import { remembered } from '../reading/remembered.ts';
 import type { Segment } from '../reading/segments.ts';
 import { opposite } from './evidence.ts';
 import { bindingOf, clauseAt } from './role.ts';
 
 /** Segments of the first text that the second one does not repeat: few of their words stand anywhere in it. */
-export function segmentsOnlyIn(reading: Reading, other: Reading): Segment[] {
+export const segmentsOnlyIn = (reading: Reading, other: Reading) => onlyBeside(reading)(other);
+
+const onlyBeside = remembered((reading: Reading) => remembered((other: Reading) => onlyIn(reading, other)));
+
+function onlyIn(reading: Reading, other: Reading): readonly Segment[] {
   const stated = new Set(other.meanings.filter(Boolean));
   return reading.segments.filter(segment => {
     const inner = reading.quantities.filter(q => q.first >= segment.first && q.first < segment.next);
