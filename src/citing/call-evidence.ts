@@ -6,6 +6,10 @@ import { printedNumbers } from './printed-numbers.ts';
 import { bearsLevel, segments } from './spots.ts';
 import { endsThere } from './words-behind.ts';
 
+/** A column for the numbers of an edition that is not named, or of one that nobody has here: "Old no.", "2024". */
+const OF_EDITIONS =
+  /(?<![\p{L}])(?:old|new|former|previous|current|present|edition)(?![\p{L}])|^\s*(?:19|20)\d\d\s*$/iu;
+
 /** What calls the number something: an item, a level's name, a title, an edition, this book or another. */
 export function callEvidence({ own, cues }: Books, { group, passage, before, after, cue, title, said }: Candidate) {
   const catalog = own.edition.settings.title;
@@ -25,10 +29,11 @@ export function callEvidence({ own, cues }: Books, { group, passage, before, aft
   // A cell that begins with the number is what the head of its column says: "Clause", "Room".
   const head = before.trim() === '' ? passage.columnHead : undefined;
   const headCue = head === undefined ? undefined : cues.before(`${head} `);
-  const headCalls = headCue !== undefined && headCue.kind !== 'pointing';
+  const headCalls =
+    head !== undefined && ((headCue && headCue.kind !== 'pointing') || said !== undefined || OF_EDITIONS.test(head));
   return {
     headCalls,
-    headOther: head !== undefined && !headCalls && said === undefined,
+    headOther: head !== undefined && !headCalls,
     level: cue?.kind === 'level',
     bearsLevel: cue !== undefined && bearsLevel(own, first.number, cue),
     item,

@@ -70,7 +70,7 @@ describe.each(KINDS)('a table by editions in %s', (name, write, numbersIn) => {
     const { out, review } = await carry(
       name,
       write([
-        ['Old no.', 'new number', 'before covering'],
+        ['Old no.', 'new number', 'before covering, item'],
         ['3.1.1', '3.1.2', '3.1.1'],
       ]),
     );
