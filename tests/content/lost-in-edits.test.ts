@@ -41,3 +41,20 @@ describe('in a text that goes on word for word', () => {
     expect(lost(from, to)).toEqual([]);
   });
 });
+
+describe('a sentence of which no heir says one word', () => {
+  it('is lost as a whole, whatever was put in its place', () => {
+    expect(
+      lost(
+        'The base shall drain to a ditch. The outlet shall be inspected before covering.',
+        'The base shall drain to a ditch; a geotextile shall be laid below the base course.',
+      ),
+    ).toEqual(['The outlet shall be inspected before covering']);
+  });
+
+  it('is not lost where it is put in other words that share one', () => {
+    expect(lost('The outlet shall be inspected before covering.', 'Outlets are looked at while open.')).not.toContain(
+      'The outlet shall be inspected before covering',
+    );
+  });
+});

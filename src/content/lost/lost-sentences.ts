@@ -28,6 +28,7 @@ export function withDropped(
   const goesOn = ({ start, end }: Place) =>
     from.quantities.some(q => q.start >= start && q.end <= end && values.some(v => sameValue(v, q))) &&
     lost.some(l => touches(l, { start, end }));
+  const unsaid = unsaidSentences(from, all).reduce((found, place) => withPlace(from.text, found, place), lost);
   return evidence
     .filter(e => e.what === 'sentence dropped' || e.what === 'demand dropped')
     .flatMap(({ what, from: phrase }) => {
@@ -38,7 +39,22 @@ export function withDropped(
       const words = wordsAt(from, place);
       return words.length < (what === 'sentence dropped' ? 1 : LEAST) || isSaid(words) ? [] : [place];
     })
-    .reduce((found, place) => withPlace(from.text, found, place), lost);
+    .reduce((found, place) => withPlace(from.text, found, place), unsaid);
+}
+
+/** So many words that say something, or a sentence is too short for its silence to prove anything. */
+const ENOUGH = 3;
+
+/** Sentences of which no heir says one word: put in other words, a demand keeps its thing or its deed. */
+function unsaidSentences(from: Reading, heirs: readonly Reading[]): readonly Place[] {
+  const stated = new Set(heirs.flatMap(h => h.meanings));
+  return from.sentences.flatMap(({ first, next }) => {
+    const own = from.meanings.slice(first, next).filter(m => m !== '');
+    if (own.length < ENOUGH || own.some(m => stated.has(m))) return [];
+    const last = from.tokens[next - 1]!;
+    const end = /^[.;]$/.test(last.text) ? from.tokens[next - 2]!.end : last.end;
+    return [{ start: from.tokens[first]!.start, end }];
+  });
 }
 
 interface Place {
