@@ -23,10 +23,11 @@ interface LockFs {
 }
 
 /**
- * Marks of the locks that this thread holds now; one with our name that is not among them was left by an operation that
- * died. Kept by path they would fail where a lock is taken between the removal of its file and of its mark.
+ * Marks of the locks that this thread took; one with our name that is not among them was left by an operation that died.
+ * A mark stays when its lock is let go: whoever has read it a moment before would take it for a dead one, and remove
+ * the lock of the next holder.
  */
-const held = new Set<string>();
+const taken = new Set<string>();
 
 const RETRIES = 40;
 const PAUSE_MS = 50;
@@ -41,8 +42,8 @@ export async function whileLocked<T>(
   try {
     return await work();
   } finally {
-    await fs.unlink(lock).catch(() => {});
-    held.delete(mark);
+    // One that cannot be removed counts as left behind, so that it is tried again.
+    await fs.unlink(lock).catch(() => taken.delete(mark));
   }
 }
 
@@ -54,11 +55,12 @@ async function take(fs: LockFs, { lock, scratch, what, write }: Lock): Promise<s
   const mine = join(scratch, scratchName('.lock-'));
   const mark = randomBytes(8).toString('hex');
   await write(mine, `fishplate ${process.pid}.${threadId}.${mark} ${hostname()}\n`);
+  // Before the lock stands: whoever meets it between the link and what follows here would take it for a dead one.
+  taken.add(mark);
   try {
     for (let attempt = 0; ; attempt++) {
       try {
         await fs.link(mine, lock);
-        held.add(mark);
         return mark;
       } catch (error) {
         if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
@@ -76,6 +78,9 @@ async function take(fs: LockFs, { lock, scratch, what, write }: Lock): Promise<s
       }
       await new Promise(done => setTimeout(done, PAUSE_MS));
     }
+  } catch (error) {
+    taken.delete(mark);
+    throw error;
   } finally {
     await fs.unlink(mine).catch(() => {});
   }
@@ -87,7 +92,7 @@ export async function isAbandoned(fs: Pick<LockFs, 'readFile'>, lock: string): P
   const [, pid, thread = '0', mark = '', host] =
     /^fishplate (\d+)(?:\.(\d+))?(?:\.([0-9a-f]+))? (.+)\n$/.exec(text) ?? [];
   if (pid === undefined || host !== hostname()) return false;
-  if (Number(pid) === process.pid) return Number(thread) === threadId && !held.has(mark);
+  if (Number(pid) === process.pid) return Number(thread) === threadId && !taken.has(mark);
   try {
     process.kill(Number(pid), 0);
     return false;
