@@ -4,7 +4,7 @@ import { type Believed, believe, calibrated, type Learned, type Prepared, prepar
 import { FEATURES, type Reason } from './features.ts';
 import { partsOf } from './trees.ts';
 
-/** `accept`: right in 98 of 100 on most catalogs that it was tried on (DEVELOPERS.md says where not). `look`: a person decides. */
+/** `accept`: right in 98 of 100 on most catalogs that it was tried on (README.md beside this file says where not). `look`: a person decides. */
 export type Band = 'accept' | 'look';
 
 export interface MatchedLink {

@@ -24,7 +24,7 @@ const NEW_ROW = 0.5;
  *
  * Least sure first (nearest to even chances), as one would think first, was hardly better than asking by lot: where the
  * matcher is right at even chances, a yes changes nothing. Figures, and the pairs that the constants were chosen on,
- * are in DEVELOPERS.md (`scripts/matching/review-order.mjs`). Equal values stand in the order of the old rows.
+ * are in README.md beside this file (`scripts/matching/review-order.mjs`). Equal values stand in the order of the old rows.
  */
 export function reviewOrder(
   links: readonly MatchedLink[],
