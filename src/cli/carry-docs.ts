@@ -2,7 +2,7 @@ import { type Command, InvalidArgumentError } from 'commander';
 import { agencyDecisions } from '../commands/carrying/agency-rules.ts';
 import { carryDocs, type DocsReport } from '../commands/documents/carry-docs.ts';
 import { readEditionTexts } from '../commands/reading/edition-texts.ts';
-import { readCrosswalk } from '../commands/reading/read-crosswalk.ts';
+import { backwardsFindings, readCrosswalk } from '../commands/reading/read-crosswalk.ts';
 import { OUTCOMES } from '../model/citation.ts';
 import { listEditions } from '../store/names.ts';
 import { portsOf, readingCatalog } from './context.ts';
@@ -53,7 +53,8 @@ Examples:
     )
     .action(async (inputs: string[], options: CarryDocsOptions, command: Command) => {
       const catalog = await readingCatalog(command);
-      const { joint, marks } = await readCrosswalk(catalog, options.from, options.to);
+      const read = await readCrosswalk(catalog, options.from, options.to);
+      const { joint, marks } = read;
       const way = { from: joint.from.header.name, to: joint.to.header.name };
       const { kept, findings } = await agencyDecisions(catalog, options, way);
       const editions = (await listEditions(catalog)).map(h => h.name);
@@ -70,7 +71,7 @@ Examples:
       if (options.json) printJson(report);
       else printLines(docsLines(report, options.out));
       await keepAnswered(command, options, report.answered);
-      reportFindings([...findings, ...report.findings]);
+      reportFindings([...backwardsFindings(read), ...findings, ...report.findings]);
     });
 }
 

@@ -3,7 +3,7 @@ import type { DateOrder } from '../carryover/jobs/calendar-date.ts';
 import type { ToldColumns } from '../carryover/jobs/columns.ts';
 import { agencyRules } from '../commands/carrying/agency-rules.ts';
 import type { JobOptions } from '../commands/jobs/job-options.ts';
-import { readCrosswalk } from '../commands/reading/read-crosswalk.ts';
+import { backwardsFindings, readCrosswalk } from '../commands/reading/read-crosswalk.ts';
 import { waysTo } from '../commands/reading/ways-to.ts';
 import { portsOf, readingCatalog } from './context.ts';
 
@@ -27,7 +27,8 @@ export interface TypedJobOptions {
 /** Reads the crosswalk and what holds for the agency, and gives what was typed as the command takes it. */
 export async function readJobOptions(command: Command, typed: TypedJobOptions, from: string, to: string) {
   const catalog = await readingCatalog(command);
-  const { joint, marks } = await readCrosswalk(catalog, from, to);
+  const read = await readCrosswalk(catalog, from, to);
+  const { joint, marks } = read;
   const ports = portsOf(command);
   const way = { from: joint.from.header.name, to: joint.to.header.name };
   const { findings, ...rules } = await agencyRules(ports, catalog, typed, way);
@@ -43,5 +44,5 @@ export async function readJobOptions(command: Command, typed: TypedJobOptions, f
     ...(decisionsOut === undefined ? {} : { decisionsOut }),
     ...(priceChanges === undefined ? {} : { priceChanges }),
   };
-  return { catalog, ports, joint, marks, findings, options };
+  return { catalog, ports, joint, marks, findings: [...backwardsFindings(read), ...findings], options };
 }

@@ -90,6 +90,20 @@ describe('the main job on the command line', () => {
     ]);
   });
 
+  it('says so where it is asked to carry to an older edition, jobs as lessons', async () => {
+    const dir = catalog();
+    writeFileSync(join(dir, 'jobs.csv'), 'Job,Item,State\r\nJ1,1.1.2,planned\r\n');
+    writeFileSync(join(dir, 'lesson.md'), 'See 1.1.2.\n');
+    const back = ['--from', '2024', '--to', '2018'];
+    for (const args of [
+      ['jobs', 'jobs.csv', ...back, '--out', 'jobs-2018.csv'],
+      ['docs', 'lesson.md', ...back, '--out', 'lessons'],
+    ]) {
+      const { status, stderr } = await fishplateIn(dir, 'carry', ...args);
+      expect([status, stderr]).toEqual([1, expect.stringContaining('2018 is older than 2024, so this goes back')]);
+    }
+  });
+
   it('reads back what native git cloned, edited, merged and pushed', () => {
     const dir = catalog();
     const [works, clone] = [join(dir, 'catalog.git'), join(dir, 'clone')];

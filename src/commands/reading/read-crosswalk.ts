@@ -71,6 +71,20 @@ export async function readJoint(catalog: Catalog, from: string, to: string): Pro
   };
 }
 
+/** Carrying to an older edition is rarely meant: with `--from` and `--to` changed about nothing else would say so. */
+export function backwardsFindings({ joint, backwards }: ReadJoint): readonly Finding[] {
+  if (!backwards) return [];
+  const [from, to] = [joint.from.header.name, joint.to.header.name];
+  return [
+    {
+      severity: 'warning',
+      rule: 'backwards',
+      subject: to,
+      message: `${to} is older than ${from}, so this goes back to what was replaced; to go forward: --from ${to} --to ${from}.`,
+    },
+  ];
+}
+
 /** Published editions and drafts alike. */
 export async function allHeaders(catalog: Catalog): Promise<EditionHeader[]> {
   const drafts = await Promise.all((await listDrafts(catalog)).map(async d => (await readIndex(catalog, d)).header));
