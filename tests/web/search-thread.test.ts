@@ -62,33 +62,28 @@ test('a thread that fails costs nobody an answer', async () => {
   await viewer.close();
 });
 
-const THREAD = join(dirname(MAIN), '..', 'commands', 'search-worker.js');
-
-test.skipIf(!existsSync(THREAD))(
-  'serve listens before the index is built, answers for numbers, and finds words when it is',
-  async () => {
-    const dir = await copyOfDemoCatalog();
-    const indexes = join(dir, 'fishplate', 'search');
-    rmSync(indexes, { recursive: true, force: true });
-    const serve = spawn(process.execPath, [MAIN, '--quiet', '--catalog', dir, 'serve', '--port', '0']);
-    try {
-      const address = await new Promise<string>((resolve, reject) => {
-        serve.stdout.on('data', text => resolve(/http:\S+/.exec(String(text))![0]));
-        serve.on('exit', code => reject(new Error(`serve ended with ${code}`)));
-      });
-      expect(existsSync(indexes) ? readdirSync(indexes).length : 0).toBeLessThan(3);
-      const read = async (path: string) => (await fetch(`${address}${path}`)).text();
-      expect(await read('search?q=4.2.3.1')).toContain('4.2.3.1 of 2018 became 5.3.1.1 in 2024.');
-      await expect
-        .poll(() => read('search?q=overflow+terrace'), { timeout: 100_000, interval: 200 })
-        .toContain('Items that fit “overflow terrace”');
-      expect(readdirSync(indexes)).toHaveLength(3);
-    } finally {
-      serve.kill();
-      rmSync(dirname(dir), { recursive: true, force: true });
-    }
-  },
-);
+test('serve listens before the index is built, answers for numbers, and finds words when it is', async () => {
+  const dir = await copyOfDemoCatalog();
+  const indexes = join(dir, 'fishplate', 'search');
+  rmSync(indexes, { recursive: true, force: true });
+  const serve = spawn(process.execPath, [MAIN, '--quiet', '--catalog', dir, 'serve', '--port', '0']);
+  try {
+    const address = await new Promise<string>((resolve, reject) => {
+      serve.stdout.on('data', text => resolve(/http:\S+/.exec(String(text))![0]));
+      serve.on('exit', code => reject(new Error(`serve ended with ${code}`)));
+    });
+    expect(existsSync(indexes) ? readdirSync(indexes).length : 0).toBeLessThan(3);
+    const read = async (path: string) => (await fetch(`${address}${path}`)).text();
+    expect(await read('search?q=4.2.3.1')).toContain('4.2.3.1 of 2018 became 5.3.1.1 in 2024.');
+    await expect
+      .poll(() => read('search?q=overflow+terrace'), { timeout: 100_000, interval: 200 })
+      .toContain('Items that fit “overflow terrace”');
+    expect(readdirSync(indexes)).toHaveLength(3);
+  } finally {
+    serve.kill();
+    rmSync(dirname(dir), { recursive: true, force: true });
+  }
+});
 
 describe('the thread', () => {
   const folder = mkdtempSync(join(tmpdir(), 'fishplate-thread-'));
