@@ -23,7 +23,7 @@ import { besideName, carriedName } from './carried-name.ts';
 import type { CarriedLessons, CarryRequest, GivenFile, MadeFile } from './carry-request.ts';
 import { answersTable, notesOf } from './given-answers.ts';
 import { foundInLessons, saidOfLessons } from './lesson-words.ts';
-import { packedBook } from './stale-search.ts';
+import { packedBook } from './packed-book.ts';
 
 const MEANINGS: Readonly<Record<OutcomeKind, string>> = {
   kept: 'The number stays and asks the same.',

@@ -1,4 +1,4 @@
-import { type CitedBook, numbersBetween } from '../../citing/cited-book.ts';
+import { type CitedBook, citedBook, numbersBetween } from '../../citing/cited-book.ts';
 import { findCitations } from '../../citing/find-citations.ts';
 import { statedEdition } from '../../citing/stated-edition.ts';
 import { readDocument } from '../../documents/read-document.ts';
@@ -8,8 +8,10 @@ import type { Passage } from '../../model/document.ts';
 import { CatalogError } from '../../model/errors.ts';
 import { listEditions } from '../../store/names.ts';
 import type { Catalog } from '../../store/open.ts';
+import { readIndex } from '../../store/read.ts';
 import type { Ports } from '../ports/ports.ts';
 import { readCitedBook } from '../reading/read-cited-book.ts';
+import { remember } from '../remember.ts';
 
 export interface CiteOptions {
   readonly inputs: readonly string[];
@@ -30,23 +32,30 @@ export async function citeFiles(
     if (!(await files.same(out!, input))) continue;
     throw new CatalogError('OutputIsInput', `${out} is one of the documents; give --out another name.`, { out });
   }
-  const book = await readCitedBook(catalog, edition);
-  const books = [book, ...(await otherBooks(catalog, book))];
+  const indexes = await indexesFrom(catalog, edition);
+  const names = indexes.map(nameOf);
+  // Texts are read of the editions that documents follow, and of no others: of these the numbers are enough.
+  const withTexts = remember(indexes.length, (name: string) => {
+    progress(`Reading the texts of edition ${name}`);
+    return readCitedBook(catalog, name);
+  });
   const lines: CitedLine[] = [];
   for (const [at, file] of inputs.entries()) {
     if (at > 0 && at % 50 === 0) progress(`${at} of ${inputs.length} documents read`);
     const { passages, edition: marked } = await readDocument(file, await files.read(file));
-    const fileEdition = marked ?? statedEdition(passages, books.map(nameOf));
+    const fileEdition = marked ?? statedEdition(passages, names);
     // A document that follows another edition is read against that one.
-    const own = books.find(b => nameOf(b) === fileEdition) ?? book;
-    const others = books.filter(b => b !== own);
+    const followed = names.find(name => name === fileEdition) ?? names[0]!;
+    // As it was asked for: a branch has the name of its draft.
+    const own = await withTexts(followed === names[0] ? edition : followed);
+    const others = indexes.filter(b => nameOf(b) !== followed);
     const options = {
       editions: others.map(nameOf),
       others,
       ...(fileEdition ? { fileEdition } : {}),
     };
     for (const [i, citations] of findCitations(own, passages, options).entries()) {
-      for (const together of written(citations)) lines.push(lineOf(file, passages[i]!, together, books));
+      for (const together of written(citations)) lines.push(lineOf(file, passages[i]!, together, [own, ...others]));
     }
   }
   if (out !== undefined) {
@@ -57,9 +66,11 @@ export async function citeFiles(
 
 const nameOf = (book: CitedBook) => book.edition.header.name;
 
-async function otherBooks(catalog: Catalog, book: CitedBook): Promise<CitedBook[]> {
-  const names = (await listEditions(catalog)).map(h => h.name).filter(name => name !== book.edition.header.name);
-  return Promise.all(names.map(name => readCitedBook(catalog, name)));
+/** All editions by their numbers and titles, the one that is asked for first. Throws UnknownEdition. */
+async function indexesFrom(catalog: Catalog, edition: string): Promise<CitedBook[]> {
+  const asked = citedBook(await readIndex(catalog, edition));
+  const names = (await listEditions(catalog)).map(h => h.name).filter(name => name !== nameOf(asked));
+  return [asked, ...(await Promise.all(names.map(async name => citedBook(await readIndex(catalog, name)))))];
 }
 
 /** Short numbers of one expression stand and fall together. */
