@@ -55,9 +55,10 @@ export function candidatesIn(books: Books, passage: Passage, standing?: string):
     if (!numeral && cue?.kind !== 'level' && !/^[. -]?\p{N}/u.test(text.slice(next.index + next[0].length))) continue;
     const group = groupAt(books, text, next.index, cue);
     if (group && mayBeCited(books, group, cue)) {
-      starts.lastIndex = group.end;
-      if (!isPlainlyOther(text, group, before, cue))
-        found.push(candidate(books, plain, passage, group, before, cue, standing));
+      // "On 12.03.2021, 4.1.1 failed": what is joined to a date is looked at for itself.
+      const other = isPlainlyOther(text, group, before, cue);
+      starts.lastIndex = other ? next.index + runLength(text, next.index) : group.end;
+      if (!other) found.push(candidate(books, plain, passage, group, before, cue, standing));
     } else if (numeral) {
       // What was looked at as one number is not looked at again from its middle.
       starts.lastIndex = Math.max(starts.lastIndex, next.index + runLength(text, next.index));

@@ -87,7 +87,13 @@ export function isNamed(cue: Cue, level: string): boolean {
   return namesOf(level).some(name => new RegExp(`^(?:${name})$`, 'iu').test(cue.word));
 }
 
+/** An import without names of levels calls them "Level 1"; people then say Part 3, Chapter 3 or Section 3 of the first one. */
+const UNNAMED = /^level (\d+)$/i;
+const FIRST_LEVEL = ['parts?', 'chapters?', 'sections?', '(?:pt|ch|chap|sec|sect)s?\\.'];
+
 function namesOf(level: string): readonly string[] {
+  const unnamed = UNNAMED.exec(level)?.[1];
+  if (unnamed !== undefined) return unnamed === '1' ? FIRST_LEVEL : [];
   const name = level
     .toLowerCase()
     .replace(/[^\p{L}\p{N} ]/gu, '')

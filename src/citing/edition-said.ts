@@ -21,7 +21,7 @@ export function editionReader(editions: readonly string[]): EditionReader {
   const known = [...editions].sort((a, b) => b.length - a.length).map(e => e.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
   const any = `(${[...known, '(?:19|20)\\d\\d'].join('|')})(?![\\p{L}\\p{N}]|\\.\\p{N})`;
   const what =
-    '(?:edition|book|numbering|numbers|catalog(?:ue)?|version|issue|requirements|rules|text|tables?|one|copy)';
+    '(?:ed(?:itio)?n|ed\\.|book|numbering|numbers|catalog(?:ue)?|version|issue|requirements|rules|text|tables?|one|copy)';
   const forms = [
     `\\s*[([]\\s*(?:the\\s+)?(?:edition\\s+)?${any}(?:\\s+${what})?\\s*[)\\]]`,
     `\\s*,?\\s*\\(?(?:of|in|from|under|per)?\\s*(?:the\\s+)?${any}\\s+${what}`,

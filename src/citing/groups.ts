@@ -32,15 +32,28 @@ export function groupFrom(book: CitedBook, text: string, first: Spot, cue: Cue |
     const list = LIST.exec(rest);
     const link = list ?? RANGE.exec(rest);
     if (!link || link[0] === '') break;
-    const lead = link[0].length + cues.leads(rest.slice(link[0].length));
+    const leads = cues.leads(rest.slice(link[0].length));
+    const at = end + link[0].length + leads;
+    // "Part 4 and items 3 and 4 of 5.1", "our item 3.2 and section 3.3 of the Act": what is called anew stands for itself.
+    if (leads > 0 && (list ? !isPointing(cues.before(text.slice(end, at))) : false)) break;
     const previous = members.at(-1)!;
-    const member = memberAt(book, text, end + lead, previous, !list && link[0] === '-', cue);
-    if (!member || (!list && previous.through)) break;
+    const member = memberAt(book, text, at, previous, !list && link[0] === '-', cue);
+    if (!member || (!list && previous.through) || isCounted(text, member, cue)) break;
     if (list) members.push(member);
     else members[members.length - 1] = { ...previous, through: member };
     end = member.end;
   }
   return { members, start: first.start, end };
+}
+
+const isPointing = (cue: Cue | undefined) => cue === undefined || cue.kind === 'pointing';
+
+/** "Part 3 and 4 weeks later": a bare numeral behind one part counts what is named behind it. */
+function isCounted(text: string, { number, end }: Member, cue: Cue | undefined): boolean {
+  if (!/^\p{N}+$/u.test(number) || cue === undefined || /s\.?$/.test(cue.word)) return false;
+  return /^\s*(?:%|°|\p{L}{1,3}(?![\p{L}])(?<!\s(?:of|in|to|as|are|and|or|is|do|for|by|on|at|may|can|was))|\p{L}{3,}s\b(?<!\bdoes|\bthis|\bwas))/iu.test(
+    text.slice(end, end + 30),
+  );
 }
 
 /** A further member: known to the edition, or at least as long as the first and called by the same word. */

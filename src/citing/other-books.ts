@@ -26,6 +26,11 @@ const BOOK_BEFORE = new RegExp(
   `(?:(?<owner>${OWNER})\\s+)?(?<name>(?:${MODIFIER}\\s+){0,4}(?<![\\p{L}-])(?:${BOOKS}))(?:['’]s?)?[,;:]?\\s*\\(?(?:${VERB}[,:]?\\s+){0,4}(?:${CUE}\\s*(?:[\\p{N}.]+,?\\s+)?){0,2}[(\\[]?\\s*$`,
   'iu',
 );
+// "Inspector's note: item 3.1.2": what such a paper says begins behind its colon.
+const SPOKEN = new RegExp(
+  `(?<![\\p{L}])(?:notes?|reports?|minutes|letters?|memos?|lists?|checklists?|statements?|claims?|agendas?|opinion|defects?|deviations?|remarks?)\\s*:\\s*(?:(?:the|see|under)\\s+)?(?:${CUE}\\s*)?[(\\[]?\\s*$`,
+  'iu',
+);
 const CODE_BEFORE = new RegExp(
   `(?<![\\p{L}\\p{N}])(?<name>\\p{Lu}[\\p{Lu}/-]*\\p{Lu}(?:[ -]?\\d+(?:[:.-]\\d+)*)?)[,;:]?\\s*(?:${CUE}\\s*)?$`,
   'u',
@@ -86,7 +91,7 @@ function bookBefore(before: string, catalog: string): string | undefined {
   if (ITS_OWN.test(sentence)) return 'the book just named';
   const quoted = QUOTED_BEFORE.exec(before)?.[1];
   if (quoted !== undefined && !isOurs(quoted, catalog)) return quoted;
-  const ahead = BOOK_BEFORE.exec(sentence)?.groups;
+  const ahead = SPOKEN.test(sentence) ? undefined : BOOK_BEFORE.exec(sentence)?.groups;
   if (ahead && !isOurs(ahead.name!, catalog)) return ahead.name!.trim();
   const short = CODE_BEFORE.exec(before)?.groups?.name;
   return short !== undefined && !SHOUTED.test(short) && !isInitials(short, catalog) ? short : undefined;

@@ -2,7 +2,7 @@ import type { Candidate } from './candidates.ts';
 import type { Document } from './evidence.ts';
 import { labelBefore } from './left-word.ts';
 import type { Topic, TopicOfText } from './topic.ts';
-import { speaksOfOther } from './traps.ts';
+import { listsReleases, speaksOfOther } from './traps.ts';
 import { startsLine } from './words-behind.ts';
 
 /** Whether document, passage and sentence talk of the item that bears the number, or of things that bear such numbers too. */
@@ -28,7 +28,7 @@ export function topicEvidence(
     strangeLine: agreement === 0 && cue === undefined && startsLine(before),
     sameLabel: cue === undefined && (document.labels.get(labelBefore(before) ?? '') ?? 0) > 1,
     documentShare: document.share,
-    trapNear: speaksOfOther(sentence),
+    trapNear: speaksOfOther(sentence) || (startsLine(before) && listsReleases(cell.heading)),
     ownHeading: cue?.kind !== 'level' && !said && numbers.some(n => document.own.has(n)),
   };
 }

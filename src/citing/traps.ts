@@ -8,7 +8,7 @@ const WORDS = {
   figure:
     'fig|figs|figure|figures|ill|table|tables|tab|drawing|drawings|dwg|sheet|plate|photo|photos|chart|diagram|sketch|picture|image|map|plan',
   counted:
-    'annex|appendix|chapter|chapters|ch|page|pages|p|pp|equation|eq|formula|slide|slides|step|steps|plot|lot|question|questions|q|lesson|lessons|module|modules|exercise|worksheet|box|note|footnote|grid|square|detail|elevation|view|zone|room|bay|unit|floor|flat|locker|shelf|rack|drawer|bin|folder|file|ticket|invoice|purchase order|quote|quotation|receipt|batch|model|serial|part no|part number|part nos|parts nos|stock no|stock code|catalogue no|catalog no|cat\\. no|order no|order number|invoice no|ticket no|job no|job number|account no|serial no|serial number|drawing no|sheet no|house no|phone no|meter no|reference no|ref no|sku|kit|size|type|grade|class|mark|volume|vol|track|row|column|col|line|gate|platform|route|bus|door|manhole|node|pipe run|stage|phase|task|activity|milestone|score|ratio|mix|recipe|scale|layer|level|lift|dose|setting|channel|port|pin|item code|code|art|reading|asset|tag|pump|valve|cell|block',
+    'grid ref(?:erence)?|cost code|annex|appendix|chapter|chapters|ch|page|pages|p|pp|equation|eq|formula|slide|slides|step|steps|plot|lot|question|questions|q|lesson|lessons|module|modules|exercise|worksheet|box|note|footnote|grid|square|detail|elevation|view|zone|room|bay|unit|floor|flat|locker|shelf|rack|drawer|bin|folder|file|ticket|invoice|purchase order|quote|quotation|receipt|batch|model|serial|part no|part number|part nos|parts nos|stock no|stock code|catalogue no|catalog no|cat\\. no|order no|order number|invoice no|ticket no|job no|job number|account no|serial no|serial number|drawing no|sheet no|house no|phone no|meter no|reference no|ref no|sku|kit|size|type|grade|class|mark|volume|vol|track|row|column|col|line|gate|platform|route|bus|door|manhole|node|pipe run|stage|phase|task|activity|milestone|score|ratio|mix|recipe|scale|layer|level|lift|dose|setting|channel|port|pin|item code|code|art|reading|asset|tag|pump|valve|cell|block',
   address:
     'ip|ipv4|host|server|gateway|address|addresses|subnet|mask|dns|router|network|ping|controller|logger|modem|lan|node|device',
   phone: 'tel|telephone|phone|call|ring|fax|mobile|hotline|extension|ext|text|sms',
@@ -75,6 +75,14 @@ const OTHER_WORDS = new RegExp(
 /** Whether a sentence speaks of things that bear such numbers too: programs, addresses, shelves, matches. */
 export function speaksOfOther(sentence: string): boolean {
   return OTHER_WORDS.test(sentence);
+}
+
+/** Whether a heading announces releases of a program: what begins a line below it is a version. */
+export function listsReleases(heading: string | undefined): boolean {
+  return (
+    heading !== undefined &&
+    /\b(?:release (?:notes|history)|releases|versions|version history|change ?log|what['’]s new)\b/i.test(heading)
+  );
 }
 
 /** What a word before a number, or behind it, says that it numbers: a version, a figure, an address, a telephone. */
