@@ -1,5 +1,5 @@
 import type { Bag } from './bags.ts';
-import { isKnownMeaning, likenessOfMeanings, type Meaning } from './meaning.ts';
+import { isKnownMeaning, likenessOfMeanings } from './meaning.ts';
 import { numberKey } from './number-evidence.ts';
 import { type Pairs, pairsOf } from './pairs.ts';
 import { relatedBag, relatedTerms } from './related.ts';
@@ -9,6 +9,7 @@ import type { Side, Sides } from './sides.ts';
 const BY_WORDS = 15;
 /** And by what they are about, where the tables are no larger than this many pairs. */
 const BY_MEANING = 8;
+const LEAST_LIKENESS = 0.3;
 const MOST_COMPARED = 8_000_000;
 /** Terms are followed from the rarest on until so many entries were seen: what makes the work sub-quadratic. */
 const MOST_ENTRIES = 6000;
@@ -117,17 +118,47 @@ function entriesOf(bags: readonly Bag[], terms: number): Entries {
  */
 function addNearMeanings(from: Side, to: Side, found: Set<number>[]): void {
   if (from.rows.length * to.rows.length > MOST_COMPARED) return;
-  const best = (row: Meaning, others: readonly Meaning[]) => {
-    if (!isKnownMeaning(row)) return [];
-    const near = others.map((other, at) => [likenessOfMeanings(row, other), at] as const).filter(([l]) => l > 0.3);
-    return near.sort((a, b) => b[0] - a[0] || a[1] - b[1]).slice(0, BY_MEANING);
+  const [olds, news] = [nearestMeanings(from), nearestMeanings(to)];
+  const known = to.meaning.flatMap((meaning, j) => (isKnownMeaning(meaning) ? [j] : []));
+  from.meaning.forEach((meaning, i) => {
+    if (!isKnownMeaning(meaning)) return;
+    for (const j of known) {
+      const likeness = likenessOfMeanings(meaning, to.meaning[j]!);
+      if (likeness <= LEAST_LIKENESS) continue;
+      olds.offer(i, j, likeness);
+      news.offer(j, i, likeness);
+    }
+  });
+  from.rows.forEach((_, i) => {
+    for (const j of olds.of(i)) found[i]!.add(j);
+  });
+  to.rows.forEach((_, j) => {
+    for (const i of news.of(j)) found[i]!.add(j);
+  });
+}
+
+/** The nearest few so far of each row of a side, nearest first; of equally near ones the one that was offered first. */
+function nearestMeanings({ rows }: Side) {
+  const kept = new Int32Array(rows.length * BY_MEANING);
+  const likenesses = new Float64Array(rows.length * BY_MEANING);
+  const counts = new Uint8Array(rows.length);
+  return {
+    offer(row: number, other: number, likeness: number): void {
+      const start = row * BY_MEANING;
+      let at = start + counts[row]!;
+      if (counts[row] === BY_MEANING) {
+        if (likeness <= likenesses[at - 1]!) return;
+        at--;
+      } else counts[row]!++;
+      for (; at > start && likenesses[at - 1]! < likeness; at--) {
+        kept[at] = kept[at - 1]!;
+        likenesses[at] = likenesses[at - 1]!;
+      }
+      kept[at] = other;
+      likenesses[at] = likeness;
+    },
+    of: (row: number) => kept.subarray(row * BY_MEANING, row * BY_MEANING + counts[row]!),
   };
-  from.meaning.forEach((row, i) => {
-    for (const [, j] of best(row, to.meaning)) found[i]!.add(j);
-  });
-  to.meaning.forEach((row, j) => {
-    for (const [, i] of best(row, from.meaning)) found[i]!.add(j);
-  });
 }
 
 function addSameNumbers(from: Side, to: Side, found: Set<number>[]): void {

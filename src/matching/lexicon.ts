@@ -18,6 +18,7 @@ export function lexiconOf({ from, to, words }: Sides, pairs: Pairs, beliefs: Flo
   const together = new Map<number, number>();
   const lost = new Map<number, number>();
   const won = new Map<number, number>();
+  const changed: [number[], number[]][] = [];
   const add = (map: Map<number, number>, key: number) => map.set(key, (map.get(key) ?? 0) + 1);
   for (let p = 0; p < pairs.size; p++) {
     if (beliefs[p]! < BELIEVED) continue;
@@ -28,10 +29,15 @@ export function lexiconOf({ from, to, words }: Sides, pairs: Pairs, beliefs: Flo
     const come = without(b, a);
     for (const w of gone) add(lost, w);
     for (const w of come) add(won, w);
-    for (const w of gone) for (const v of come) add(together, w * words.size + v);
+    changed.push([gone, come]);
   }
-  const forth = new Map<number, Map<number, number>>();
-  const back = new Map<number, Map<number, number>>();
+  // Words that went or came once were renamed nowhere else; they are most of all pairs of words.
+  for (const [gone, come] of changed) {
+    const repeated = come.filter(v => won.get(v)! > 1);
+    for (const w of gone) if (lost.get(w)! > 1) for (const v of repeated) add(together, w * words.size + v);
+  }
+  const forth: Map<number, number>[] = new Array(words.size);
+  const back: Map<number, number>[] = new Array(words.size);
   for (const [key, count] of together) {
     if (count < 2) continue;
     const w = Math.floor(key / words.size);
@@ -52,18 +58,20 @@ export function lexiconOf({ from, to, words }: Sides, pairs: Pairs, beliefs: Flo
   return { old, new: next };
 }
 
-function put(map: Map<number, Map<number, number>>, key: number, other: number, value: number): void {
-  const known = map.get(key);
-  if (known) known.set(other, value);
-  else map.set(key, new Map([[other, value]]));
+function put(lists: Map<number, number>[], id: number, other: number, value: number): void {
+  lists[id] ??= new Map();
+  lists[id].set(other, value);
 }
+
+/** For each term, where there are any, the terms that may stand for it, with how well they do. */
+export type Translations = readonly (ReadonlyMap<number, number> | undefined)[];
 
 /** The share of a's words, by rarity, that b has too, in full or through a translation. */
 export function covered(
   a: Int32Array,
   b: Int32Array,
   mass: number,
-  translations: ReadonlyMap<number, ReadonlyMap<number, number>>,
+  translations: Translations,
   rarity: Float32Array,
 ): number {
   if (mass === 0) return Number.NaN;
@@ -73,10 +81,10 @@ export function covered(
     while (j < b.length && b[j]! < id) j++;
     if (b[j] === id) found += rarity[id]!;
     else {
-      const known = translations.get(id);
+      const known = translations[id];
       if (!known) continue;
       let best = 0;
-      for (const other of b) best = Math.max(best, known.get(other) ?? 0);
+      for (const [other, value] of known) if (value > best && b.includes(other)) best = value;
       found += rarity[id]! * best;
     }
   }

@@ -33,8 +33,7 @@ export function isKnownMeaning(meaning: Meaning): boolean {
 }
 
 function vectorsOf(words: Vocabulary): ReadonlyMap<number, Float32Array> {
-  // Without node's Buffer: the matcher also runs in a browser.
-  const bytes = Int8Array.from(atob(VECTOR_BYTES), sign => sign.charCodeAt(0));
+  const bytes = vectorBytes();
   const vectors = new Map<number, Float32Array>();
   VECTOR_STEMS.split(' ').forEach((stem, row) => {
     const id = words.idOf(stem);
@@ -42,6 +41,14 @@ function vectorsOf(words: Vocabulary): ReadonlyMap<number, Float32Array> {
     vectors.set(id, unit(Float32Array.from(bytes.subarray(row * VECTOR_SIZE, (row + 1) * VECTOR_SIZE))));
   });
   return vectors;
+}
+
+/** Without node's Buffer: the matcher also runs in a browser. */
+function vectorBytes(): Int8Array {
+  const signs = atob(VECTOR_BYTES);
+  const bytes = new Int8Array(signs.length);
+  for (let at = 0; at < signs.length; at++) bytes[at] = signs.charCodeAt(at);
+  return bytes;
 }
 
 function unit(vector: Float32Array): Float32Array {

@@ -1,18 +1,16 @@
 import type { Bag, Vocabulary } from './bags.ts';
-import { covered } from './lexicon.ts';
+import { covered, type Translations } from './lexicon.ts';
 import type { Pairs } from './pairs.ts';
 import { RELATED_WORDS } from './related-words.ts';
 import type { Sides } from './sides.ts';
 
+const known = new WeakMap<Vocabulary, Translations>();
+
 /** For each term of a vocabulary the terms of it that stand near it in general English, with their closeness. */
-export type Related = ReadonlyMap<number, ReadonlyMap<number, number>>;
-
-const known = new WeakMap<Vocabulary, Related>();
-
-export function relatedTerms(words: Vocabulary): Related {
+export function relatedTerms(words: Vocabulary): Translations {
   const before = known.get(words);
   if (before) return before;
-  const related = new Map<number, ReadonlyMap<number, number>>();
+  const related: (ReadonlyMap<number, number> | undefined)[] = new Array(words.size);
   for (const line of RELATED_WORDS.trim().split('\n')) {
     const [stem = '', ...near] = line.split(' ');
     const id = words.idOf(stem);
@@ -22,17 +20,17 @@ export function relatedTerms(words: Vocabulary): Related {
       const other = words.idOf(entry.slice(0, -1));
       if (other !== undefined) list.set(other, Number(entry.at(-1)) / 10);
     }
-    if (list.size > 0) related.set(id, list);
+    if (list.size > 0) related[id] = list;
   }
   known.set(words, related);
   return related;
 }
 
 /** The terms near those of a bag, so that a row is looked up under words that it does not use itself. */
-export function relatedBag(bag: Bag, related: Related): Bag {
+export function relatedBag(bag: Bag, related: Translations): Bag {
   const weights = new Map<number, number>();
   bag.ids.forEach((id, at) => {
-    for (const [other, closeness] of related.get(id) ?? []) {
+    for (const [other, closeness] of related[id] ?? []) {
       weights.set(other, Math.max(weights.get(other) ?? 0, bag.weights[at]! * closeness));
     }
   });

@@ -71,7 +71,7 @@ export function sidesOf(from: readonly BareRow[], to: readonly BareRow[]): Sides
     for (let at = rows.length - 1; at >= 0; at--) {
       const up = rows[at]!.parent;
       // Enough to know a section by; all of it would make the work quadratic in the depth.
-      if (up >= 0 && below[up]!.length < MOST_BELOW) below[up]!.push(...all(texts[at]!), ...below[at]!);
+      if (up >= 0 && below[up]!.length < MOST_BELOW) below[up] = below[up]!.concat(all(texts[at]!), below[at]!);
     }
     const titles = texts.map(t => words.bag(t.title.stems));
     const whole = texts.map(t => words.bag(all(t)));
