@@ -1,6 +1,7 @@
 import type { Citation } from '../model/citation.ts';
 import type { Passage } from '../model/document.ts';
 import { beliefsOf } from './belief.ts';
+import { titleAfter, titleBefore } from './beside.ts';
 import type { Candidate } from './candidates.ts';
 import { type CitedBook, prints } from './cited-book.ts';
 import type { Evidence } from './evidence.ts';
@@ -67,6 +68,7 @@ function citationsOf(
     const edition = spoken ?? silent;
     const doubt =
       doubtOfNumber(book, options, member, edition) ??
+      (spoken === undefined && title === undefined ? otherTitle(options, candidate) : undefined) ??
       (isGapped(text.slice(member.start, member.end), member.number) ? 'it is written with gaps' : undefined) ??
       (odds < CERTAIN || evidence.labelled || evidence.ownHeading ? doubtOf(evidence) : undefined);
     return {
@@ -87,6 +89,19 @@ function citationsOf(
 function isGapped(written: string, number: string): boolean {
   const gaps = (text: string) => text.match(/\s+/g)?.length ?? 0;
   return gaps(written) > gaps(number);
+}
+
+/** "3.1.2 Grain of sand", where only another edition prints that title at that number: which one is meant is unsure. */
+function otherTitle({ others = [] }: FindOptions, { group, text }: Candidate): string | undefined {
+  const [first] = group.members;
+  if (group.members.length > 1 || first!.through || first!.short) return undefined;
+  const { number, start, end } = first!;
+  const bearer = others.find(({ titles, places }) => {
+    const beside = titleAfter(text, end, titles) ?? titleBefore(text, start, titles);
+    const bearers = beside ? titles.named(beside.title) : [];
+    return bearers.some(item => places.withNumber(number).some(i => i.id === item.id));
+  });
+  return bearer && `the title beside it is that of edition ${bearer.edition.header.name}`;
 }
 
 /** Why a number is to be looked at although it is cited: the edition that it means does not print it. */

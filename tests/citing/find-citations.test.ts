@@ -115,3 +115,26 @@ it.each([
 ])('is not slowed down by %s', (_, text) => {
   find(text);
 });
+
+it('doubts a number beside which the title stands that only another edition prints there', () => {
+  const text = '3.2.1 Capacity of the overflow';
+  const others = [citedBook(joint.to, { places: joint.new })];
+  const [found] = findCitations(book, [{ start: 0, end: text.length, text, line: 1 }], { editions: ['2018'], others });
+  expect(found).toMatchObject([
+    { number: '3.2.1', certain: false, why: 'the title beside it is that of edition 2024' },
+  ]);
+});
+
+describe('an edition whose levels have no names', () => {
+  const { settings } = joint.from;
+  const unnamed = {
+    ...joint.from,
+    settings: { ...settings, levels: settings.levels.map((level, at) => ({ ...level, name: `Level ${at + 1}` })) },
+  };
+  const plain = citedBook(unnamed, { places: joint.old });
+
+  it.each(['New crews begin with Part 3.', 'Chapter 3 is about storage.'])('is cited by its parts: %s', text => {
+    const [found] = findCitations(plain, [{ start: 0, end: text.length, text, line: 1 }], { editions: ['2018'] });
+    expect(found!.map(c => c.number)).toEqual(['3']);
+  });
+});
