@@ -1,13 +1,21 @@
 import type { MatchReport } from '../commands/matching/match-tables.ts';
-import { REASON_WORDS } from '../web/matching/match-review-words.ts';
+
+/** Reasons whose names do not say what they are. */
+const REASON_MEANS: Readonly<Record<string, string>> = {
+  'one-to-one': 'what it adds to the best choice of one heir for each row',
+  rivals: 'how strong other candidates of its two rows are',
+  folding: 'the row above, or those beside, go to the same row',
+  gain: 'what it adds to a merge or a split',
+  containment: 'how much of one text stands in the other',
+};
 
 /** What the links of old rows are made of, with the runners-up. */
 export function explainedLines(report: MatchReport, rows: readonly number[], most: number): string[] {
   const reasons = new Set<string>();
   const lines = rows.flatMap(i => explained(report, i, most, reasons));
-  if (reasons.size === 0) return lines;
-  const words = [...reasons].map(reason => `${reason} = ${REASON_WORDS[reason]}`);
-  return [...lines, `+ speaks for the link, − against it: ${words.join('; ')}.`];
+  const means = Object.entries(REASON_MEANS).filter(([reason]) => reasons.has(reason));
+  if (means.length === 0) return lines;
+  return [...lines, `${means.map(([reason, what]) => `${reason}: ${what}`).join('; ')}.`];
 }
 
 function explained({ matching, from, to }: MatchReport, i: number, most: number, reasons: Set<string>): string[] {

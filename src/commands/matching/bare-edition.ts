@@ -67,7 +67,7 @@ export function bareEditionOfTables(tables: readonly ReadTable[], told: ToldHead
     tables: namesOfTables(files),
     findings: [
       ...tables.flatMap(table => table.findings),
-      ...placed.findings.map(f => (f.rule === 'row-not-placed' ? usedAtTheTop(f) : f)),
+      ...placed.findings.map(f => (f.rule === 'row-not-placed' ? toldOfUse(f, rows) : f)),
       ...tables.flatMap(table => unusedWas(table, told)),
       ...emptyRows(
         rows.map(row => ({
@@ -113,6 +113,10 @@ function withLostRows(tables: readonly Table[], placed: readonly PlacedRow[], to
   );
 }
 
-function usedAtTheTop(finding: Finding): Finding {
-  return { ...finding, severity: 'warning', message: `${finding.message} It is matched by its words alone.` };
+/** What becomes of a row that has no place: it counts by its words, or it says nothing at all. */
+function toldOfUse(finding: Finding, rows: readonly PlacedRow[]): Finding {
+  const { file, line } = finding.place ?? {};
+  const used = rows.some(({ row }) => row.file === file && row.line === line);
+  const use = used ? 'It is matched by its words alone.' : 'It is left out.';
+  return { ...finding, severity: 'warning', message: `${finding.message} ${use}` };
 }
