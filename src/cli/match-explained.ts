@@ -31,7 +31,7 @@ function explained({ matching, from, to }: MatchReport, i: number, most: number,
     for (const { reason, value } of c.parts) if (Math.abs(value) >= 0.1) reasons.add(reason);
     lines.push(
       `  ${linked ? '→' : ' '} ${`${(c.confidence * 100).toFixed(1)} %`.padStart(7)}  ${heir.number} ${heir.title || heir.text.slice(0, 60)}`,
-      `      ${[...c.parts.map(p => `${p.reason} ${signed(p.value)}`), `start ${signed(c.base)}`].join(', ')} = ${signed(sum)} (log-odds)`,
+      `      ${[...c.parts.map(p => `${p.reason} ${signed(p.value)}`), `start ${signed(c.base)}`].join(', ')} = ${signed(sum)} (log-odds)${c.silent ? '; no word speaks for it, so at most 90 % is shown' : ''}`,
     );
   }
   return lines;

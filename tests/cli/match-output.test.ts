@@ -2,8 +2,10 @@ import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'no
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parse } from 'csv-parse/sync';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { matchTables } from '../../src/commands/matching/match-tables.ts';
 import { readXlsx } from '../../src/tables/read-xlsx.ts';
+import { testPorts } from '../demo-catalog.ts';
 import { fishplateIn } from './run-here.ts';
 
 /** Two kinds of boats; both tables count from 1. */
@@ -128,4 +130,51 @@ it('a column Was is not used by match, and that is said', async () => {
   writeFileSync(at('was.csv'), 'number,Was,title,text\n1,7,Planks,Planks are 18 mm thick.\n');
   const { stderr } = await match('was.csv', 'boats.csv', '--out', 'was-out.csv');
   expect(stderr).toContain('Of was.csv Was is not used: match goes by words and place.');
+});
+
+describe('tables of two languages', () => {
+  it('are matched by place and numbers alone, and one sentence says so', async () => {
+    writeFileSync(
+      at('ru.csv'),
+      'number,text\n1.1,Доски должны быть не тоньше 18 мм.\n1.2,Заклёпки из меди через каждые 60 мм.\n2.1,Ванты из проволоки 6 мм.\n',
+    );
+    const { status, stderr } = await match('ru.csv', 'boats.csv', '--out', 'ru-out.csv');
+    expect(status).toBe(1);
+    expect(stderr.trim().split('\n')).toEqual([
+      'warning: 3 of the 3 rows of ru share no word with boats, nor have they words that the matcher knows: only place and numbers were used for them, and their links are to be looked at. [words-unknown]',
+    ]);
+    expect(read('ru-out.csv').every(l => l.band === 'look' && Number(l.confidence) <= 0.9)).toBe(true);
+    const { stdout } = await match('ru.csv', 'boats.csv', '--explain', '1.2');
+    expect(stdout).toContain('no word speaks for it, so at most 90 % is shown');
+  });
+});
+
+describe('the progress of a matching', () => {
+  const told = async (secondsACall: number) => {
+    const lines: string[] = [];
+    const ports = { ...testPorts(), progress: (line: string) => void lines.push(line) };
+    let now = 0;
+    const clock = vi.spyOn(performance, 'now').mockImplementation(() => {
+      now += secondsACall * 1000;
+      return now;
+    });
+    try {
+      await matchTables(ports, { from: [at('yawls.csv')], to: [at('boats.csv')] });
+    } finally {
+      clock.mockRestore();
+    }
+    return lines;
+  };
+
+  it('has a line for each step where it takes seconds: which of how many, and since when', async () => {
+    const lines = await told(2);
+    expect(lines[0]).toBe('Matching 3 with 3 rows');
+    expect(lines).toHaveLength(8);
+    expect(lines[2]).toBe('Step 2 of 7, after 4 s: finding pairs of rows that are worth comparing');
+    expect(lines.at(-1)).toMatch(/^Step 7 of 7, after 14 s: comparing the texts of \d links$/);
+  });
+
+  it('is one line where it is quick', async () => {
+    expect(await told(0.01)).toEqual(['Matching 3 with 3 rows']);
+  });
 });

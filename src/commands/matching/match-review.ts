@@ -22,6 +22,7 @@ import {
 } from './match-answers.ts';
 import type { MatchedRecord } from './match-editions.ts';
 import { type Matched, reportOf } from './match-tables.ts';
+import { silentRows, tellsSteps } from './matching-told.ts';
 import { answersIn, readAnswerTables } from './read-answers.ts';
 import type { ReviewCalls } from './review-calls.ts';
 import { linksByRow, showQuestion } from './review-question.ts';
@@ -90,7 +91,7 @@ export async function openMatchReview(ports: Ports, request: MatchReviewRequest)
   return {
     names: { from: from.index.header.name, to: to.index.header.name },
     file,
-    findings: [...from.findings, ...to.findings, ...begun.told.findings],
+    findings: [...from.findings, ...to.findings, ...silentRows(round.matching, from, to), ...begun.told.findings],
     progress: async () => {
       const { rows, answers } = await read();
       const open = openOf(answers);
@@ -214,9 +215,10 @@ export async function openMatchReview(ports: Ports, request: MatchReviewRequest)
   }
 
   function match({ rows, answers }: { rows: readonly MatchAnswerRow[]; answers: readonly Answer[] }): Round {
-    ports.progress(`Matching ${from.rows.length} with ${to.rows.length} rows`);
+    const tell = tellsSteps(ports, from, to);
     const started = performance.now();
-    const matching = matchRows(from.rows, to.rows, LEARNED, [...request.known, ...answers]);
+    const matching = matchRows(from.rows, to.rows, LEARNED, [...request.known, ...answers], tell);
+    tell('ordering the questions');
     const asked = reviewOrder(matching.links, from.rows, to.rows).map(q => ({ ...q, code: codeOf(both, q.link) }));
     return {
       matching,

@@ -6,6 +6,7 @@ import type { KeptAnswer, MatchLine } from '../../exports/match-csv.ts';
 import { type Answer, pairCode } from '../../matching/answers.ts';
 import { LEARNED } from '../../matching/learned.ts';
 import { type Candidate, type MatchedLink, type Matching, matchRows } from '../../matching/match-rows.ts';
+import { counted } from '../../model/counted.ts';
 import type { Link } from '../../model/crosswalk.ts';
 import { CatalogError } from '../../model/errors.ts';
 import type { Finding } from '../../model/finding.ts';
@@ -14,6 +15,7 @@ import type { Ports } from '../ports/ports.ts';
 import { readTables } from '../reading/read-tables.ts';
 import { type BareEdition, bareEditionOfTables } from './bare-edition.ts';
 import { keptAnswers, NOTHING_GIVEN } from './kept-answers.ts';
+import { silentRows, tellsSteps } from './matching-told.ts';
 import { type ReadAnswers, readAnswers } from './read-answers.ts';
 
 export interface MatchRequest {
@@ -71,8 +73,9 @@ export async function matchBareEditions(
   const read = await readAnswers(ports, answerFiles, from.rows, to.rows);
   // A person's answer stands above what the catalog says already.
   const answers = [...known, ...read.answers];
-  ports.progress(`Matching ${from.rows.length} with ${to.rows.length} rows`);
-  const matching = matchRows(from.rows, to.rows, LEARNED, answers);
+  const tell = tellsSteps(ports, from, to);
+  const matching = matchRows(from.rows, to.rows, LEARNED, answers, tell);
+  tell(`comparing the texts of ${counted(matching.links.length, 'link')}`);
   return reportOf(from, to, matching, answers, read);
 }
 
@@ -106,7 +109,7 @@ export function reportOf(
     answered: read.used,
     unused: read.findings.filter(f => f.rule === 'answer').length,
     answers,
-    findings: [...from.findings, ...to.findings, ...read.findings],
+    findings: [...from.findings, ...to.findings, ...silentRows(matching, from, to), ...read.findings],
   };
 }
 
