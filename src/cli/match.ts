@@ -4,7 +4,7 @@ import { CatalogError } from '../model/errors.ts';
 import { portsOf, readingCatalog, writingCatalog } from './context.ts';
 import { toldItemColumns } from './item-columns.ts';
 import { portNumber } from './port-number.ts';
-import { count, printJson, printLines } from './print.ts';
+import { count, printFindings, printJson, printLines, reportFindings } from './print.ts';
 
 interface MatchOptions {
   readonly out?: string;
@@ -107,6 +107,8 @@ line shows at its end: go on in that one. With several old tables the column fro
         const { recordMatches } = await import('../commands/matching/match-editions.ts');
         const erratum = await recordMatches(ports, await writingCatalog(command), report, tables[1]!);
         printLines([`Erratum ${erratum.name}: ${count(erratum.added, 'record')} added.`]);
+        // An answer that found no rows is in no record.
+        reportFindings(report.findings);
         return;
       }
       // A number that is not there is told before anything is written.
@@ -116,6 +118,7 @@ line shows at its end: go on in that one. With several old tables the column fro
         await writeMatching(ports, report, { ...options, quiet: explained !== undefined });
       }
       if (explained === undefined) return;
+      if (options.out === undefined) printFindings(report.findings.filter(f => f.rule.startsWith('answer')));
       const { explainedLines } = await import('./match-explained.ts');
       if (options.json) printJson(explained.map(i => report.matching.runnersUp(i, RUNNERS_UP)));
       else printLines(explainedLines(report, explained, RUNNERS_UP));

@@ -1,7 +1,8 @@
 import type { AnswerCells, KeptAnswer } from '../../exports/match-csv.ts';
 import { type Answer, pairCode } from '../../matching/answers.ts';
 import type { BareEdition } from './bare-edition.ts';
-import { FITS_NO_PAIR, type ReadAnswers } from './read-answers.ts';
+import { FITS_NO_PAIR } from './given-lines.ts';
+import type { ReadAnswers } from './read-answers.ts';
 
 export const NOTHING_GIVEN: AnswerCells = { by: '', date: '', answer: '', instead: '', because: '' };
 
