@@ -39,7 +39,7 @@ export interface Candidate {
 export interface Matching {
   /** In the order of the old rows, new ones last. Every row of both sides stands in at least one. */
   readonly links: readonly MatchedLink[];
-  /** How many rows share no word with the other side and have none that is known: only place and numbers were used. */
+  /** Rows that share no word with the other side and have none that is known: only place and numbers were used. */
   readonly unknown: Silent['unknown'];
   explain(from: number, to: number): Candidate | undefined;
   /** Candidates of an old row, likeliest first. */

@@ -17,8 +17,8 @@ export interface Silent {
   /** Rows with words of which the other table has none, by position; all their pairs are silent. */
   readonly from: ReadonlySet<number>;
   readonly to: ReadonlySet<number>;
-  /** How many of them have words that the matcher does not know either: not the English rows beside Russian ones. */
-  readonly unknown: { readonly from: number; readonly to: number };
+  /** Those of them whose words the matcher does not know either: not the English rows beside Russian ones. */
+  readonly unknown: { readonly from: readonly number[]; readonly to: readonly number[] };
 }
 
 /** From so large a share of known words on, the matcher knows what a row is about. */
@@ -57,7 +57,7 @@ export function silentOf({ sides, pairs, words: { fields } }: Prepared): Silent 
     for (let p = pairs.starts[i]!; p < pairs.starts[i + 1]!; p++) yield p;
   });
   const news = rows(to, from, j => pairs.ofNew[j]!);
-  const unknown = { from: [...olds].filter(i => !ofOld[i]).length, to: [...news].filter(j => !ofNew[j]).length };
+  const unknown = { from: [...olds].filter(i => !ofOld[i]), to: [...news].filter(j => !ofNew[j]) };
   return { pair: p => silent[p] === 1, from: olds, to: news, unknown };
 }
 

@@ -129,7 +129,7 @@ describe('rows that lack something', () => {
 it('a column Was is not used by match, and that is said', async () => {
   writeFileSync(at('was.csv'), 'number,Was,title,text\n1,7,Planks,Planks are 18 mm thick.\n');
   const { stderr } = await match('was.csv', 'boats.csv', '--out', 'was-out.csv');
-  expect(stderr).toContain('Of was.csv Was is not used: match goes by words and place.');
+  expect(stderr).toContain('The column Was of was.csv is not used: match goes by words and place.');
 });
 
 describe('tables of two languages', () => {
@@ -141,7 +141,7 @@ describe('tables of two languages', () => {
     const { status, stderr } = await match('ru.csv', 'boats.csv', '--out', 'ru-out.csv');
     expect(status).toBe(1);
     expect(stderr.trim().split('\n')).toEqual([
-      'warning: 3 of the 3 rows of ru share no word with boats, nor have they words that the matcher knows: only place and numbers were used for them, and their links are to be looked at. [words-unknown]',
+      'warning: 3 of the 3 rows of ru (1.1, 1.2, 2.1) share no word with boats, nor have they words that the matcher knows: only place and numbers were used for them, and their links are to be looked at. [words-unknown]',
     ]);
     expect(read('ru-out.csv').every(l => l.band === 'look' && Number(l.confidence) <= 0.9)).toBe(true);
     const { stdout } = await match('ru.csv', 'boats.csv', '--explain', '1.2');

@@ -89,7 +89,7 @@ const wordsOf = ({ content }: PlacedRow) => [content.title, content.text, conten
 function unusedWas(table: Table, told: ToldHeads): Finding[] {
   const header = nameItemColumns(table, told).read.get('was');
   if (header === undefined) return [];
-  const message = `Of ${table.file} ${header} is not used: match goes by words and place. Say what you know with --answers, or import both editions into a catalog, where ${header} is followed.`;
+  const message = `The column ${header} of ${table.file} is not used: match goes by words and place. Say what you know with --answers, or import both editions into a catalog, which follows that column.`;
   return [
     { rule: 'unused-column', severity: 'note', subject: table.file, message, place: { file: table.file, line: 1 } },
   ];

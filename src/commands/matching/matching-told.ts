@@ -26,15 +26,15 @@ export function tellsSteps(ports: Ports, from: BareEdition, to: BareEdition): (s
 export function silentRows({ unknown }: Matching, from: BareEdition, to: BareEdition): Finding[] {
   const [old, next] = [from.index.header.name, to.index.header.name];
   const sides = [
-    { n: unknown.from, of: from.rows.length, own: old, other: next },
-    { n: unknown.to, of: to.rows.length, own: next, other: old },
+    { n: unknown.from.length, of: from.rows.length, own: old, other: next, first: firstOf(from, unknown.from) },
+    { n: unknown.to.length, of: to.rows.length, own: next, other: old, first: firstOf(to, unknown.to) },
   ].filter(({ n }) => n > 0);
   if (sides.length === 0) return [];
   const [first] = sides;
   const one = sides.length === 1 && first!.n === 1;
-  const rows = sides.map(({ n, of, own, other }, at) => {
+  const rows = sides.map(({ n, of, own, other, first: named }, at) => {
     const share = at > 0 ? '' : one ? ' shares no word' : ' share no word';
-    return `${thousands(n)} of the ${counted(of, 'row')} of ${own}${share} with ${other}`;
+    return `${thousands(n)} of the ${counted(of, 'row')} of ${own} (${named})${share} with ${other}`;
   });
   return [
     {
@@ -45,4 +45,11 @@ export function silentRows({ unknown }: Matching, from: BareEdition, to: BareEdi
       message: `${rows.join(', and ')}, nor ${one ? 'has it' : 'have they'} words that the matcher knows: only place and numbers were used for ${one ? 'it' : 'them'}, and ${one ? 'its' : 'their'} links are to be looked at.`,
     },
   ];
+}
+
+const SHOWN = 3;
+
+function firstOf({ rows }: BareEdition, positions: readonly number[]): string {
+  const names = positions.slice(0, SHOWN).map(at => rows[at]!.number || rows[at]!.title || rows[at]!.text.slice(0, 40));
+  return `${names.join(', ')}${positions.length > SHOWN ? ' …' : ''}`;
 }
