@@ -107,6 +107,29 @@ describe('a round of answers', () => {
     expect(readFileSync(at('round-3.csv'), 'utf8')).toBe(readFileSync(at('round-2.csv'), 'utf8'));
   });
 
+  it('can be imported as lineage: what stands behind its lines is about no item', async () => {
+    fill(
+      'import-1.csv',
+      answered({
+        '1>1': { answer: 'yes' },
+        '1.1>1.2': { answer: 'yes', because: 'same brackets', by: 'A. Steward', date: '2026-11-02' },
+        '1.2>1.1': { answer: 'no', instead: '2.2' },
+        '2>2': { answer: 'yes' },
+        '2.1>': { answer: 'withdrawn', because: 'obsolete' },
+        '2.2>2.1': { answer: 'yes' },
+      }),
+    );
+    await match('--answers', 'import-1.csv', '--out', 'import-2.csv');
+    expect(given('import-2.csv').at(-1)).toMatch(/^>\|no/);
+    const at = ['--catalog', 'works.git'];
+    await fishplateIn(dir, 'import', 'old.csv', '--edition', '2018', ...at);
+    const { status, stderr } = await fishplateIn(
+      dir,
+      ...['import', 'new.csv', '--edition', '2024', '--lineage', 'import-2.csv', ...at],
+    );
+    expect([status, stderr]).toEqual([0, expect.not.stringContaining('cannot be used')]);
+  });
+
   it('tells an answer whose rows are gone, and keeps it until they are there again', async () => {
     fill('gone-1.csv', answered({ '1.1>1.2': { answer: 'yes', because: 'seen' }, '1.2>1.1': { answer: 'yes' } }));
     writeFileSync(at('other.csv'), NEW.replace('1.2,1,Gutter brackets,Fix', '1.3,1,Holders,Fasten'));

@@ -33,7 +33,7 @@ export function answersOf(
       const bearers = i >= 0 && to[insteadAt]?.number === number ? [insteadAt] : byNumber(number);
       if (bearers.length !== 1) {
         const many = bearers.length === 0 ? `No ${side} row has` : `${counted(bearers.length, `${side} row`)} have`;
-        return `${many} the number ${number || '(none)'} that stands under instead; name one that exactly one ${side} row prints.`;
+        return `${many} the number ${number || '(none)'} that stands under instead; name one that exactly one ${side} row prints, or several as 3.1; 3.2.`;
       }
       rows.push(bearers[0]!);
     }

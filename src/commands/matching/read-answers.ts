@@ -130,7 +130,7 @@ function joined(answers: readonly Answer[]): Answer[] {
             ...known,
             because: both(known.because, answer.because),
             ...(known.by || answer.by ? { by: both(known.by, answer.by) } : {}),
-            ...(known.date || answer.date ? { date: both(known.date, answer.date) } : {}),
+            ...(known.date || answer.date ? { date: [known.date ?? '', answer.date ?? ''].sort()[1]! } : {}),
           },
     );
   }
