@@ -1,10 +1,10 @@
 import type { Command } from 'commander';
-import type { MatchReport } from '../commands/matching/match-tables.ts';
+import type { Ports } from '../commands/ports/ports.ts';
 import { CatalogError } from '../model/errors.ts';
 import { portsOf, readingCatalog, writingCatalog } from './context.ts';
 import { toldItemColumns } from './item-columns.ts';
 import { portNumber } from './port-number.ts';
-import { count, printJson, printLines, reportFindings } from './print.ts';
+import { count, printFindings, printJson, printLines, reportFindings } from './print.ts';
 
 interface MatchOptions {
   readonly out?: string;
@@ -34,18 +34,21 @@ export function addMatch(program: Command): void {
     .option('--out <file>', 'write the crosswalk here: csv, or xlsx or json by its ending')
     .option(
       '--answers <file...>',
-      'an earlier output with answers filled in: they stand, and the rest is improved by them',
+      'an earlier output (csv, xlsx, json) with answers filled in: they stand, the rest is improved by them, and --out has them again',
     )
     .option(
       '--columns <role=header,...>',
       'headers that are spelt otherwise, e.g. number=Ref,text=Wording',
       toldItemColumns,
     )
-    .option('--explain <number>', 'show what the links of an old number are made of, and the runners-up')
+    .option(
+      '--explain <number>',
+      'show what the links of an old number are made of, and the runners-up; TABLE:NUMBER where several old tables print it',
+    )
     .option('--record', 'with --catalog: write what can be accepted as lineage of the newer edition, as an erratum')
     .option('--review', 'show what has to be looked at in a browser, one link after the other; answers go to --answers')
     .option('--port <port>', 'where the review listens, on this machine only; 0 takes any free port', portNumber, 4181)
-    .option('--json', 'report as JSON')
+    .option('--json', 'report as JSON on the standard output; --out is written by its own ending')
     .addHelpText(
       'after',
       `
@@ -53,6 +56,7 @@ Examples:
   fishplate match 2018.csv 2024.csv --out crosswalk.csv
   fishplate match houses.csv rows.csv streets.csv 2018.csv --out crosswalk.csv
   fishplate match 2018.csv 2024.csv --explain 4.2.3
+  fishplate match houses.csv rows.csv 2018.csv --explain rows:4.2.3
   fishplate match 2018 2024 --catalog works.git --record
   fishplate match 2018.csv 2024.csv --answers crosswalk.csv --out crosswalk-2.csv
   fishplate match 2018.csv 2024.csv --review --answers answers.csv --author "A. Reviewer <reviewer@office.example>"
@@ -60,7 +64,9 @@ Examples:
   fishplate match --from 2018 --to 2024 --catalog works.git --answers answers.csv --record
 
 To answer without a browser, fill in the last columns of the crosswalk in a spreadsheet: answer = yes, no, withdrawn or new; or the right
-number under instead; and why under because. Lines with the band "look" are the ones to look at.`,
+number under instead (of an old row, where the line is a new one); and why under because. Lines with the band "look" are the ones to look
+at. The code under pair finds the rows, whatever a spreadsheet makes of the numbers. The next output has all answers again, those that no
+line shows at its end: go on in that one. With several old tables the column from_table says which one a line comes from.`,
     )
     .action(async (named: string[], options: MatchOptions, command: Command) => {
       const tables = [...named, ...[options.from, options.to].filter(name => name !== undefined)];
@@ -70,11 +76,7 @@ number under instead; and why under because. Lines with the band "look" are the 
       // The matcher and what it has learned are loaded here; no other command waits for them.
       const { matchTables, oldRowsWithNumber } = await import('../commands/matching/match-tables.ts');
       const ports = portsOf(command);
-      for (const table of tables) {
-        if (options.out !== undefined && (await ports.files.same(table, options.out))) {
-          throw new CatalogError('OutputIsInput', `${options.out} is an input; name another file with --out.`);
-        }
-      }
+      if (options.out !== undefined) await checkOutput(ports, options.out, tables, options.answers ?? []);
       const inCatalog = command.optsWithGlobals<{ catalog?: string }>().catalog !== undefined;
       if (inCatalog) checkEditions(tables, options);
       else if (options.from !== undefined || options.to !== undefined) {
@@ -105,30 +107,51 @@ number under instead; and why under because. Lines with the band "look" are the 
         const { recordMatches } = await import('../commands/matching/match-editions.ts');
         const erratum = await recordMatches(ports, await writingCatalog(command), report, tables[1]!);
         printLines([`Erratum ${erratum.name}: ${count(erratum.added, 'record')} added.`]);
+        // An answer that found no rows is in no record.
+        reportFindings(report.findings);
         return;
       }
-      if (options.explain !== undefined) {
-        const rows = oldRowsWithNumber(report, options.explain);
-        if (options.json) printJson(rows.map(i => report.matching.runnersUp(i, RUNNERS_UP)));
-        else for (const i of rows) printLines(explained(report, i));
-        return;
+      // A number that is not there is told before anything is written.
+      const explained = options.explain === undefined ? undefined : oldRowsWithNumber(report, options.explain);
+      if (explained === undefined || options.out !== undefined) {
+        const { writeMatching } = await import('./match-output.ts');
+        await writeMatching(ports, report, { ...options, quiet: explained !== undefined });
       }
-      const { MATCH_COLUMNS, matchCells, writeMatchCsv } = await import('../exports/match-csv.ts');
-      const asJson = options.json || options.out?.endsWith('.json');
-      const text = asJson ? `${JSON.stringify(jsonOf(report), null, 2)}\n` : writeMatchCsv(report.lines);
-      if (options.out === undefined) process.stdout.write(text);
-      else {
-        const { tableBytes } = await import('../commands/ports/table-bytes.ts');
-        const workbook = /\.xlsx$/i.test(options.out);
-        const cells = workbook ? report.lines.map(matchCells) : [];
-        await ports.files.write(
-          options.out,
-          workbook ? tableBytes(options.out, 'Crosswalk', MATCH_COLUMNS, cells) : text,
-        );
-        printLines(summary(report, options.out));
-      }
-      reportFindings(report.findings);
+      if (explained === undefined) return;
+      if (options.out === undefined) printFindings(report.findings.filter(f => f.rule.startsWith('answer')));
+      const { explainedLines } = await import('./match-explained.ts');
+      if (options.json) printJson(explained.map(i => report.matching.runnersUp(i, RUNNERS_UP)));
+      else printLines(explainedLines(report, explained, RUNNERS_UP));
     });
+}
+
+/** Refuses a name before minutes of matching, not after. */
+async function checkOutput(
+  { files }: Ports,
+  out: string,
+  tables: readonly string[],
+  answers: readonly string[],
+): Promise<void> {
+  const ending = /[^/\\]\.([^./\\]*)$/.exec(out)?.[1];
+  if (ending !== undefined && !/^(?:csv|xlsx|json)$/i.test(ending)) {
+    throw new CatalogError(
+      'BadArgument',
+      `A crosswalk is written as csv, xlsx or json; name a file that ends in one of them instead of ${out}.`,
+    );
+  }
+  for (const table of tables) {
+    if (await files.same(table, out)) {
+      throw new CatalogError('OutputIsInput', `${out} is an input; name another file with --out.`);
+    }
+  }
+  for (const file of answers) {
+    if (await files.same(file, out)) {
+      throw new CatalogError(
+        'OutputIsInput',
+        `${out} holds the answers, and they are to stay as they were given; name another file with --out - it will have all of them too.`,
+      );
+    }
+  }
 }
 
 function checkEditions(names: readonly string[], { columns }: MatchOptions): void {
@@ -144,43 +167,3 @@ async function editionsOfCatalog(command: Command, names: readonly string[], opt
   const { matchEditions } = await import('../commands/matching/match-editions.ts');
   return matchEditions(portsOf(command), await readingCatalog(command), from!, to!, options.answers ?? []);
 }
-
-function summary({ lines, bands, answered, from, to }: MatchReport, out: string): string[] {
-  return [
-    `${count(from.rows.length, 'old row')}, ${count(to.rows.length, 'new row')}; ${count(lines.length, 'line')} written to ${out}.`,
-    `${count(bands.accept, 'line')} can be accepted, ${bands.look} should be looked at${answered > 0 ? `; ${count(answered, 'answer')} used` : ''}.`,
-  ];
-}
-
-function jsonOf({ lines, bands, answered, findings, from, to }: MatchReport) {
-  return {
-    from: from.index.header.name,
-    to: to.index.header.name,
-    bands,
-    answered,
-    lines: lines.map(({ link: _, dutyByType: __, from: old, to: next, ...line }) => ({
-      ...line,
-      from: old && { id: old.id, number: old.number, title: old.title },
-      to: next && { id: next.id, number: next.number, title: next.title },
-    })),
-    findings,
-  };
-}
-
-function explained({ matching, from, to }: MatchReport, i: number): string[] {
-  const row = from.rows[i]!;
-  const lines = [`${row.number} ${row.title || row.text.slice(0, 70)}`.trim()];
-  const candidates = matching.runnersUp(i, RUNNERS_UP);
-  if (candidates.length === 0) return [...lines, '  nothing in the new table shares a word or a place with it'];
-  for (const c of candidates) {
-    const heir = to.rows[c.to]!;
-    const linked = matching.links.some(l => l.from === i && l.to === c.to);
-    lines.push(
-      `  ${linked ? '→' : ' '} ${`${(c.confidence * 100).toFixed(1)} %`.padStart(7)}  ${heir.number} ${heir.title || heir.text.slice(0, 60)}`,
-      `      ${[...c.parts.map(p => `${p.reason} ${signed(p.value)}`), `start ${signed(c.base)}`].join(', ')} = ${signed(c.base + c.parts.reduce((sum, p) => sum + p.value, 0))} (log-odds)`,
-    );
-  }
-  return lines;
-}
-
-const signed = (value: number) => `${value < 0 ? '−' : '+'}${Math.abs(value).toFixed(2)}`;

@@ -48,6 +48,8 @@ export function lineageFromTables(
     const columns = nameColumns(table, LINEAGE_COLUMNS);
     findings.push(...columns.findings);
     for (const row of table.rows) {
+      // Behind the lines of a crosswalk, `match` keeps answers that no line shows: a code, and no items.
+      if (row.cells.get('pair') && !columns.cell(row, 'from') && !columns.cell(row, 'to')) continue;
       const read = readLine(row, name => columns.cell(row, name), old, newer);
       if ('problem' in read) findings.push(refused(row, read.problem));
       else lines.push(read);

@@ -1,3 +1,4 @@
+import { counted } from '../model/counted.ts';
 import type { BareRow } from './bare-row.ts';
 import { candidatePairs } from './candidates.ts';
 import { type Evidence, evidenceOf, type WordEvidence, wordEvidence } from './features.ts';
@@ -12,14 +13,21 @@ export interface Prepared {
   readonly words: WordEvidence;
 }
 
-/** @param also pairs that must be among them although no word speaks for them */
+/**
+ * @param also pairs that must be among them although no word speaks for them
+ * @param tell called before each step with what it does
+ */
 export function prepare(
   from: readonly BareRow[],
   to: readonly BareRow[],
   also: readonly (readonly [number, number])[] = [],
+  tell: (step: string) => void = () => {},
 ): Prepared {
+  tell('reading the words of both tables');
   const sides = sidesOf(from, to);
+  tell('finding pairs of rows that are worth comparing');
   const pairs = candidatePairs(sides, also);
+  tell(`comparing ${counted(pairs.size, 'pair')} of rows`);
   return { sides, pairs, words: wordEvidence(sides, pairs) };
 }
 

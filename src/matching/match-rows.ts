@@ -1,7 +1,8 @@
 import type { Answer } from './answers.ts';
 import type { BareRow } from './bare-row.ts';
-import { type Believed, believe, calibrated, type Learned, type Prepared, prepare } from './believe.ts';
+import { type Believed, believe, calibrated, LATE_ROUNDS, type Learned, type Prepared, prepare } from './believe.ts';
 import { FEATURES, type Reason } from './features.ts';
+import { type Silent, silentOf } from './silent.ts';
 import { partsOf } from './trees.ts';
 
 /** `accept`: right in 98 of 100 on most catalogs that it was tried on (README.md beside this file says where not). `look`: a person decides. */
@@ -27,7 +28,9 @@ export interface Part {
 export interface Candidate {
   readonly from: number;
   readonly to: number;
+  /** At most MOST_SILENT where no word speaks for the pair, whatever the sum says. */
   readonly confidence: number;
+  readonly silent: boolean;
   readonly base: number;
   /** Largest first. */
   readonly parts: readonly Part[];
@@ -36,6 +39,8 @@ export interface Candidate {
 export interface Matching {
   /** In the order of the old rows, new ones last. Every row of both sides stands in at least one. */
   readonly links: readonly MatchedLink[];
+  /** Rows that share no word with the other side and have none that is known: only place and numbers were used. */
+  readonly unknown: Silent['unknown'];
   explain(from: number, to: number): Candidate | undefined;
   /** Candidates of an old row, likeliest first. */
   runnersUp(from: number, most: number): readonly Candidate[];
@@ -50,40 +55,51 @@ const LINK = 0.42;
 const YES_SPREADS = 0.65;
 /** Links from here on are accepted, and withdrawn or new rows whose best pair is at most the rest likely. */
 const ACCEPT = 0.98;
+/** More is never shown where no word speaks for a pair: between two languages place alone made wrong links 99 % likely. */
+export const MOST_SILENT = 0.9;
+/** What `matchRows` tells of before it is done. */
+export const MATCHING_STEPS = 3 + 1 + LATE_ROUNDS;
 
 /**
  * The crosswalk of two editions that share no ids. The same rows give the same links, always.
  *
  * Links are chosen by what each is worth, not by grouping: a chain of weak links would otherwise draw half a catalog
  * into one merge.
+ *
+ * @param tell called before each of its steps with what it does
  */
 export function matchRows(
   from: readonly BareRow[],
   to: readonly BareRow[],
   learned: Learned,
   answers: readonly Answer[] = [],
+  tell: (step: string) => void = () => {},
 ): Matching {
-  const prepared = prepare(from, to, answeredPairs(answers));
+  const prepared = prepare(from, to, answeredPairs(answers), tell);
   const told = new Map<string, Answer>(answers.map(a => [answerKey(a), a]));
   const settled = settledBeliefs(prepared, answers);
+  let rounds = 0;
   const { beliefs, evidence } = believe(prepared, learned, round => {
+    if (rounds++ <= LATE_ROUNDS) tell(`weighing what speaks for each, round ${rounds} of ${1 + LATE_ROUNDS}`);
     for (const [p, belief] of settled) round[p] = belief === 1 ? Math.max(round[p]!, YES_SPREADS) : belief;
     return round;
   });
   for (const [p, belief] of settled) beliefs[p] = belief;
   const believed = { beliefs: beliefs.map(belief => calibrated(belief, learned.calibration)), evidence };
+  const silent = silentOf(prepared);
   const explain = (i: number, j: number) => {
     const p = prepared.pairs.find(i, j);
-    return p < 0 ? undefined : candidate(prepared, believed, learned, p);
+    return p < 0 ? undefined : candidate(prepared, believed, learned, silent, p);
   };
   return {
-    links: chosenLinks(prepared, believed, told),
+    links: chosenLinks(prepared, believed, told, silent),
+    unknown: silent.unknown,
     explain,
     runnersUp: (i, most) => {
       const { starts } = prepared.pairs;
       const list = Array.from({ length: starts[i + 1]! - starts[i]! }, (_, at) => starts[i]! + at);
       list.sort((a, b) => believed.beliefs[b]! - believed.beliefs[a]! || a - b);
-      return list.slice(0, most).map(p => candidate(prepared, believed, learned, p));
+      return list.slice(0, most).map(p => candidate(prepared, believed, learned, silent, p));
     },
   };
 }
@@ -128,15 +144,21 @@ function wordsAgree({ pairs }: Prepared, { evidence }: Believed, p: number): boo
 /** Logarithm of a length: of rows of one or two words much is held by many others. */
 const SHORT = Math.log(1 + 3);
 
-function chosenLinks(prepared: Prepared, believed: Believed, told: ReadonlyMap<string, Answer>): MatchedLink[] {
+function chosenLinks(
+  prepared: Prepared,
+  believed: Believed,
+  told: ReadonlyMap<string, Answer>,
+  silent: Silent,
+): MatchedLink[] {
   const { sides, pairs } = prepared;
   const { beliefs } = believed;
   const links: MatchedLink[] = [];
   const reached = new Uint8Array(sides.to.rows.length);
   const none = new Float64Array(sides.to.rows.length).fill(1);
-  const link = (from: number | null, to: number | null, confidence: number, agreed = true): MatchedLink => {
+  const link = (from: number | null, to: number | null, belief: number, mute: boolean, agreed = true): MatchedLink => {
     const answer = told.get(`${from ?? ''}>${to ?? ''}`);
     if (answer) return { from, to, confidence: 1, band: 'accept', answered: answer.because };
+    const confidence = mute ? Math.min(belief, MOST_SILENT) : belief;
     return { from, to, confidence, band: agreed && confidence >= ACCEPT ? 'accept' : 'look' };
   };
   for (let i = 0; i < sides.from.rows.length; i++) {
@@ -147,15 +169,21 @@ function chosenLinks(prepared: Prepared, believed: Believed, told: ReadonlyMap<s
       none[pairs.to[p]!]! *= 1 - beliefs[p]!;
       if (beliefs[p]! < LINK) continue;
       reached[pairs.to[p]!] = 1;
-      links.push(link(i, pairs.to[p]!, beliefs[p]!, wordsAgree(prepared, believed, p)));
+      links.push(link(i, pairs.to[p]!, beliefs[p]!, silent.pair(p), wordsAgree(prepared, believed, p)));
     }
-    if (links.length === before) links.push(link(i, null, alone));
+    if (links.length === before) links.push(link(i, null, alone, silent.from.has(i)));
   }
-  for (let j = 0; j < sides.to.rows.length; j++) if (!reached[j]) links.push(link(null, j, none[j]!));
+  for (let j = 0; j < sides.to.rows.length; j++) if (!reached[j]) links.push(link(null, j, none[j]!, silent.to.has(j)));
   return links;
 }
 
-function candidate({ pairs }: Prepared, { beliefs, evidence }: Believed, learned: Learned, p: number): Candidate {
+function candidate(
+  { pairs }: Prepared,
+  { beliefs, evidence }: Believed,
+  learned: Learned,
+  silent: Silent,
+  p: number,
+): Candidate {
   const { slope, shift } = learned.calibration;
   const { base, parts } = partsOf(learned.late, evidence, p);
   const sums = new Map<Reason, number>();
@@ -166,7 +194,9 @@ function candidate({ pairs }: Prepared, { beliefs, evidence }: Believed, learned
   return {
     from: pairs.from[p]!,
     to: pairs.to[p]!,
-    confidence: beliefs[p]!,
+    // A person's yes is certain, whatever the words say.
+    confidence: silent.pair(p) && beliefs[p]! < 1 ? Math.min(beliefs[p]!, MOST_SILENT) : beliefs[p]!,
+    silent: silent.pair(p),
     base: slope * base + shift,
     parts: [...sums]
       .map(([reason, value]) => ({ reason, value }))

@@ -60,7 +60,7 @@ export function termsOf(text: string, english: boolean): Terms {
 }
 
 /** `03` and `3`, `1,000` and `1000` are the same number. */
-function plainNumber(word: string): string {
+export function plainNumber(word: string): string {
   return word.replace(/^0+(?=\d)/, '').replace(/(?<=\d),(?=\d{3}(?!\d))/g, '');
 }
 

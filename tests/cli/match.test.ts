@@ -183,6 +183,17 @@ describe('match', () => {
     expect(lines('recorded.csv').some(l => l.from_number === '2.1' && l.to_number !== '')).toBe(false);
   });
 
+  it('tells an answer that found no rows, where lineage is recorded too', async () => {
+    writeFileSync(join(dir, 'lost.csv'), 'pair,answer,because\np0123456789ab,yes,seen\n');
+    for (const goal of [['--json'], ['--explain', '1.1'], ['--record', '--author', 'A. Steward']]) {
+      const at = ['--catalog', 'works-2.git'];
+      await fishplate(dir, 'import', 'old.csv', '--edition', '2018', ...at);
+      await fishplate(dir, 'import', 'new.csv', '--edition', '2024', ...at);
+      const { stderr } = await fishplate(dir, 'match', '2018', '2024', '--answers', 'lost.csv', ...goal, ...at);
+      expect(stderr).toContain('The answer yes for p0123456789ab fits no pair of these tables');
+    }
+  });
+
   it.each([
     [
       'lineage without a catalog',

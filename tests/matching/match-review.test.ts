@@ -104,6 +104,18 @@ describe('a review of matched links', () => {
     expect((await second.question(a!.code))!.answered).toHaveLength(1);
   });
 
+  it('gives its answers, with who gave them, to whoever takes the crosswalk away', async () => {
+    const review = await open();
+    const [q] = await questions(review);
+    await review.answer(q!.code, { kind: q!.new ? 'no' : 'withdrawn' }, 'seen on site', BY);
+    const rows = (await review.crosswalk()).split('\r\n').filter(line => line.includes('seen on site'));
+    expect(rows).toHaveLength(1);
+    expect(rows[0]).toContain(`,${BY},`);
+    writeFileSync(join(dir, 'taken.csv'), await review.crosswalk());
+    const again = await matchTables(testPorts(), { ...tables(), answers: [join(dir, 'taken.csv')] });
+    expect(again.answers).toMatchObject([{ because: 'seen on site', by: BY }]);
+  });
+
   it('takes another row instead, also one that prints no number', async () => {
     const review = await open();
     const q = (await questions(review)).find(x => x.old?.number === '3')!;

@@ -159,7 +159,7 @@ test('the crosswalk of a review is the one that the command writes with its answ
     answers: [at('tables.csv')],
   });
   expect(report.answered).toBeGreaterThan(0);
-  expect(await got.text()).toBe(writeMatchCsv(report.lines));
+  expect(await got.text()).toBe(writeMatchCsv(report));
 });
 
 test('a matching that takes long has a page that says so, and is there when one looks again', async () => {

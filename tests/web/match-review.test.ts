@@ -113,6 +113,9 @@ test('no text of the tables becomes part of a page', async () => {
       '<script src="/match-review.js" defer>',
     ]);
     await page.answer(body, 'yes');
+    // Whether a row ended is no question to which n or w is an answer.
+    const keys = [...body.matchAll(/<button name="answer"[^>]* data-key="(.)"/g)].map(m => m[1]);
+    expect(body).toContain(`Answer with single keys: ${keys.join(', ')}, i for another number`);
   }
   expect(rows().map(r => r.from_title)).toContain('Conduct <script>alert(1)</script>');
   expect(viewer.reported).toEqual([]);

@@ -3,6 +3,7 @@ import { nameItemColumns, type ToldHeads } from '../../editing/item-heads.ts';
 import { type PlacedRow, placeRows } from '../../editing/place-rows.ts';
 import { entriesOf } from '../../format/edition-table.ts';
 import type { BareRow } from '../../matching/bare-row.ts';
+import { emptyRows } from '../../matching/empty-rows.ts';
 import { spreadsheetDamage } from '../../matching/spreadsheet-damage.ts';
 import type { EditionIndex } from '../../model/edition.ts';
 import { CatalogError } from '../../model/errors.ts';
@@ -10,7 +11,7 @@ import type { Finding } from '../../model/finding.ts';
 import type { Item, ItemId } from '../../model/item.ts';
 import type { Table } from '../../model/table.ts';
 import type { ReadTable } from '../../tables/read-xlsx.ts';
-import { nameOfTables } from './name-of-tables.ts';
+import { nameOfTables, namesOfTables } from './name-of-tables.ts';
 
 /** An edition that exists as tables only. Its items go by made-up ids, which stand in no output. */
 export interface BareEdition {
@@ -19,6 +20,8 @@ export interface BareEdition {
   readonly rows: readonly BareRow[];
   /** By position: the id that the table itself gives, if any. */
   readonly ids: readonly string[];
+  /** What the tables are called that it was read from; a row has its position among them. */
+  readonly tables: readonly string[];
   readonly findings: readonly Finding[];
 }
 
@@ -57,16 +60,39 @@ export function bareEditionOfTables(tables: readonly ReadTable[], told: ToldHead
       level: row.levelLabel ?? String(row.level),
       parent: row.parent === null ? -1 : at.get(row.parent)!,
       title: row.content.title,
-      text: [row.content.text, row.content.purpose, row.content.outcome].filter(Boolean).join('\n'),
+      text: wordsOf(row).slice(1).filter(Boolean).join('\n'),
       table: files.indexOf(row.row.file),
     })),
     ids: rows.map(row => row.id ?? ''),
+    tables: namesOfTables(files),
     findings: [
       ...tables.flatMap(table => table.findings),
-      ...placed.findings.map(f => (f.rule === 'row-not-placed' ? usedAtTheTop(f) : f)),
+      ...placed.findings.map(f => (f.rule === 'row-not-placed' ? toldOfUse(f, rows) : f)),
+      ...tables.flatMap(table => unusedWas(table, told)),
+      ...emptyRows(
+        rows.map(row => ({
+          number: row.number,
+          words: wordsOf(row).join(' '),
+          file: row.row.file,
+          line: row.row.line,
+        })),
+      ),
       ...spreadsheetDamage(rows.map(row => ({ number: row.number, ...row.row }))),
     ],
   };
+}
+
+/** What a row says: its title, then what its text is made of. */
+const wordsOf = ({ content }: PlacedRow) => [content.title, content.text, content.purpose, content.outcome];
+
+/** `was` leads back to older ids at import; here nothing but the words decides, and the column would seem to be used. */
+function unusedWas(table: Table, told: ToldHeads): Finding[] {
+  const header = nameItemColumns(table, told).read.get('was');
+  if (header === undefined) return [];
+  const message = `The column ${header} of ${table.file} is not used: match goes by words and place. Say what you know with --answers, or import both editions into a catalog, which follows that column.`;
+  return [
+    { rule: 'unused-column', severity: 'note', subject: table.file, message, place: { file: table.file, line: 1 } },
+  ];
 }
 
 function withLostRows(tables: readonly Table[], placed: readonly PlacedRow[], told: ToldHeads): PlacedRow[] {
@@ -87,6 +113,10 @@ function withLostRows(tables: readonly Table[], placed: readonly PlacedRow[], to
   );
 }
 
-function usedAtTheTop(finding: Finding): Finding {
-  return { ...finding, severity: 'warning', message: `${finding.message} It is matched by its words alone.` };
+/** What becomes of a row that has no place: it counts by its words, or it says nothing at all. */
+function toldOfUse(finding: Finding, rows: readonly PlacedRow[]): Finding {
+  const { file, line } = finding.place ?? {};
+  const used = rows.some(({ row }) => row.file === file && row.line === line);
+  const use = used ? 'It is matched by its words alone.' : 'It is left out.';
+  return { ...finding, severity: 'warning', message: `${finding.message} ${use}` };
 }

@@ -162,6 +162,7 @@ function bareEditionOf(edition: Edition): BareEdition {
       table: 0,
     })),
     ids: edition.items.map(item => item.id),
+    tables: [],
     findings: [],
   };
 }

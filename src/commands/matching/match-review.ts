@@ -22,7 +22,8 @@ import {
 } from './match-answers.ts';
 import type { MatchedRecord } from './match-editions.ts';
 import { type Matched, reportOf } from './match-tables.ts';
-import { answersIn, readAnswers } from './read-answers.ts';
+import { silentRows, tellsSteps } from './matching-told.ts';
+import { answersIn, readAnswerTables } from './read-answers.ts';
 import type { ReviewCalls } from './review-calls.ts';
 import { linksByRow, showQuestion } from './review-question.ts';
 
@@ -64,19 +65,19 @@ interface Round {
 export async function openMatchReview(ports: Ports, request: MatchReviewRequest): Promise<MatchReview> {
   const { from, to, file } = request;
   const both = { from: from.rows, to: to.rows };
-  const earlier = await readAnswers(ports, request.earlier, from.rows, to.rows);
+  const earlier = await readAnswerTables(ports, request.earlier);
   // Read anew each time: somebody may mend the file in a spreadsheet meanwhile, and its rows are few.
   const read = async () => {
     const { rows, table } = await readMatchAnswers(ports.files, file);
-    const { answers, findings } = answersIn(table ? [table] : [], from.rows, to.rows);
-    return { rows, answers: [...earlier.answers, ...answers], findings };
+    const told = answersIn(table ? [...earlier, table] : earlier, from.rows, to.rows);
+    return { rows, told, answers: told.answers };
   };
   const begun = await read();
   let round = match(begun);
   // Questions that the last matching took for settled and whose answers were taken back since.
   const reopened = new Map<string, Ends>();
   const handed = new Map<string, { readonly by: string; readonly at: number }>();
-  let written: { readonly matching: Round['matching']; readonly text: string } | undefined;
+  let written: { readonly matching: Round['matching']; readonly said: string; readonly text: string } | undefined;
   const turn = inTurn();
   /** Reads and writes the file as one step: another process may serve it as well. */
   const changing = <T>(work: () => Promise<T>) =>
@@ -90,7 +91,7 @@ export async function openMatchReview(ports: Ports, request: MatchReviewRequest)
   return {
     names: { from: from.index.header.name, to: to.index.header.name },
     file,
-    findings: [...from.findings, ...to.findings, ...earlier.findings, ...begun.findings],
+    findings: [...from.findings, ...to.findings, ...silentRows(round.matching, from, to), ...begun.told.findings],
     progress: async () => {
       const { rows, answers } = await read();
       const open = openOf(answers);
@@ -206,17 +207,18 @@ export async function openMatchReview(ports: Ports, request: MatchReviewRequest)
 
   /** Marks of all its lines take longer than the matching, so the text is kept until an answer changes. */
   async function crosswalk(): Promise<string> {
-    const { matching, answers, findings } = await current();
-    if (written?.matching === matching) return written.text;
-    const { lines } = reportOf(from, to, matching, { answers, answered: 0, findings });
-    written = { matching, text: writeMatchCsv(lines) };
+    const { matching, rows, answers, told } = await current();
+    const said = JSON.stringify(rows);
+    if (written?.matching === matching && written.said === said) return written.text;
+    written = { matching, said, text: writeMatchCsv(reportOf(from, to, matching, answers, told)) };
     return written.text;
   }
 
   function match({ rows, answers }: { rows: readonly MatchAnswerRow[]; answers: readonly Answer[] }): Round {
-    ports.progress(`Matching ${from.rows.length} with ${to.rows.length} rows`);
+    const tell = tellsSteps(ports, from, to);
     const started = performance.now();
-    const matching = matchRows(from.rows, to.rows, LEARNED, [...request.known, ...answers]);
+    const matching = matchRows(from.rows, to.rows, LEARNED, [...request.known, ...answers], tell);
+    tell('ordering the questions');
     const asked = reviewOrder(matching.links, from.rows, to.rows).map(q => ({ ...q, code: codeOf(both, q.link) }));
     return {
       matching,

@@ -2,10 +2,11 @@ import { isPair, marksOf } from '../../content/links/marks.ts';
 import { joinEditions } from '../../crosswalk/joint.ts';
 import { refuseUnknownHeads } from '../../editing/item-heads.ts';
 import { crosswalkLines } from '../../exports/crosswalk-lines.ts';
-import type { MatchLine } from '../../exports/match-csv.ts';
+import type { KeptAnswer, MatchLine } from '../../exports/match-csv.ts';
 import { type Answer, pairCode } from '../../matching/answers.ts';
 import { LEARNED } from '../../matching/learned.ts';
 import { type Candidate, type MatchedLink, type Matching, matchRows } from '../../matching/match-rows.ts';
+import { counted } from '../../model/counted.ts';
 import type { Link } from '../../model/crosswalk.ts';
 import { CatalogError } from '../../model/errors.ts';
 import type { Finding } from '../../model/finding.ts';
@@ -13,7 +14,9 @@ import { nearestNames } from '../../text/nearest.ts';
 import type { Ports } from '../ports/ports.ts';
 import { readTables } from '../reading/read-tables.ts';
 import { type BareEdition, bareEditionOfTables } from './bare-edition.ts';
-import { readAnswers } from './read-answers.ts';
+import { keptAnswers, NOTHING_GIVEN } from './kept-answers.ts';
+import { silentRows, tellsSteps } from './matching-told.ts';
+import { type ReadAnswers, readAnswers } from './read-answers.ts';
 
 export interface MatchRequest {
   readonly from: readonly string[];
@@ -28,10 +31,14 @@ export interface MatchReport {
   readonly from: BareEdition;
   readonly to: BareEdition;
   readonly lines: readonly MatchLine[];
+  /** What people said that none of the lines shows: it is written behind them. */
+  readonly kept: readonly KeptAnswer[];
   readonly matching: Matching;
   /** Links by band; withdrawn and new rows are counted with them. */
   readonly bands: Readonly<Record<'accept' | 'look', number>>;
+  /** Lines of answers that are used, and such as are not. */
   readonly answered: number;
+  readonly unused: number;
   /** What was told beforehand: by the catalog, then by people. */
   readonly answers: readonly Answer[];
   readonly findings: readonly Finding[];
@@ -66,37 +73,49 @@ export async function matchBareEditions(
   const read = await readAnswers(ports, answerFiles, from.rows, to.rows);
   // A person's answer stands above what the catalog says already.
   const answers = [...known, ...read.answers];
-  ports.progress(`Matching ${from.rows.length} with ${to.rows.length} rows`);
-  const matching = matchRows(from.rows, to.rows, LEARNED, answers);
-  return reportOf(from, to, matching, { answers, answered: read.answers.length, findings: read.findings });
+  const tell = tellsSteps(ports, from, to);
+  const matching = matchRows(from.rows, to.rows, LEARNED, answers, tell);
+  tell(`comparing the texts of ${counted(matching.links.length, 'link')}`);
+  return reportOf(from, to, matching, answers, read);
 }
 
 /** What lineage is made of. */
 export type Matched = Pick<MatchReport, 'from' | 'to' | 'matching' | 'answers'>;
 
-/** A matching with its lines. */
+/**
+ * A matching with its lines.
+ *
+ * @param answers all that it was told beforehand
+ * @param read what of it people said, and what is to be said of that
+ */
 export function reportOf(
   from: BareEdition,
   to: BareEdition,
   matching: Matching,
-  { answers, answered, findings }: Pick<MatchReport, 'answers' | 'answered' | 'findings'>,
+  answers: readonly Answer[],
+  read: ReadAnswers,
 ): MatchReport {
-  const lines = matchLines(from, to, matching, answers);
+  const bare = matchLines(from, to, matching, answers);
+  const { given, kept } = keptAnswers(read, from, to, new Set(bare.map(line => line.pair)));
   const bands = { accept: 0, look: 0 };
   for (const { band } of matching.links) bands[band]++;
   return {
     from,
     to,
-    lines,
+    lines: bare.map(line => ({ ...line, given: given.get(line.pair) ?? NOTHING_GIVEN })),
+    kept,
     matching,
     bands,
-    answered,
+    answered: read.used,
+    unused: read.findings.filter(f => f.rule === 'answer').length,
     answers,
-    findings: [...from.findings, ...to.findings, ...findings],
+    findings: [...from.findings, ...to.findings, ...silentRows(matching, from, to), ...read.findings],
   };
 }
 
-function matchLines(from: BareEdition, to: BareEdition, matching: Matching, answers: readonly Answer[]): MatchLine[] {
+type BareLine = Omit<MatchLine, 'given'>;
+
+function matchLines(from: BareEdition, to: BareEdition, matching: Matching, answers: readonly Answer[]): BareLine[] {
   const gone = new Map(answers.flatMap(a => (a.kind === 'withdrawn' ? [[a.from, a.because] as const] : [])));
   const byLink = new Map<string, MatchedLink>();
   const key = (a: string | null | undefined, b: string | null | undefined) => `${a ?? ''}>${b ?? ''}`;
@@ -123,6 +142,7 @@ function matchLines(from: BareEdition, to: BareEdition, matching: Matching, answ
       ...line,
       from: line.from && { ...line.from, id: from.ids[i]! },
       to: line.to && { ...line.to, id: to.ids[j]! },
+      ...(from.tables.length > 1 && i >= 0 ? { fromTable: from.tables[from.rows[i]!.table]! } : {}),
       band: m.band,
       why: whyOf(m, matching),
       pair: pairCode(from.rows[i], i, to.rows[j], j),
@@ -149,14 +169,35 @@ export function partsInWords({ parts }: Candidate): string {
 
 export const percent = (probability: number) => `${Math.round(probability * 100)} %`;
 
-/** The old rows that print a number. Throws UnknownNumber with the nearest ones. */
-export function oldRowsWithNumber({ from }: MatchReport, number: string): number[] {
-  const found = from.rows.flatMap((row, at) => (row.number === number ? [at] : []));
+/**
+ * The old rows that print a number, of all tables or of the one that stands before it: `3.1`, `rows:3.1`.
+ *
+ * @throws CatalogError UnknownNumber with the nearest ones; BadArgument where several tables print it and none is named
+ */
+export function oldRowsWithNumber({ from }: Pick<MatchReport, 'from'>, told: string): number[] {
+  const { rows, tables } = from;
+  const bearers = (number: string, table?: number) =>
+    rows.flatMap((row, at) => (row.number === number && (table === undefined || row.table === table) ? [at] : []));
+  const found = bearers(told);
+  const where = [...new Set(found.map(at => rows[at]!.table))];
+  if (where.length > 1) {
+    const ways = where.map(table => `--explain ${shellWord(`${tables[table]}:${told}`)}`);
+    throw new CatalogError(
+      'BadArgument',
+      `Several of the old tables have a number ${told}; say which: ${ways.join(' or ')}`,
+    );
+  }
   if (found.length > 0) return found;
-  const nearest = nearestNames(number, new Set(from.rows.map(r => r.number)));
+  const table = tables.findIndex(name => told.startsWith(`${name}:`));
+  const number = table < 0 ? told : told.slice(tables[table]!.length + 1);
+  const there = table < 0 ? [] : bearers(number, table);
+  if (there.length > 0) return there;
+  const nearest = nearestNames(number, new Set(rows.filter(r => table < 0 || r.table === table).map(r => r.number)));
   throw new CatalogError(
     'UnknownNumber',
-    `The old tables have no number ${number}${nearest.length > 0 ? `; the nearest are ${nearest.join(', ')}.` : '; give one that they print.'}`,
+    `${table < 0 ? 'The old tables have' : `The table ${tables[table]} has`} no number ${number}${nearest.length > 0 ? `; the nearest are ${nearest.join(', ')}.` : '; give one that they print.'}`,
     { number },
   );
 }
+
+const shellWord = (word: string) => (/^[\w./=,:@%+-]+$/.test(word) ? word : `'${word.replaceAll("'", "'\\''")}'`);

@@ -1,127 +1,171 @@
-import { nameColumns } from '../../editing/columns.ts';
-import { type Answer, pairCode } from '../../matching/answers.ts';
+import type { Answer } from '../../matching/answers.ts';
 import type { BareRow } from '../../matching/bare-row.ts';
+import { counted } from '../../model/counted.ts';
 import type { Finding } from '../../model/finding.ts';
 import type { Table, TableRow } from '../../model/table.ts';
 import { readTable } from '../../tables/read-table.ts';
 import type { Ports } from '../ports/ports.ts';
+import { answersOf, rowsByNumber } from './answers-of-line.ts';
+import { crosswalkJsonTable } from './crosswalk-json-table.ts';
+import { type AnswerColumns, type GivenLine, givenLines, unguarded } from './given-lines.ts';
 
-const COLUMNS = [
-  'pair',
-  'from_number',
-  'to_number',
-  'answer',
-  'instead',
-  'because',
-  'by',
-  'from_row',
-  'to_row',
-  'instead_row',
-] as const;
+export interface ReadAnswers {
+  readonly answers: readonly Answer[];
+  /** Lines that give no answer that can be used: what they say is kept, not followed. */
+  readonly unused: readonly GivenLine[];
+  /** Lines whose answers are used. */
+  readonly used: number;
+  readonly findings: readonly Finding[];
+}
 
 /**
- * Reads what people filled in: `answer` is yes, no, withdrawn or new; `instead` names the new number that it is. Rows
- * left empty are no answers. A code that fits no row as they stand now is a finding: a text has changed since.
+ * Reads what people filled in: `answer` is yes, no, withdrawn or new; `instead` names the right number, a new one for
+ * an old row and an old one for a row that was told as new. Lines left empty are no answers.
  *
- * A review writes the rows' positions as well (`from_row`, `to_row`, `instead_row`, from 1): rows without a number, or
- * with one that others print too, are found by them at once. The code still decides.
+ * The code finds the rows. A code that no rows have as they stand now, two answers that contradict each other and
+ * numbers that are no longer those of the rows are findings.
  */
 export async function readAnswers(
   ports: Ports,
   files: readonly string[],
   from: readonly BareRow[],
   to: readonly BareRow[],
-): Promise<{ readonly answers: Answer[]; readonly findings: Finding[] }> {
-  const tables = [];
-  for (const file of files) tables.push(readTable(file, await ports.files.read(file)));
-  return answersIn(tables, from, to);
+): Promise<ReadAnswers> {
+  return answersIn(await readAnswerTables(ports, files), from, to);
 }
 
-export function answersIn(
-  tables: readonly Table[],
-  from: readonly BareRow[],
-  to: readonly BareRow[],
-): { readonly answers: Answer[]; readonly findings: Finding[] } {
-  const answers: Answer[] = [];
+/** Reads files of answers: csv, workbooks, and the json that `match` writes. */
+export async function readAnswerTables(ports: Ports, files: readonly string[]): Promise<Table[]> {
+  const tables: Table[] = [];
+  for (const file of files) {
+    const bytes = await ports.files.read(file);
+    tables.push(crosswalkJsonTable(file, bytes) ?? readTable(file, bytes));
+  }
+  return tables;
+}
+
+/** An answer and the line that it stands in. */
+interface Said {
+  readonly line: GivenLine;
+  readonly answer: Answer;
+}
+
+export function answersIn(tables: readonly Table[], from: readonly BareRow[], to: readonly BareRow[]): ReadAnswers {
   const findings: Finding[] = [];
-  if (tables.length === 0) return { answers, findings };
-  const [old, next] = [byNumber(from), byNumber(to)];
+  const said: Said[] = [];
+  const unused: GivenLine[] = [];
+  const numbers = { from: rowsByNumber(from), to: rowsByNumber(to) };
   for (const table of tables) {
-    const { cell } = nameColumns(table, COLUMNS);
-    for (const row of table.rows) {
-      const number = (column: 'from_number' | 'to_number' | 'instead') => unguarded(cell(row, column));
-      const at = (rows: readonly BareRow[], column: 'from_row' | 'to_row' | 'instead_row') => {
-        const position = Number(cell(row, column) ?? 0) - 1;
-        return rows[position] === undefined ? -1 : position;
-      };
-      const wrong = (message: string) => findings.push(finding(table, row, message));
-      const answer = (cell(row, 'answer') ?? '').toLowerCase();
-      const insteadAt = at(to, 'instead_row');
-      const instead = number('instead') ?? (to[insteadAt]?.number === '' ? '' : undefined);
-      if (answer === '' && instead === undefined) continue;
-      const by = cell(row, 'by');
-      const said = { because: cell(row, 'because') ?? '', ...(by === undefined ? {} : { by }) };
-      const code = cell(row, 'pair') ?? '';
-      const [i0, j0] = [at(from, 'from_row'), at(to, 'to_row')];
-      const ends =
-        pairCode(from[i0], i0, to[j0], j0) === code
-          ? ([i0, j0] as const)
-          : endsOf(code, old(number('from_number')), next(number('to_number')), from, to);
-      if (!ends) {
-        wrong(
-          `The answer for ${code || 'a pair without a code'} fits no pair of these tables; ask again, a text or a place has changed.`,
-        );
-        continue;
-      }
-      const [i, j] = ends;
-      if (instead !== undefined) {
-        const heirs = to[insteadAt]?.number === instead ? [insteadAt] : next(instead);
-        if (heirs.length !== 1 || i < 0) {
-          wrong(`${instead} is not the number of exactly one new row; name one that is.`);
-          continue;
-        }
-        answers.push({ kind: 'yes', from: i, to: heirs[0]!, ...said });
-        if (j >= 0 && j !== heirs[0]) answers.push({ kind: 'no', from: i, to: j, ...said });
-      } else if ((answer === 'yes' || answer === 'no') && i >= 0 && j >= 0) {
-        answers.push({ kind: answer, from: i, to: j, ...said });
-      } else if ((answer === 'withdrawn' || (answer === 'yes' && j < 0)) && i >= 0) {
-        answers.push({ kind: 'withdrawn', from: i, ...said });
-      } else if ((answer === 'new' || (answer === 'yes' && i < 0)) && j >= 0) {
-        answers.push({ kind: 'new', to: j, ...said });
-      } else if (answer !== 'no') {
-        wrong(`${answer} is no answer here; write yes, no, withdrawn or new, or the right number under instead.`);
+    const { lines, columns } = givenLines(table, from, to);
+    if (lines.length > 0 && !columns.has('pair')) {
+      const message = `${table.file} has no column pair, by which answers find their rows; take it over from the crosswalk that match wrote.`;
+      findings.push(finding(table, lines[0]!.row, message));
+      unused.push(...lines);
+      continue;
+    }
+    for (const line of lines) {
+      const meant = answersOf(line, columns, from, to, numbers);
+      if (Array.isArray(meant)) said.push(...meant.map(answer => ({ line, answer })));
+      else {
+        unused.push(line);
+        if (meant !== undefined) findings.push(finding(table, line.row, meant as string));
       }
     }
+    findings.push(...otherNumbers(table, lines, columns, from, to));
   }
-  return { answers, findings };
+  const against = contradictions(said);
+  for (const [line, other] of against) {
+    unused.push(line);
+    const where = `${other.table.file === line.table.file ? '' : `${other.table.file}, `}line ${other.row.line}`;
+    const message = `This answer and that of ${where} contradict each other, so neither is used; take one of them away.`;
+    findings.push(finding(line.table, line.row, message));
+  }
+  const standing = said.filter(({ line }) => !against.has(line));
+  return {
+    answers: joined(standing.map(s => s.answer)),
+    unused,
+    used: new Set(standing.map(s => s.line)).size,
+    findings,
+  };
 }
 
-/** Which rows a code means. Numbers may stand twice, so the code decides among those that print them. */
-function endsOf(
-  code: string,
-  olds: readonly number[],
-  news: readonly number[],
+/** Lines that cannot both be followed, each with the other one. */
+function contradictions(said: readonly Said[]): Map<GivenLine, GivenLine> {
+  const against = new Map<GivenLine, GivenLine>();
+  const groups = new Map<string, Said[]>();
+  const into = (key: string, one: Said) => {
+    const known = groups.get(key);
+    if (known) known.push(one);
+    else groups.set(key, [one]);
+  };
+  for (const one of said) {
+    const { answer: a } = one;
+    if (a.kind === 'yes' || a.kind === 'no') into(`${a.from}>${a.to}`, one);
+    if (a.kind === 'yes' || a.kind === 'withdrawn') into(`${a.from}>`, one);
+    if (a.kind === 'yes' || a.kind === 'new') into(`>${a.to}`, one);
+  }
+  for (const group of groups.values()) {
+    const yes = group.filter(s => s.answer.kind === 'yes');
+    const other = group.filter(s => s.answer.kind !== 'yes');
+    // Two heirs of one row are a split; only with its end do they not agree.
+    if (yes.length === 0 || other.length === 0) continue;
+    for (const { line } of yes) if (!against.has(line)) against.set(line, other[0]!.line);
+    for (const { line } of other) if (!against.has(line)) against.set(line, yes[0]!.line);
+  }
+  return against;
+}
+
+/** Answers that several lines give are one, with all that was said of it. */
+function joined(answers: readonly Answer[]): Answer[] {
+  const byKey = new Map<string, Answer>();
+  for (const answer of answers) {
+    const key = JSON.stringify([answer.kind, 'from' in answer && answer.from, 'to' in answer && answer.to]);
+    const known = byKey.get(key);
+    const both = (a = '', b = '') => [...new Set([a, b].filter(Boolean))].join(' | ');
+    byKey.set(
+      key,
+      known === undefined
+        ? answer
+        : {
+            ...known,
+            because: both(known.because, answer.because),
+            ...(known.by || answer.by ? { by: both(known.by, answer.by) } : {}),
+            ...(known.date || answer.date ? { date: [known.date ?? '', answer.date ?? ''].sort()[1]! } : {}),
+          },
+    );
+  }
+  return [...byKey.values()];
+}
+
+const SHOWN = 3;
+
+/** One finding a table for numbers that are not those of the rows that the codes mean: a spreadsheet changed them. */
+function otherNumbers(
+  table: Table,
+  lines: readonly GivenLine[],
+  columns: AnswerColumns,
   from: readonly BareRow[],
   to: readonly BareRow[],
-): readonly [number, number] | undefined {
-  // An empty number may mean rows that print none, or no row at all: the end of an old row, a new one.
-  for (const i of [...olds, -1]) {
-    for (const j of [...news, -1]) {
-      if (pairCode(from[i], i, to[j], j) === code) return [i, j];
-    }
-  }
-  return undefined;
-}
-
-/** Without the apostrophe that keeps spreadsheets from taking a number such as -1.2.3 for a formula. */
-const unguarded = (number: string | undefined) => number?.replace(/^'(?=[=+\-@])/, '');
-
-function byNumber(rows: readonly BareRow[]): (number: string | undefined) => readonly number[] {
-  const known = new Map<string, number[]>();
-  rows.forEach((row, at) => {
-    known.set(row.number, [...(known.get(row.number) ?? []), at]);
-  });
-  return number => known.get(number ?? '') ?? [];
+): Finding[] {
+  const other = lines.flatMap(({ row, ends }) =>
+    (['from', 'to'] as const).flatMap(side => {
+      const printed = (side === 'from' ? from[ends?.[0] ?? -1] : to[ends?.[1] ?? -1])?.number;
+      const cell = unguarded(columns.cell(row, `${side}_number`) ?? '');
+      return printed === undefined || cell === '' || cell === printed ? [] : [{ row, cell, printed }];
+    }),
+  );
+  if (other.length === 0) return [];
+  const named = other.slice(0, SHOWN).map(o => `${o.cell} for ${o.printed || 'none'} in line ${o.row.line}`);
+  const more = other.length > SHOWN ? ' …' : '';
+  return [
+    {
+      rule: 'answer-number',
+      severity: 'warning',
+      subject: table.file,
+      message: `${counted(other.length, 'number')} beside answers ${other.length === 1 ? 'is' : 'are'} not what the rows print (${named.join(', ')}${more}); the codes under pair tell the rows, so the answers are used, but look at what stands under instead.`,
+      place: { file: table.file, line: other[0]!.row.line },
+    },
+  ];
 }
 
 function finding(table: Table, row: TableRow, message: string): Finding {

@@ -215,7 +215,7 @@ function showLink({ review: { names }, key }: DeskReview, q: AskedQuestion, trie
         value: signed(part.value),
       })),
     sum: sum
-      ? `${[`start ${signed(sum.base)}`, ...sum.parts.map(p => `${p.reason} ${signed(p.value)}`)].join(', ')} = ${signed(sum.base + sum.parts.reduce((total, p) => total + p.value, 0))} in log-odds, that is ${percent(sum.confidence)}.`
+      ? `${[`start ${signed(sum.base)}`, ...sum.parts.map(p => `${p.reason} ${signed(p.value)}`)].join(', ')} = ${signed(sum.base + sum.parts.reduce((total, p) => total + p.value, 0))} in log-odds, ${sum.silent ? 'but no word speaks for the pair, so what is shown is at most 90 %' : `that is ${percent(sum.confidence)}`}.`
       : '',
     buttons: BUTTONS[kind],
     other: {
