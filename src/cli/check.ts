@@ -44,11 +44,10 @@ Examples:
   fishplate check --texts texts.csv --out remarks.csv      id,rule,place,message; place is start-end and the words
 
 What the drafting rules say are notes: they do not change the exit code; ids of a table that are empty or stand twice
-do (1). A remark that is intended is answered once,
-and is silent until the text changes:
+do (1). A remark that is intended is answered once, and is silent until the text changes:
   fishplate review answer 4.2.3 vague-word intended --because "the light plan gives the value" --edition 2030
-That answers the review's question which the rule speaks of, with all its remarks; applies-sometimes is answered at the
-work item.`,
+That answers the question of the review against which the rule speaks, with all its remarks on the text;
+applies-sometimes is answered at the work item.`,
     )
     .action(async (edition: string | undefined, options: CheckOptions, command: Command) => {
       refuseIgnored(edition, options);

@@ -65,7 +65,7 @@ export function clusterNearDuplicates(texts: readonly NamedText[]): Cluster[] {
     }
     if (best) {
       const first = texts[firsts[best.first]!.at]!;
-      const same = isSameAsked(askedOf(first.text), askedOf(texts[at]!.text));
+      const same = isSameAsked(first.text, texts[at]!.text);
       const told = same
         ? { differs: [], reworded: true as const }
         : { differs: differences(first.text, texts[at]!.text) };
@@ -158,7 +158,7 @@ const bare = (text: string) => text.replace(/^[\s.,;:]+|[\s.,;:]+$/g, '');
 
 /** `"3 m" is here "5 m"; "of any building" is left out`, at most four of them. */
 export function tellDifferences({ differs, reworded }: NearDuplicate): string {
-  if (differs.length === 0) return reworded ? 'the same in other words or another order' : 'nothing differs';
+  if (differs.length === 0) return reworded ? 'the same words in another order' : 'nothing differs';
   const told = differs.slice(0, 4).map(({ first, here }) => {
     if (first === '' && here === '') return 'both are long';
     if (here === '') return `"${first}" is left out`;

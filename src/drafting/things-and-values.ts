@@ -19,7 +19,9 @@ export interface Asked {
   /** As the text spells them. */
   readonly things: ReadonlyMap<string, string>;
   readonly values: ReadonlySet<string>;
-  /** Ways in which its values bound: "at least" and "no lower than" are one, "at most" is another. */
+  /** In order, each value with the thing that follows it. */
+  readonly said: readonly { readonly value: string; readonly of: string }[];
+  /** How it binds: "at least" and "no lower than" are one, "at most" is another; so are a ban and a "may". */
   readonly bounds: string;
 }
 
@@ -27,12 +29,19 @@ export function askedOf(text: string): Asked {
   const things = new Map<string, string>();
   const values = new Set<string>();
   const all = words(text);
+  const said: { value: string; of: string }[] = [];
   all.forEach((word, i) => {
-    if (/^-?\p{N}/u.test(word))
-      values.add(`${word} ${/^\p{L}{1,3}$|^[%°]$/u.test(all[i + 1] ?? '') ? all[i + 1] : ''}`.trim());
-    else if (word.length > 2 && !MANNER.has(word)) things.set(stemmer(word), word);
+    if (/^-?\p{N}/u.test(word)) {
+      const value = `${word} ${/^\p{L}{1,3}$|^[%°]$/u.test(all[i + 1] ?? '') ? all[i + 1] : ''}`.trim();
+      values.add(value);
+      said.push({ value, of: '' });
+    } else if (word.length > 2 && !MANNER.has(word)) {
+      const thing = stemmer(word);
+      things.set(thing, word);
+      for (const s of said) if (s.of === '') s.of = thing;
+    }
   });
-  return { things, values, bounds: boundsOf(text) };
+  return { things, values, said, bounds: boundsOf(text) };
 }
 
 const AT_LEAST =
@@ -41,8 +50,29 @@ const AT_MOST =
   /\b(?:at most|maximum|max|(?:not?|never) (?:be )?(?:more|greater|higher|further|larger|longer|over|above|exceed(?:s|ing)?)|up to|or less|within)\b/gi;
 
 function boundsOf(text: string): string {
-  const rest = text.replace(AT_LEAST, '');
-  return `${rest === text ? '' : 'at least '}${rest.search(AT_MOST) < 0 ? '' : 'at most'}`;
+  const open = text.replace(AT_LEAST, '');
+  const rest = open.replace(AT_MOST, '');
+  return [
+    open === text ? '' : 'at least',
+    rest === open ? '' : 'at most',
+    /\b(?:not|no|never|nor|neither|none|cannot|without)\b/i.test(rest) ? 'denied' : '',
+    /\b(?:may|can|could|should)\b/i.test(rest) ? 'weak' : '',
+  ].join(' ');
+}
+
+/**
+ * Whether each value is that of the same thing: an inlet of 100 mm and an outlet of 50 mm are not the reverse. The thing
+ * behind a value tells ("450 mm above the floor and 600 mm from a sink"); where it is the same of all of them ("100 mm
+ * wide and 50 mm wide"), only an order that did not change does.
+ */
+function sameValuesOf(a: Asked, b: Asked): boolean {
+  const told = ({ said }: Asked) => said.map(({ value, of }) => `${value} ${of}`);
+  if (new Set(a.said.map(s => s.of)).size === a.said.length && !a.said.some(s => s.of === '')) {
+    return told(a).sort().join('|') === told(b).sort().join('|');
+  }
+  const order = (one: Asked, other: Asked) =>
+    [...one.said.map(s => s.value), ...[...one.things.keys()].filter(w => other.things.has(w))].join('|');
+  return order(a, b) === order(b, a);
 }
 
 export function shareOf(a: Asked, b: Asked): number {
@@ -53,7 +83,7 @@ export function shareOf(a: Asked, b: Asked): number {
 
 export function isReworded(a: Asked, b: Asked): boolean {
   const things = [...a.things.keys()].filter(w => b.things.has(w)).length;
-  return a.bounds === b.bounds && things >= LEAST_THINGS && shareOf(a, b) >= LEAST_SHARE;
+  return a.bounds === b.bounds && sameValuesOf(a, b) && things >= LEAST_THINGS && shareOf(a, b) >= LEAST_SHARE;
 }
 
 export function onlyIn(first: Asked, here: Asked): { first: string; here: string }[] {
@@ -63,15 +93,17 @@ export function onlyIn(first: Asked, here: Asked): { first: string; here: string
   ];
 }
 
-/** Nothing but the order, the voice or the manner of speaking: to show that word by word hides that nothing differs. */
-export function isSameAsked(a: Asked, b: Asked): boolean {
-  const same = (x: Iterable<string>, y: ReadonlySet<string> | ReadonlyMap<string, string>) =>
-    [...x].every(w => y.has(w));
-  return (
-    a.bounds === b.bounds &&
-    a.things.size === b.things.size &&
-    a.values.size === b.values.size &&
-    same(a.things.keys(), b.things) &&
-    same(a.values, b.values)
-  );
+/** Words that come and go with order and voice: "shall sand the door", "the door shall be sanded by". */
+const VOICE = new Set('a an the of by be is are shall must it its which that'.split(' '));
+
+/** The same words in another order: to show that word by word hides that nothing differs. */
+export function isSameAsked(from: string, to: string): boolean {
+  const said = (text: string) =>
+    words(text)
+      .filter(w => !VOICE.has(w))
+      .map(stemmer)
+      .sort()
+      .join(' ');
+  const [a, b] = [askedOf(from), askedOf(to)];
+  return said(from) === said(to) && a.bounds === b.bounds && sameValuesOf(a, b);
 }

@@ -53,11 +53,30 @@ describe('near-duplicates', () => {
     expect(others(again, thing)).toEqual([['1', 'the same values in other words; "level" is added']]);
   });
 
+  it('with values that changed places are not told as the same', () => {
+    const [cluster] = clusterNearDuplicates([
+      { id: 'a', text: 'The inlet shall be at least 100 mm wide and the outlet at least 50 mm wide.' },
+      { id: 'b', text: 'The inlet shall be at least 50 mm wide and the outlet at least 100 mm wide.' },
+      { id: 'c', text: 'The outlet shall be at least 100 mm wide and the inlet at least 50 mm wide.' },
+    ]);
+    expect(cluster!.others.map(o => o.reworded)).toEqual([undefined, undefined]);
+  });
+
+  it('of which one forbids, or only advises, what the other asks are not told as the same', () => {
+    const asked = 'The lamp shall be set at least 2 m above the floor and 3 m from the door.';
+    for (const other of [asked.replace('shall be', 'shall not be'), asked.replace('shall', 'should')]) {
+      const [cluster] = clusterNearDuplicates([asked, other].map((text, at) => ({ id: `${at}`, text })));
+      expect(cluster!.others.map(tellDifferences)).toEqual([expect.stringMatching(/"(?:not|should)"/)]);
+    }
+    const turned = 'Lamps shall not be less than 3 m from doors, and are not to be set 2 m above floors at least.';
+    expect(clusterNearDuplicates([asked, turned].map((text, at) => ({ id: `${at}`, text })))).toEqual([]);
+  });
+
   it('that differ in order and voice only are told so, since a word-by-word difference of them shows everything', () => {
     const sand = ['The painter shall sand the door before the first coat.'];
     const turned = 'Before the first coat the door shall be sanded by the painter.';
     const [cluster] = clusterNearDuplicates([...sand, turned].map((text, at) => ({ id: `${at}`, text })));
-    expect(cluster!.others.map(tellDifferences)).toEqual(['the same in other words or another order']);
+    expect(cluster!.others.map(tellDifferences)).toEqual(['the same words in another order']);
   });
 
   it('tell no comma and nothing that moved as a difference', () => {
