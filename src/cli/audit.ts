@@ -45,6 +45,7 @@ A withdrawn item is covered by its reason. Exit code 1: done, and losses are ope
     .action(async (from: string, to: string, options: AuditOptions, command: Command) => {
       const { auditEditions, openLosses } = await import('../commands/audit/audit-editions.ts');
       const ports = portsOf(command);
+      if (options.sample !== undefined) checkWorksheet(options.out);
       if (options.read !== undefined) return readFilledKit(from, to, options.read, options, command);
       const catalog = options.settle === undefined ? await readingCatalog(command) : await writingCatalog(command);
       ports.progress(`Reading the texts of ${from} and ${to}`);
@@ -93,17 +94,28 @@ async function settle(
     ]);
 }
 
-async function writeKit(report: AuditReport, n: number, options: AuditOptions, command: Command): Promise<void> {
-  if (options.out === undefined) {
+/** Asked before the texts are read, which takes a while. */
+function checkWorksheet(out: string | undefined): void {
+  if (out === undefined) {
     throw new CatalogError('BadArgument', 'Name the worksheet to write, as in: --sample 60 --out kit.xlsx');
   }
+  if (!/\.xlsx$/i.test(out)) {
+    throw new CatalogError(
+      'BadArgument',
+      `The worksheet is an Excel workbook; name it so: --out ${out.replace(/\.[^./\\]{1,8}$/, '')}.xlsx`,
+    );
+  }
+}
+
+async function writeKit(report: AuditReport, n: number, options: AuditOptions, command: Command): Promise<void> {
+  const out = options.out!;
   const { auditKit, kitXlsx } = await import('../commands/audit/audit-kit.ts');
   const kit = auditKit(report, n, options.seed ?? '1');
-  await portsOf(command).files.write(options.out, kitXlsx(report, kit));
+  await portsOf(command).files.write(out, kitXlsx(report, kit));
   if (options.json) return printJson({ strata: kit.strata, sample: kit.rows.map(r => r.number) });
   const missed = kit.strata.filter(s => s.drawn === 0).length;
   printLines([
-    `${count(kit.rows.length, 'item')} of ${count(kit.population, 'old item')} in ${count(kit.strata.length, 'stratum', 'strata')} written to ${options.out}.`,
+    `${count(kit.rows.length, 'item')} of ${count(kit.population, 'old item')} in ${count(kit.strata.length, 'stratum', 'strata')} written to ${out}.`,
     ...(missed > 0
       ? [`${missed} of them got no row; --sample ${kit.strata.length} or more gives each at least one.`]
       : []),

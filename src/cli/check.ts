@@ -13,6 +13,7 @@ interface CheckOptions {
   readonly terms?: string;
   readonly jobs?: string;
   readonly out?: string;
+  readonly all?: boolean;
 }
 
 export function addCheck(program: Command): void {
@@ -31,6 +32,7 @@ export function addCheck(program: Command): void {
     .option('--terms <file>', 'glossary for the drafting rules: csv with term, deprecated, use')
     .option('--jobs <file>', 'with --drafting: csv with number and state, to count where a requirement did not apply')
     .option('--out <file>', 'with --drafting or --texts: a csv with a line for each finding')
+    .option('--all', 'with --drafting: also what was answered as intended, each with its answer')
     .option('--json', 'as JSON')
     .addHelpText(
       'after',
@@ -41,9 +43,14 @@ Examples:
   fishplate check 2030 --release                           what stops its publication, most serious first
   fishplate check --texts texts.csv --out remarks.csv      id,rule,place,message; place is start-end and the words
 
-What the drafting rules say are notes: they do not change the exit code.`,
+What the drafting rules say are notes: they do not change the exit code; ids of a table that are empty or stand twice
+do (1). A remark that is intended is answered once, and is silent until the text changes:
+  fishplate review answer 4.2.3 vague-word intended --because "the light plan gives the value" --edition 2030
+That answers the question of the review against which the rule speaks, with all its remarks on the text;
+applies-sometimes is answered at the work item.`,
     )
     .action(async (edition: string | undefined, options: CheckOptions, command: Command) => {
+      refuseIgnored(edition, options);
       if (options.texts !== undefined) return checkTable(options.texts, options, command);
       if (options.release) return checkRelease(edition, options, command);
       if (options.drafting) return checkTextsOf(edition, options, command);
@@ -52,6 +59,38 @@ What the drafting rules say are notes: they do not change the exit code.`,
       else printLines([`Checked ${checked.join(', ') || 'an empty catalog'}: ${count(findings.length, 'finding')}.`]);
       reportFindings(findings);
     });
+}
+
+/** What would be passed over in silence is refused: whoever names an edition beside a table thinks that it is read. */
+function refuseIgnored(edition: string | undefined, options: CheckOptions): void {
+  const { texts, drafting, release } = options;
+  const refuse = (message: string) => {
+    throw new CatalogError('BadArgument', message);
+  };
+  if (texts !== undefined) {
+    if (edition !== undefined) {
+      refuse(
+        `--texts reads a table and no edition; leave out ${edition}, or read it with: check ${edition} --drafting`,
+      );
+    }
+    if (drafting) refuse('--texts asks the drafting rules of a table already; leave out --drafting.');
+    if (release) refuse('--release is about a draft, --texts about a table; give one of the two.');
+  } else if (drafting && release) {
+    refuse(
+      '--release asks whether a draft may be published, --drafting how its texts are written; give one of the two.',
+    );
+  }
+  const needed: readonly [keyof CheckOptions, boolean, string][] = [
+    ['jobs', drafting === true, '--drafting'],
+    ['all', drafting === true, '--drafting'],
+    ['terms', drafting === true || texts !== undefined, '--drafting or --texts'],
+    ['out', drafting === true || texts !== undefined, '--drafting or --texts'],
+  ];
+  for (const [name, used, where] of needed) {
+    if (options[name] !== undefined && !used) {
+      refuse(`--${name} goes with ${where}; give ${where} as well, or leave it out.`);
+    }
+  }
 }
 
 const SHOWN = 10;
@@ -86,6 +125,7 @@ async function checkTable(texts: string, options: CheckOptions, command: Command
   const { checkTexts, remarksCsv } = await import('../commands/texts/check-texts.ts');
   const { terms, out, json } = options;
   const report = await checkTexts(portsOf(command), { texts, ...(terms && { terms }), ...(out && { out }) });
+  reportFindings(report.findings);
   if (json) return printJson(report);
   if (out === undefined) process.stdout.write(remarksCsv(report.remarks));
   else printLines([told(report), `Written to ${out}.`]);
@@ -95,16 +135,34 @@ async function checkTextsOf(edition: string | undefined, options: CheckOptions, 
   if (edition === undefined) {
     throw new CatalogError('BadArgument', 'Name the draft or edition to read, as in: fishplate check 2030 --drafting.');
   }
-  const { checkDrafting } = await import('../commands/texts/check-drafting.ts');
+  const { checkDrafting, tellAnswer } = await import('../commands/texts/check-drafting.ts');
   const { remarksCsv } = await import('../commands/texts/check-texts.ts');
   const ports = portsOf(command);
-  const { terms, jobs, out } = options;
+  const { terms, jobs, out, all } = options;
   const request = { edition, ...(terms && { terms }), ...(jobs && { jobs }) };
   const report = await checkDrafting(ports, await readingCatalog(command), request);
-  if (out !== undefined) await ports.files.write(out, remarksCsv(report.remarks));
-  if (options.json) return printJson({ checked: [edition], findings: report.findings });
-  printLines([told(report), ...(out === undefined ? [] : [`Written to ${out}.`])]);
-  if (out === undefined) reportFindings(report.findings);
+  const { answered } = report;
+  if (out !== undefined) {
+    const silent = answered.map(({ remark, answer }) => ({
+      ...remark,
+      message: `${remark.message} ${tellAnswer(answer)}`,
+    }));
+    await ports.files.write(out, remarksCsv(all ? [...report.remarks, ...silent] : report.remarks));
+  }
+  const shown = [...report.findings, ...(all ? answered.map(a => a.finding) : [])];
+  if (options.json) {
+    return printJson({ checked: [edition], findings: shown, answered: answered.length });
+  }
+  printLines([
+    told(report),
+    ...(answered.length === 0
+      ? []
+      : [
+          `${count(answered.length, 'remark')} more ${answered.length === 1 ? 'was' : 'were'} answered as intended${all ? '' : '; --all shows them with their answers'}.`,
+        ]),
+    ...(out === undefined ? [] : [`Written to ${out}.`]),
+  ]);
+  if (out === undefined) reportFindings(shown);
 }
 
 /** How many findings of each rule, the most first. */

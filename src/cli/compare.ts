@@ -4,7 +4,7 @@ import { type ComparedTwo, compareTwo } from '../commands/texts/compare-two.ts';
 import { DIRECTIONS, tellEvidence } from '../model/duty-evidence.ts';
 import { CatalogError } from '../model/errors.ts';
 import { portsOf } from './context.ts';
-import { count, printJson, printLines } from './print.ts';
+import { count, printJson, printLines, reportFindings } from './print.ts';
 
 interface CompareOptions {
   readonly pairs?: string;
@@ -57,6 +57,7 @@ English is read; of other languages only numbers with their units are.`,
         throw new CatalogError('BadArgument', 'Give two texts or --pairs, not both.');
       }
       const report = await comparePairs(portsOf(command), { pairs: file, ...(out === undefined ? {} : { out }) });
+      reportFindings(report.findings);
       if (options.json) return printJson(report);
       if (out === undefined) {
         process.stdout.write(pairsCsv(report.pairs));

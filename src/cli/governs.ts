@@ -41,6 +41,7 @@ Examples:
 The catalog binds the work that the program pays for. Exit code 1: done, and a person has to decide.`,
     )
     .action(async (number: string | undefined, options: GovernsOptions, command: Command) => {
+      refuseIgnored(number, options);
       if (options.all) return all(options, command);
       const { place, date, type, edition, json } = options;
       if (number === undefined || place === undefined || date === undefined) {
@@ -69,6 +70,26 @@ The catalog binds the work that the program pays for. Exit code 1: done, and a p
         })),
       ]);
     });
+}
+
+/** `--all` reads every local rule beside one edition, a number is asked of one place: neither passes over an argument. */
+function refuseIgnored(number: string | undefined, { all, place, type, edition, to }: GovernsOptions): void {
+  const refuse = (message: string) => {
+    throw new CatalogError('BadArgument', message);
+  };
+  if (!all) {
+    if (to !== undefined) refuse(`--to goes with --all; the edition of a number is named with --edition ${to}.`);
+    return;
+  }
+  if (number !== undefined) refuse(`--all reads every local rule; leave out ${number}, or leave out --all.`);
+  if (edition !== undefined) refuse(`With --all the edition is named with --to ${edition}; leave out --edition.`);
+  for (const [name, value] of [
+    ['place', place],
+    ['type', type],
+  ]) {
+    if (value !== undefined)
+      refuse(`--all reads the local rules of all places and types; leave out --${name} ${value}.`);
+  }
 }
 
 async function all({ to, date, json }: GovernsOptions, command: Command): Promise<void> {

@@ -4,6 +4,7 @@ import { answerFixedQuestions, readGivenAnswers } from '../commands/releasing/an
 import { askFixedQuestions } from '../commands/releasing/ask-fixed-questions.ts';
 import { fixedQuestionCsv } from '../commands/releasing/fixed-question-table.ts';
 import { type FixedQuestionLine, fixedQuestionProgress } from '../release/fixed-question-lines.ts';
+import { REVIEW_QUESTIONS } from '../release/fixed-questions.ts';
 import { portsOf, readingCatalog, writingCatalog } from './context.ts';
 import { isoDate } from './dates.ts';
 import { count, printFindings, printJson, printLines } from './print.ts';
@@ -64,7 +65,9 @@ Examples:
 
   review
     .command('answer <item> <question> <answer>')
-    .description('Answer one question with yes or no, under your name, on the texts as they stand')
+    .description(
+      'Answer one question with yes or no, or a drafting rule with intended, under your name, on the texts as they stand',
+    )
     .requiredOption('--edition <edition>', 'the draft or edition')
     .option('--because <text>', 'why; a no needs it, and a yes against which something speaks', '')
     .action(
@@ -76,8 +79,19 @@ Examples:
         command: Command,
       ) => {
         const given = [{ item, question, answer, because: options.because }];
-        await answerFixedQuestions(portsOf(command), await writingCatalog(command), options.edition, given);
-        printLines([`${item} ${question}: ${answer}.`]);
+        const { spoke } = await answerFixedQuestions(
+          portsOf(command),
+          await writingCatalog(command),
+          options.edition,
+          given,
+        );
+        const asked = REVIEW_QUESTIONS.find(q => q.rules.includes(question));
+        printLines([
+          `${item} ${question}: ${answer}.`,
+          ...(asked
+            ? [`That answers "${asked.asks}" (${asked.code}), against which spoke:`, ...spoke.map(s => `  ${s}`)]
+            : []),
+        ]);
       },
     );
 

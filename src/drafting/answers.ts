@@ -1,8 +1,8 @@
 import { createHash } from 'node:crypto';
 
 /**
- * "Intended, because ...": a person's answer to a remark. It is a plain value; where a catalog keeps it is not settled
- * yet (DESIGN section 4 foresees answers/<kind>/<key>.json).
+ * "Intended, because ...": a person's answer to a remark, as a plain value. A catalog keeps it as a yes to the fixed
+ * question that the rule speaks of (`review answer`).
  */
 export interface Answer {
   readonly rule: string;
@@ -21,15 +21,29 @@ export function textHash(text: string): string {
   return createHash('sha256').update(text, 'utf8').digest('hex').slice(0, 20);
 }
 
+/** What was remarked on, split by whether somebody has answered it. */
+export interface AnsweredRemarks<T> {
+  readonly open: readonly T[];
+  readonly answered: readonly { readonly remark: T; readonly answer: Answer }[];
+}
+
 /**
- * The remarks that nobody has answered. An answer holds for one rule, one subject and one wording: once the text changes
- * the question is asked again.
+ * Parts the remarks that nobody has answered from those that are intended. An answer holds for one rule, one subject and
+ * one wording: once the text changes the question is asked again.
  */
-export function unanswered<T extends { readonly id: string; readonly rule: string }>(
+export function splitAnswered<T extends { readonly id: string; readonly rule: string }>(
   remarks: readonly T[],
   textOf: (id: string) => string,
   answers: readonly Answer[],
-): T[] {
-  const answered = new Set(answers.map(a => JSON.stringify([a.rule, a.subject, a.textHash])));
-  return remarks.filter(({ id, rule }) => !answered.has(JSON.stringify([rule, id, textHash(textOf(id))])));
+): AnsweredRemarks<T> {
+  const key = (rule: string, subject: string, hash: string) => JSON.stringify([rule, subject, hash]);
+  const known = new Map(answers.map(a => [key(a.rule, a.subject, a.textHash), a]));
+  const open: T[] = [];
+  const answered: { remark: T; answer: Answer }[] = [];
+  for (const remark of remarks) {
+    const answer = known.size === 0 ? undefined : known.get(key(remark.rule, remark.id, textHash(textOf(remark.id))));
+    if (answer) answered.push({ remark, answer });
+    else open.push(remark);
+  }
+  return { open, answered };
 }

@@ -1,4 +1,5 @@
 import { hasNumber } from './measures.ts';
+import { lowerFirst } from './plain-text.ts';
 import type { ReadText, Sentence, Word } from './read-text.ts';
 import type { Rule, Spot } from './rule.ts';
 
@@ -16,10 +17,17 @@ export const bareReference: Rule = {
     { text: 'All joints shall be made in accordance with EN 12345.' },
     { text: 'Pipework must comply with the local plumbing code.' },
     { text: "Install the fan as per the manufacturer's instructions." },
+    { text: 'Comply with EN 1090-2.' },
+    { text: 'Follow all local regulations.' },
+    { text: 'See ISO 4210-2.' },
+    { text: 'Conform to the Building Code.' },
   ],
   good: [
     { text: 'Lap the membrane by 100 mm, in accordance with EN 12345.' },
     { text: 'Fix the sheet with stainless screws along both edges, according to the code.' },
+    { text: 'See-through lids shall be of glass 6 mm thick.' },
+    { text: 'Follow spots shall be of 800 W.' },
+    { text: "Prime the joint with the maker's primer." },
   ],
   find: text => {
     const found = text.sentences.map(s => bareIn(text, s));
@@ -31,8 +39,11 @@ export const bareReference: Rule = {
   },
 };
 
-const NAMED =
-  "(?:[A-Z][\\w-]{1,12} ?(?:[A-Z/.-]{0,6} ?)?\\d[\\w.:/-]{0,20}|(?:[\\p{L}'-]{1,24} ){0,6}?(?:codes?|standards?|regulations?|rules|legislation|laws?|acts?|ordinances?|by-?laws|directives?|guidelines?|guidance|guides?|instructions?|specifications?|requirements?|recommendations?|manuals?|handbooks?|data ?sheets?|norms?|statutes?|polic(?:y|ies)|procedures?|protocols?|literature|details|documentation|practice)(?![\\p{L}-])|(?:[\\p{L}'-]{1,24} ){0,2}?[A-Z]{2,8}(?![\\p{L}]))";
+/** What a reference calls itself. "Turn the switch to Manual" refers to none, so only some are read with a capital. */
+const KINDS =
+  '(?:[Cc]odes?|[Cc]odex|[Ss]tandards?|[Rr]egulations?|[Rr]ules|[Ll]egislation|[Ll]aws?|[Aa]cts?|[Oo]rdinances?|[Bb]y-?[Ll]aws|[Dd]irectives?|[Gg]uidelines?|[Gg]uidance|guides?|instructions?|[Ss]pecifications?|requirements?|recommendations?|manuals?|[Hh]andbooks?|data ?sheets?|norms?|[Ss]tatutes?|polic(?:y|ies)|procedures?|protocols?|literature|details|documentation|practice)';
+
+const NAMED = `(?:[A-Z][\\w-]{1,12} ?(?:[A-Z/.-]{0,6} ?)?\\d[\\w.:/-]{0,20}|(?:[\\p{L}'-]{1,24} ){0,6}?${KINDS}(?![\\p{L}-])|(?:[\\p{L}'-]{1,24} ){0,2}?[A-Z]{2,8}(?![\\p{L}]))`;
 
 const POINTS = new RegExp(
   `(?<![\\p{L}])(?:(?:strictly |fully |full |all |in )?(?:(?:in )?(?:accordance|compliance|conformity|conformance|line|agreement|keeping) with|accord(?:ing)? to|as per|per|to|(?:as )?(?:required|specified|described|prescribed|set out|laid down|stated|given|detailed|directed|recommended|stipulated) (?:by|in|under)|compl(?:y|ies|iant|ying) (?:fully |at all times |strictly )?with|conform(?:s|ing)? (?:fully |in all respects )?(?:to|with)|meet(?:s|ing)?|satisf(?:y|ies)|follow(?:s|ing)?|observe|pursuant to|under|governed by|consult|refer to|see|as(?= (?:[A-Z]{2,6} ?\\d))|adhere to|abide by|fulfil(?:l|s)?) )(?:all |the |any |current |latest |applicable |relevant |with )*${NAMED}`,
@@ -42,15 +53,18 @@ const POINTS = new RegExp(
 const ISSUER =
   "(?:(?:the |its |their |any )?(?:[\\p{L}'-]{1,24} ){0,3}?(?:makers?|manufacturers?|suppliers?|producers?|vendors?|authority|authorities|inspectorate|utility|insurer|ministry|department|council|codes?|standards?|law|regulations?|[A-Z]{2,6} ?\\d[\\w.:-]{0,20}))";
 
+const MAKERS = "(?:maker|manufacturer|supplier)'?s'?";
+
 /** "as the maker advises", "EN 12345 applies", "see the register", "built to code". */
 const SAYS = new RegExp(
-  `(?<![\\p{L}])(?:(?:as|how|what|whatever|the way|in the way) ${ISSUER} (?:advises?|recommends?|directs?|specif(?:y|ies)|says?|instructs?|requires?|prescribes?|demands?|states?|lays? down|tells?|wants?|asks?)(?: for)?|${ISSUER} (?:shall |must |will )?(?:appl(?:y|ies)|governs?|prevails?|(?:shall|must|is to|are to) be (?:followed|observed|complied with|met|adhered to|applied|satisfied))|see (?:the )?(?:[\\p{L}'-]{1,24} ){0,3}?(?:register|catalogue|catalog|website|file|folder|schedule|sheet)|(?:to|up to) (?:local |current |building |the )?code(?![\\p{L}])|code[- ]compliant|(?:to|with|by|per) (?:the )?(?:maker|manufacturer|supplier)'?s'? [\\p{L}-]{3,24})`,
+  `(?<![\\p{L}])(?:(?:as|how|what|whatever|the way|in the way) ${ISSUER} (?:advises?|recommends?|directs?|specif(?:y|ies)|says?|instructs?|requires?|prescribes?|demands?|states?|lays? down|tells?|wants?|asks?)(?: for)?|${ISSUER} (?:shall |must |will )?(?:appl(?:y|ies)|governs?|prevails?|(?:shall|must|is to|are to) be (?:followed|observed|complied with|met|adhered to|applied|satisfied))|see (?:the )?(?:[\\p{L}'-]{1,24} ){0,3}?(?:register|catalogue|catalog|website|file|folder|schedule|sheet)|(?:to|up to) (?:local |current |building |the )?code(?![\\p{L}])|code[- ]compliant|(?:to|per|compl(?:y|ies|iant|ying) with) (?:the )?${MAKERS} [\\p{L}-]{3,24}|(?:with|by) (?:the )?${MAKERS} (?:advice|directions|terms|drawings?|data|tables?|limits|${KINDS}))`,
   'giu',
 );
 
 function bareIn({ plain }: ReadText, sentence: Sentence): Spot | undefined {
   const said = plain.slice(sentence.start, sentence.end);
-  const match = [...said.matchAll(POINTS), ...said.matchAll(SAYS)].find(m => isOutside(m[0]));
+  // "Comply with EN 1090-2.": at a sentence's beginning the words that point have a capital, like the name behind them.
+  const match = [...lowerFirst(said).matchAll(POINTS), ...said.matchAll(SAYS)].find(m => isOutside(m[0]));
   if (!match) return undefined;
   const start = sentence.start + match.index;
   const end = start + match[0].length;

@@ -15,6 +15,7 @@ export const choosesWork: Rule = {
     { text: 'Determine the moisture content with a pin meter at three points.' },
     { text: 'Identify each cable with a printed tag at both ends.' },
     { text: 'Check whether the door closes by itself.' },
+    { text: 'The nurse shall weigh the animal before the dose is drawn.' },
   ],
   find: text => [
     ...spotsOf(text, CHOICE, message),
@@ -45,7 +46,7 @@ function judging({ text, plain, sentences }: ReadText): Spot[] {
 }
 
 const JUDGES = new Set(
-  'decide decides decided choose chooses chosen judge judges judged diagnose diagnoses diagnosed prioritise prioritize prioritises prioritizes rank ranks recommend recommends recommended evaluate evaluates evaluated assess assesses assessed weigh'.split(
+  'decide decides decided choose chooses chosen judge judges judged diagnose diagnoses diagnosed prioritise prioritize prioritises prioritizes rank ranks recommend recommends recommended evaluate evaluates evaluated assess assesses assessed'.split(
     ' ',
   ),
 );
@@ -103,6 +104,7 @@ const CHOICE = phraseList(
   'whether to(?= )',
   'whether (?:or not )?(?:repair|replacement|renewal|treatment|work|remedial work|intervention|an upgrade)',
   'weigh(?: up)? (?:the )?(?:options|costs?|benefits)',
+  `weigh (?:up|whether|(?:the )?${TREATS})(?= )`,
   'troubleshoot(?:ing)?',
   'root cause',
   'whichever (?:is|of|method|way|option|material|system|the|suits|proves|costs|looks|works)',

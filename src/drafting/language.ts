@@ -1,7 +1,7 @@
 import type { ItemToken, ItsFunction } from 'wink-nlp';
 import { isParticiple } from './obligations.ts';
 import { orderBegins } from './orders.ts';
-import { plainSigns, withoutQuoted } from './plain-text.ts';
+import { lowerFirst, plainSigns, withoutQuoted } from './plain-text.ts';
 import type { ReadText, Segment, Word } from './read-text.ts';
 import { type Stretch, segmentsOf, sentencesOf } from './sentences.ts';
 
@@ -75,11 +75,31 @@ function readSegment(segment: string, offset: number, tag: (text: string) => Tok
     const orderAt = words.findIndex(w => w.start >= offset + order);
     const verb = words[orderAt];
     if (verb && isOrder(verb, words[orderAt + 1])) {
-      words[orderAt] = { ...verb, tag: 'VERB', lemma: verb.lower };
-      return { words, orderAt };
+      words[orderAt] = asVerb(verb);
+      return { words: withVerbs(words), orderAt };
     }
   }
-  return { words: place(tag(lowered), lowered, undefined, offset) };
+  return { words: withVerbs(place(tag(lowered), lowered, undefined, offset)) };
+}
+
+const asVerb = (word: Word): Word => ({ ...word, tag: 'VERB', lemma: word.lower });
+
+/**
+ * What a modal verb governs is a verb, though the tagger takes "shall clean", "shall open" and "shall prime" for
+ * qualities. Nobody says "shall" of a quality or a thing without "be".
+ */
+function withVerbs(words: readonly Word[]): Word[] {
+  return words.map((word, i) => {
+    if (!/^(?:NOUN|ADJ|PROPN)$/.test(word.tag) || isParticiple(word) || words[i + 1]?.lower === 'be') return word;
+    let at = i - 1;
+    while (at > 0 && (words[at]!.tag === 'ADV' || words[at]!.lower === 'not')) at--;
+    return /^(?:shall|must|should)$/.test(words[at]?.lower ?? '') && !isInverted(words, at) ? asVerb(word) : word;
+  });
+}
+
+/** "Should doors jam": the subject stands behind the verb. */
+function isInverted(words: readonly Word[], modal: number): boolean {
+  return words[modal]!.lower === 'should' && (modal === 0 || words[modal - 1]!.lower === ',');
 }
 
 /** Trades make verbs of nouns: "torque the bolts", "clean surfaces". A determiner behind it, or no other reading, tells. */
@@ -98,11 +118,6 @@ const TRADE_VERBS = new Set(
     ' ',
   ),
 );
-
-/** A capital at the beginning makes a name of a verb; capitals that go on (PVC) are left alone. */
-function lowerFirst(segment: string): string {
-  return /^\p{Lu}(?!\p{Lu}|\p{N})/u.test(segment) ? segment[0]!.toLowerCase() + segment.slice(1) : segment;
-}
 
 /** Tokens with their places; those of the lead are passed over. */
 function place(tokens: readonly Token[], text: string, lead: number | undefined, offset: number): Word[] {

@@ -14,10 +14,15 @@ export const moreThanOneThing: Rule = {
     { text: 'Seal the joint with mastic and paint the frame.' },
     { text: 'The pipe shall be insulated and the valve labelled.' },
     { text: 'Fit the valve 300 mm above the floor. Test the circuit at 6 bar.' },
+    { text: 'The crew shall flush the hose and close the valve.' },
+    { text: 'The keeper shall open the hive, then smoke the frames.' },
+    { text: 'The welder shall clean the joint. The welder shall prime the joint with zinc.' },
+    { text: 'The hand shall drain the vat and rinse it with water of 60 °C.' },
   ],
   good: [
     { text: 'Cut and remove the old pipe.' },
     { text: 'The surface shall be straight and free of rust.' },
+    { text: 'The fitter shall give the owner and manager a copy.' },
     { text: 'Fix the board at 600 mm centres. A board under 300 mm wide may be glued.' },
   ],
   find: text => {
@@ -27,13 +32,28 @@ export const moreThanOneThing: Rule = {
       const [before, here] = [obligations[i - 1]!, obligations[i]!];
       const own = before.at === here.at && here.o.follows ? isOwnAct(before.o, obligations.length) : true;
       if (!own || (before.at === here.at && isOneThing(before.o, here.o))) continue;
-      const { start, end } = here.o.verb;
+      const { start, end } = spanOf(here.o);
       const words = text.text.slice(start, end);
       spots.push({ start, end, message: `"${words}" asks for another thing; give it a requirement of its own.` });
     }
     return spots;
   },
 };
+
+/** Verbs that name nothing by themselves. */
+const BARE = new Set('be have remain stay exceed'.split(' '));
+/** Words behind such a verb that are shown with it, at most. */
+const SHOWN = 6;
+
+/** "be" alone is nothing that anybody is asked for: "be of stainless steel" is. */
+function spanOf({ verb, rest, passive }: Obligation): { start: number; end: number } {
+  if (passive || !BARE.has(verb.lemma)) return verb;
+  const stop = rest.findIndex(w => w.tag === 'PUNCT' || /^(?:and|or|that|which|when|where|so)$/.test(w.lower));
+  const shown = rest.slice(0, stop < 0 ? SHOWN : Math.min(stop, SHOWN));
+  let last = shown.length - 1;
+  while (last >= 0 && /^(?:DET|ADP|CCONJ|PART)$/.test(shown[last]!.tag)) last--;
+  return { start: verb.start, end: (shown[last] ?? verb).end };
+}
 
 /** In one sentence: a quality and a limit to it, or an act done to what the act before was done to. */
 function isOneThing(before: Obligation, here: Obligation): boolean {
@@ -71,5 +91,6 @@ function isAlternative(rest: readonly Word[]): boolean {
 }
 
 function hasOwnObject(rest: readonly Word[]): boolean {
-  return rest.some(w => /NOUN|PROPN|PRON|NUM/.test(w.tag));
+  // A determiner begins an object, though "the joint" is a quality to the tagger.
+  return rest.some(w => /NOUN|PROPN|PRON|NUM|DET/.test(w.tag));
 }

@@ -1,6 +1,7 @@
 import { stemmer } from 'stemmer';
 import { diffWords } from '../text/word-diff.ts';
 import { words } from '../text/words.ts';
+import { type Asked, askedOf, isReworded, isSameAsked, LEAST_VALUES, onlyIn, shareOf } from './things-and-values.ts';
 
 /** A text of a catalog, or a row of a table of texts. */
 export interface NamedText {
@@ -15,8 +16,10 @@ export interface Cluster {
 }
 
 export interface NearDuplicate extends NamedText {
-  /** Share of the words' weight that both texts have, 0 to 1. */
+  /** Share of the words' weight that both texts have, 0 to 1; of a text in other words the share of its things and values. */
   readonly likeness: number;
+  /** Found by its things and values: the sentences are built otherwise, and to compare them word by word shows nothing. */
+  readonly reworded?: true;
   /** What stands in the first text and what in this one instead; either may be empty. */
   readonly differs: readonly { readonly first: string; readonly here: string }[];
 }
@@ -31,7 +34,8 @@ const LEAST_WORDS = 4;
  * written once for each installation type. Numbers do not count for the likeness, since they are what differs.
  *
  * Each text is held against the first texts of clusters only, found by their rarest words: two texts that share 0.7 of
- * their weight cannot differ in all words of the rarest 0.3 of it.
+ * their weight cannot differ in all words of the rarest 0.3 of it. What is said in other words shares less, and is
+ * found by its values: "a minimum of 450 mm above the floor and 600 mm from any sink" and "no lower than 450 mm ...".
  */
 export function clusterNearDuplicates(texts: readonly NamedText[]): Cluster[] {
   const bags = texts.map(
@@ -45,6 +49,7 @@ export function clusterNearDuplicates(texts: readonly NamedText[]): Cluster[] {
   const weight = weights(bags);
   const firsts: { at: number; total: number; others: NearDuplicate[] }[] = [];
   const byRareWord = new Map<string, number[]>();
+  const byValues = new Map<string, { readonly first: number; readonly asked: Asked }[]>();
   bags.forEach((bag, at) => {
     if (bag.size < LEAST_WORDS) return;
     const total = sum(bag, weight);
@@ -60,10 +65,24 @@ export function clusterNearDuplicates(texts: readonly NamedText[]): Cluster[] {
     }
     if (best) {
       const first = texts[firsts[best.first]!.at]!;
-      const other = { ...texts[at]!, likeness: best.likeness, differs: differences(first.text, texts[at]!.text) };
-      firsts[best.first]!.others.push(other);
+      const same = isSameAsked(first.text, texts[at]!.text);
+      const told = same
+        ? { differs: [], reworded: true as const }
+        : { differs: differences(first.text, texts[at]!.text) };
+      firsts[best.first]!.others.push({ ...texts[at]!, likeness: best.likeness, ...told });
       return;
     }
+    const asked = askedOf(texts[at]!.text);
+    const values = [...asked.values].sort().join('|');
+    const sameValues = asked.values.size < LEAST_VALUES ? undefined : (byValues.get(values) ?? []);
+    const again = sameValues?.find(known => isReworded(known.asked, asked));
+    if (again) {
+      const likeness = shareOf(again.asked, asked);
+      const differs = onlyIn(again.asked, asked);
+      firsts[again.first]!.others.push({ ...texts[at]!, likeness, differs, reworded: true });
+      return;
+    }
+    if (sameValues) byValues.set(values, [...sameValues, { first: firsts.length, asked }]);
     for (const word of rare) {
       const known = byRareWord.get(word);
       if (known) known.push(firsts.length);
@@ -106,27 +125,48 @@ function differences(from: string, to: string): { first: string; here: string }[
   if (from.length > LONGEST || to.length > LONGEST) return from === to ? [] : [{ first: '', here: '' }];
   const found: { first: string; here: string }[] = [];
   let open: { first: string; here: string } | undefined;
-  for (const { kind, text } of diffWords(from, to)) {
-    if (kind === 'same') open = undefined;
-    else {
-      if (!open) {
-        open = { first: '', here: '' };
-        found.push(open);
+  for (const { kind, text, moved } of diffWords(from, to)) {
+    // What stands elsewhere in the other text is no difference.
+    if (moved) continue;
+    if (kind === 'same') {
+      const unit = open && isNumber(open.first) && isNumber(open.here) ? (UNIT.exec(text)?.[0] ?? '') : '';
+      if (open && unit !== '') {
+        open.first += unit;
+        open.here += unit;
       }
-      if (kind === 'removed') open.first += text.trim();
-      else open.here += text.trim();
+      open = undefined;
+      continue;
     }
+    if (!open) {
+      open = { first: '', here: '' };
+      found.push(open);
+    }
+    if (kind === 'removed') open.first = joined(open.first, text);
+    else open.here = joined(open.here, text);
   }
-  return found;
+  return found
+    .map(d => ({ first: bare(d.first), here: bare(d.here) }))
+    .filter(({ first, here }) => first !== here && (first !== '' || here !== ''));
 }
 
+const isNumber = (text: string) => /^-?\d[\d.,:/-]*$/.test(text);
+const UNIT =
+  /^\s?(?:L\/s|m\/s|mm\/h|m[²³]\/h|mm|cm|m|km|ml|l|L|kg|g|t|h|min|s|Pa|kPa|bar|kN|N|W|kW|V|A|mA|%|°C?|m[²³]|(?:year|day|hour|week|month|minute|second)s?)(?![\p{L}\p{N}])/u;
+const joined = (before: string, more: string) => [before, more.trim()].filter(Boolean).join(' ');
+/** Signs at the edges are no words: a comma that came is not worth telling. */
+const bare = (text: string) => text.replace(/^[\s.,;:]+|[\s.,;:]+$/g, '');
+
 /** `"3 m" is here "5 m"; "of any building" is left out`, at most four of them. */
-export function tellDifferences({ differs }: NearDuplicate): string {
-  if (differs.length === 0) return 'nothing differs';
+export function tellDifferences({ differs, reworded }: NearDuplicate): string {
+  if (differs.length === 0) return reworded ? 'the same words in another order' : 'nothing differs';
   const told = differs.slice(0, 4).map(({ first, here }) => {
     if (first === '' && here === '') return 'both are long';
     if (here === '') return `"${first}" is left out`;
     return first === '' ? `"${here}" is added` : `"${first}" is here "${here}"`;
   });
-  return [...told, ...(differs.length > 4 ? [`and ${differs.length - 4} more`] : [])].join('; ');
+  return [
+    ...(reworded ? ['the same values in other words'] : []),
+    ...told,
+    ...(differs.length > 4 ? [`and ${differs.length - 4} more`] : []),
+  ].join('; ');
 }

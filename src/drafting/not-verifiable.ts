@@ -3,21 +3,35 @@ import { clauseBefore, clauseBehind, phraseList, spotsOf } from './phrases.ts';
 import type { ReadText } from './read-text.ts';
 import type { Rule } from './rule.ts';
 
-/** Conduct and attitude: they leave nothing to see, to measure or to read before covering, at completion or later. */
+/**
+ * Conduct, attitude, what people like, and what only decades show: they leave nothing to see, to measure or to read
+ * before covering, at completion or later.
+ */
 export const notVerifiable: Rule = {
   name: 'not-verifiable',
   bad: [
     { text: 'Take care when lifting the glass.' },
     { text: 'Operators must be aware of the weather.' },
     { text: 'Staff shall understand the purpose of the drill.' },
+    { text: 'The fitter shall keep tidiness in mind.' },
+    { text: 'The facade shall look pleasing from the street.' },
+    { text: 'The seal shall last for at least 50 years.' },
+    { text: 'Guests shall be comfortable in all weathers.' },
+    { text: 'The weld shall never fail during the life of the bridge.' },
   ],
   good: [
     { text: 'Each operator signs that they have read and understood the sheet.' },
     { text: 'Fix the care label inside the hem.' },
     { text: 'The load is considered uniform over 2 m.' },
+    { text: 'Records shall be kept for 10 years.' },
+    { text: 'The lamp shall remain lit for 5 years by its data sheet.' },
+    { text: 'The surface shall look uniform under a raking light.' },
+    { text: 'Keep the manual in the plant room for the life of the boiler.' },
   ],
   find: text => {
-    const conduct = spotsOf(text, CONDUCT, message, m => !recorded(text, m.index, m.index + m[0].length));
+    const conduct = [CONDUCT, LIKING, LASTING].flatMap(pattern =>
+      spotsOf(text, pattern, message, m => !recorded(text, m.index, m.index + m[0].length)),
+    );
     const orders = text.sentences
       .flatMap(obligationsOf)
       .filter(
@@ -60,7 +74,7 @@ const CONDUCT = phraseList(
   '(?:take|takes|taking|exercise|exercises|with|use|uses|show|using) (?:all |every |the |due |great |special |extra |particular |reasonable |proper |appropriate |utmost |necessary |adequate |sufficient |full ){0,2}(?:care|caution|diligence|judge?ment|discretion|prudence|vigilance|attention|consideration|respect|courtesy|common sense|pride|thought|precautions?|initiative)',
   '(?:great |due |special |extra |particular |every |reasonable |appropriate |proper |the utmost )?(?:care|caution|attention) (?:shall|must|should|is to|needs to|has to|to) be (?:taken|exercised|paid|given|used)',
   `${BE} (?:made |kept |fully |always |constantly |well |particularly |especially ){0,2}(?:aware|mindful|conscious|vigilant|alert|attentive|careful|cautious|considerate|courteous|polite|respectful|diligent|conscientious|prepared|familiar|sensitive|proactive|flexible|helpful|patient|sensible|responsible|professional|committed|cooperative|co-operative|friendly|honest|observant|wary|watchful|thoughtful|willing|knowledgeable|encouraged|motivated|considered by|taken into (?:account|consideration)|borne in mind)(?= (?:of|to|that|about|with|when|at|for|and|in|by|during|while)|[.,;]|$)`,
-  '(?:bear|keep|have|bearing|keeping) (?:it |this |that |these )?in mind',
+  "(?:bear|keep|have|bearing|keeping) (?:[\\p{L}'-]{1,24} ){0,3}?in mind",
   'mindful of',
   'make (?:every|all|a|their best|its best|reasonable|an?) (?:reasonable |possible |best |good faith |genuine |conscious )?efforts?',
   'every (?:reasonable |possible )?effort (?:shall|must|should|is to|will) be made',
@@ -75,7 +89,6 @@ const CONDUCT = phraseList(
   'tak(?:e|es|ing) (?:pride|an interest|responsibility|ownership)',
   'common sense',
   'good judge?ment',
-  'pleasing (?:appearance|to the eye)',
   '(?:in|with) (?:an? )?(?:careful|workmanlike|workman-like|professional|diligent|conscientious|courteous|responsible|respectful|considerate|sensible|skilful|skillful|orderly|friendly) (?:and [\\p{L}-]{1,20} )?(?:manner|way|fashion|attitude|spirit)',
   'conscientiously',
   'diligently',
@@ -107,4 +120,25 @@ const CONDUCT = phraseList(
   '(?:team spirit|goodwill|professionalism|morale|craftsmanship|pride in (?:their|the|its|your) work)',
   '(?:think|plan|look) (?:ahead|twice|carefully)',
   'in good faith',
+);
+
+const PEOPLE =
+  '(?:owner|customer|client|occupant|resident|tenant|guest|user|visitor|public|passenger|patient|reader|viewer|buyer|audience|everyone|everybody|people|pupil|neighbou?r)s?';
+
+/** What somebody likes; a quality that can be seen, such as "look uniform", is none. */
+const LIKING = phraseList(
+  'pleasing (?:appearance|to the eye)',
+  '(?:look|looks|appear|appears|seem|seems|sound|sounds|smell|smells|taste|tastes) (?:as )?(?:very |quite |always )?(?:pleasing|attractive|nice|beautiful|elegant|inviting|handsome|pretty|tasteful|harmonious|pleasant|appealing|impressive|good|right|natural|delicious)',
+  `(?:shall|must|should|will) (?:always |never )?feel (?:[\\p{L}-]{1,24})(?= |[.,;]|$)`,
+  'be (?:always |fully |perfectly |thermally )?(?:comfortable|happy|satisfied|content|pleased|delighted|at ease|proud)(?= (?:in|with|at|during|when|while|for|and|to|about)|[.,;]|$)',
+  `(?:please|delight|satisfy|impress|reassure|inspire|charm) (?:(?:all|every|each|the|its|any|most) ){0,2}(?:[\\p{L}-]{1,20} )?${PEOPLE}`,
+);
+
+const LIFE = '(?:life|lifetime|service life|life span|lifespan)';
+
+/** What only decades show. A time that something is kept on file is read there. */
+const LASTING = phraseList(
+  `(?:last|lasts|endure|survive|serve|function|perform|(?:remain|stay|be) (?:free (?:of|from) [\\p{L}-]{1,24}|tight|watertight|airtight|sound|intact|effective|serviceable|stable|bright|white|flexible|dry|level|straight)) (?:for )?(?:(?:at least|not less than|no less than|a minimum of|more than|over|about) )?(?:[1-9]\\d|ten|fifteen|twenty|twenty-five|thirty|forty|fifty|sixty|eighty|a hundred) years`,
+  `(?:shall|must|should|will) (?:never|at no time) (?:fail|leak|break|crack|rust|corrode|rot|wear out|loosen|jam|collapse|freeze|fade|be (?:attacked|damaged|destroyed|lost|broken|stolen|vandali[sz]ed))`,
+  `(?:fail|leak|break|crack|rust|corrode|rot|move|fade|last|remain|stay|function|perform|work) (?:[\\p{L}-]{1,24} ){0,4}?(?:during|throughout|over|for) (?:the|its|their) (?:(?:whole|entire|full|expected|intended|working|design|useful) ){0,2}${LIFE}`,
 );

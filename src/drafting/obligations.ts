@@ -108,7 +108,7 @@ function oneAsk(
   const heads = [verbAt];
   for (let i = verbAt + 1; i < until; i++) {
     if (main[i] && joins(words, i - 1) && sameForm(words, i, modal, passive)) heads.push(i);
-    else if (main[i] && modal === 'order' && ordersAgain(words, i)) heads.push(i);
+    else if (main[i] && !passive && asksAgain(words, i, words[heads[0]!]!)) heads.push(i);
     else if (main[i] && passive && gapped(words, i, heads.at(-1)!)) heads.push(i);
   }
   dropDescriptions(words, heads, passive);
@@ -154,11 +154,17 @@ function sameForm(words: readonly Word[], at: number, modal: Modal, passive: boo
   return word.lemma === word.lower && !/(?:ing|ed)$/.test(word.lower);
 }
 
-/** "skim the pool, backwash the filter": nothing but a verb stands between a comma or "and" and a determiner. */
-function ordersAgain(words: readonly Word[], at: number): boolean {
-  if (!/NOUN|ADJ|PROPN/.test(words[at]!.tag) || !joins(words, at - 1)) return false;
+/** Behind these a second noun is one more receiver: "give the owner and manager a copy". */
+const GIVING = new Set('give hand show send offer tell allow issue grant leave pass lend bring'.split(' '));
+
+/**
+ * "skim the pool, backwash the filter", "shall drain the vat and rinse it": nothing but a verb stands between a comma or
+ * "and" and a determiner or "it", whatever the tagger takes it for.
+ */
+function asksAgain(words: readonly Word[], at: number, first: Word): boolean {
+  if (!/NOUN|ADJ|PROPN/.test(words[at]!.tag) || !joins(words, at - 1) || GIVING.has(first.lemma)) return false;
   const behind = /^(?:up|out|off|down|in|back|away)$/.test(words[at + 1]?.lower ?? '') ? words[at + 2] : words[at + 1];
-  return behind?.tag === 'DET';
+  return behind?.tag === 'DET' || /^(?:it|them)$/.test(behind?.lower ?? '');
 }
 
 /** "the pipe shall be lagged and the valve labelled": a participle whose "shall be" is left out. */
@@ -177,6 +183,13 @@ const IRREGULAR = new Set(
   ),
 );
 
+const NO_PARTICIPLE = new Set(
+  'open even wooden golden green keen often seven ten oxygen kitchen need speed feed bed reed weed seed bleed heed exceed proceed embed'.split(
+    ' ',
+  ),
+);
+
 export function isParticiple(word: Word): boolean {
+  if (NO_PARTICIPLE.has(word.lower)) return false;
   return (word.tag === 'VERB' || word.tag === 'ADJ') && (/ed$|en$/.test(word.lower) || IRREGULAR.has(word.lower));
 }

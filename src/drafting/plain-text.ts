@@ -25,3 +25,8 @@ export function plainSigns(text: string): string {
 export function withoutQuoted(plain: string): string {
   return plain.replace(/(?<!\d)"[^"\n]{1,200}"/g, quoted => `"${'_'.repeat(quoted.length - 2)}"`);
 }
+
+/** A capital at the beginning makes a name of a verb; capitals that go on (PVC) are left alone. */
+export function lowerFirst(segment: string): string {
+  return /^\p{Lu}(?!\p{Lu}|\p{N})/u.test(segment) ? segment[0]!.toLowerCase() + segment.slice(1) : segment;
+}

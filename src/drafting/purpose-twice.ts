@@ -8,6 +8,7 @@ export const purposeTwice: Rule = {
   name: 'purpose-twice',
   bad: [
     { text: 'In order to stop leaks, seal the joint so that no water gets in.' },
+    { text: 'In order to avoid corrosion, coat the bolts with zinc so they do not corrode.' },
     { text: 'Tape the seam to prevent drafts and to ensure that no air leaks.' },
     {
       text: 'Seal the hatch so that warm air stays below the attic.',
@@ -45,6 +46,7 @@ const AIM_VERBS =
 const PURPOSE = phraseList(
   'in order (?:to|that|for)',
   'so that',
+  'so (?:it|they|nobody|no one|nothing)(?= )',
   'so as (?:not )?to',
   `to (?:help |better |further )?${AIM_VERBS}`,
   'for the purposes? of',

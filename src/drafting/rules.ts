@@ -2,6 +2,7 @@ import { appliesSometimes } from './applies-sometimes.ts';
 import { bareReference } from './bare-reference.ts';
 import { choosesWork } from './chooses-work.ts';
 import { deprecatedTerm } from './deprecated-term.ts';
+import { hardToRead } from './hard-to-read.ts';
 import { longSentence } from './long-sentence.ts';
 import { mixedModals } from './mixed-modals.ts';
 import { moreThanOneThing } from './more-than-one-thing.ts';
@@ -29,6 +30,7 @@ export const DRAFTING_RULES: readonly Rule[] = [
   purposeTwice,
   appliesSometimes,
   longSentence,
+  hardToRead,
 ];
 
 /** Everything that the rules say of a text, in the order of its places. Of overlapping places of one rule the longest stays. */

@@ -15,6 +15,7 @@ export const undefinedTerm: Rule = {
       context: { terms: [{ term: 'x', deprecated: false }] },
     },
     { text: 'Test at 500 MPa to EN 12345.', context: { terms: [{ term: 'drain slot', deprecated: false }] } },
+    { text: 'Test to ASTM E119, class II.', context: { terms: [{ term: 'drain slot', deprecated: false }] } },
   ],
   find: (text, { terms }) => (terms === undefined ? [] : [...names(text, terms), ...abbreviations(text, terms)]),
 };
@@ -43,13 +44,22 @@ function abbreviations({ plain }: ReadText, terms: readonly Term[]): Spot[] {
   for (const match of plain.matchAll(/(?<![\p{L}\p{N}.-])\p{Lu}{2,8}(?![\p{L}\p{N}])/gu)) {
     const [word, start] = [match[0], match.index];
     const end = start + word.length;
-    if (seen.has(word) || /^[ -]?\d/.test(plain.slice(end, end + 2))) continue;
+    if (seen.has(word) || isNumbered(word, plain.slice(end, end + 4))) continue;
     seen.add(word);
     const explained = plain.includes(`(${word})`) || plain.includes(`${word} (`);
     if (!explained && !defined(word, terms)) spots.push({ start, end, message: message(word) });
   }
   return spots;
 }
+
+/** "EN 12345", "ASTM E119", and a numeral such as "class II", which is a number itself. */
+function isNumbered(word: string, behind: string): boolean {
+  if (/^(?:I{2,3}|IV|VI{1,3}|IX|XI{0,3})$/.test(word)) return true;
+  return /^[ -]?\d/.test(behind) || (LETTERED.has(word) && /^ [A-Z] ?\d/.test(behind));
+}
+
+/** Issuers whose numbers begin with a letter. */
+const LETTERED = new Set(['ASTM', 'AWS', 'ANSI', 'ASME', 'AATCC']);
 
 function defined(words: string, terms: readonly Term[]): boolean {
   const lower = words.toLowerCase();

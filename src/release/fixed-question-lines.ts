@@ -60,9 +60,7 @@ export function fixedQuestionLines({
     const kind = isRequirement(settings, item) ? 'requirement' : requirements.length > 0 ? 'work item' : undefined;
     if (kind === undefined) return [];
     const seen = [...(byItem.get(item.id) ?? []), ...requirements.flatMap(r => byItem.get(r.id) ?? [])];
-    const texts = hash(
-      JSON.stringify([item, ...(kind === 'work item' ? requirements : [])].map(i => [i.title, i.text])),
-    );
+    const texts = textsAsked(item, kind === 'work item' ? requirements : [], hash);
     const part = places.part(item.id);
     return REVIEW_QUESTIONS.filter(q => q.of === kind).map((question): FixedQuestionLine => {
       const about = seen.filter(e => speaksOf(question, e, item.id));
@@ -89,6 +87,11 @@ export function fixedQuestionLines({
     .map((line, at) => ({ line, at }))
     .sort((a, b) => rank(b.line) - rank(a.line) || a.at - b.at)
     .map(l => l.line);
+}
+
+/** Hash of the texts that an answer about an item rests on: its own, of a work item those of its requirements as well. */
+export function textsAsked(item: Item, requirements: readonly Item[], hash: (text: string) => string): string {
+  return hash(JSON.stringify([item, ...requirements].map(i => [i.title, i.text])));
 }
 
 /** Reports from sites ask whether a work item is enough; what a rule saw in a requirement asks about that requirement. */

@@ -27,6 +27,7 @@ export const REVIEW_QUESTIONS: readonly FixedQuestion[] = [
       'mixed-modals',
       'undefined-term',
       'deprecated-term',
+      'hard-to-read',
     ],
   },
   { code: 'conforming', of: 'requirement', asks: 'Does it belong under this title?', rules: ['chooses-work'] },

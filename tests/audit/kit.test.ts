@@ -80,7 +80,7 @@ function comesBack(name: string, fill: (at: number) => Partial<Record<(typeof KI
   return file;
 }
 
-const signed = { name: 'Bo Auditor', date: '2024-05-01', second_name: 'Cy Auditor', second_date: '2024-05-02' };
+const signed = { name: 'Bo Auditor', date: '2024-01-20', second_name: 'Cy Auditor', second_date: '2024-01-21' };
 
 describe('an audit kit', () => {
   it('draws every stratum, as many as asked for, the same for a seed and others for another', () => {
@@ -120,6 +120,20 @@ describe('an audit kit', () => {
     expect(result.right.high).toBeGreaterThan(result.right.share);
     expect(result.findings.map(f => f.message).join()).toContain('second person has to be another');
     expect(toldKit(result).join('\n')).toContain('95 % interval');
+  });
+
+  it('counts no row that is signed on a day that cannot be read or is still to come', async () => {
+    const days = ['31.12.2023', '2024-13-01', '2024-02-03', '2023-12-31', '2024-02-01'];
+    const file = comesBack('days.xlsx', at =>
+      at < days.length ? { ...signed, second_date: days[at]!, verdict: 'right' } : {},
+    );
+    const result = await readKit(testPorts(), file, '2018', '2024');
+    expect(result).toMatchObject({ counted: 2, unsigned: 3 });
+    expect(result.findings.map(f => f.message.slice(kit.rows[0]!.number.length).trim())).toEqual([
+      expect.stringContaining('has the date 31.12.2023; write it as year-month-day'),
+      expect.stringContaining('has the date 2024-13-01;'),
+      expect.stringContaining('is dated 2024-02-03, which is still to come;'),
+    ]);
   });
 
   it('refuses a worksheet of other editions, and a table that is none', async () => {

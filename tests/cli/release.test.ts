@@ -47,7 +47,7 @@ describe('from a draft to a publication that nothing stops', () => {
   it('the evidence proposes to combine what says nearly the same; accepted with one action, it stays attributed', async () => {
     const { said } = await rowan('review', 'propose');
     expect(said).toMatch(
-      /^[0-9a-f]{8} {2}Combine 1\.2\.1 into 1\.1\.1: they say nearly the same; they differ in .*"50" and "75"/,
+      /^[0-9a-f]{8} {2}Combine 1\.2\.1 into 1\.1\.1: they say nearly the same; they differ in .*"50 mm" and "75 mm"/,
     );
     const text = 'Set the butt or tank on a level concrete base of at least 50 mm thickness.';
     expect(await rowan('review', 'accept', said.slice(0, 8), '--text', text)).toEqual({

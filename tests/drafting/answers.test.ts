@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { textHash, unanswered } from '../../src/drafting/answers.ts';
+import { splitAnswered, textHash } from '../../src/drafting/answers.ts';
 import { deepFreeze } from '../freeze.ts';
 
 const text = 'Provide adequate light.';
@@ -21,10 +21,12 @@ const answers = deepFreeze([
 
 describe('an answer "intended, because ..."', () => {
   it('silences its rule on its subject and nothing else', () => {
-    expect(unanswered(remarks, () => text, answers)).toEqual(remarks.slice(1));
+    const { open, answered } = splitAnswered(remarks, () => text, answers);
+    expect(open).toEqual(remarks.slice(1));
+    expect(answered).toEqual([{ remark: remarks[0], answer: answers[0] }]);
   });
 
   it('ends when the text changes', () => {
-    expect(unanswered(remarks, () => `${text} `, answers)).toEqual(remarks);
+    expect(splitAnswered(remarks, () => `${text} `, answers)).toEqual({ open: remarks, answered: [] });
   });
 });

@@ -1,5 +1,6 @@
 import { type Share, stratified, wilson } from '../../content/wilson.ts';
 import { nameColumns } from '../../editing/columns.ts';
+import { dayOf, isDay } from '../../model/day.ts';
 import { CatalogError } from '../../model/errors.ts';
 import type { Finding } from '../../model/finding.ts';
 import { readTable } from '../../tables/read-table.ts';
@@ -19,7 +20,7 @@ export interface KitStratumResult {
 export interface KitResult {
   readonly rows: number;
   readonly counted: number;
-  /** Rows with a verdict that lack the second person, or have the same person twice. */
+  /** Rows with a verdict that lack a name or a day that can be, or have the same person twice. */
   readonly unsigned: number;
   readonly strata: readonly KitStratumResult[];
   /** Share of old items found right, weighted by strata. */
@@ -48,6 +49,7 @@ export async function readKit(ports: Ports, file: string, from: string, to: stri
   checkEditions(file, bytes, from, to);
   const sizes = populations(file, bytes);
   const findings: Finding[] = [];
+  const latest = lastDay(ports.now());
   const groups = new Map<string, { drawn: number; looked: number; right: number }>();
   const wrong: { number: string; remark: string }[] = [];
   let unsigned = 0;
@@ -72,7 +74,8 @@ export async function readKit(ports: Ports, file: string, from: string, to: stri
       continue;
     }
     const [first, second] = [cell(row, 'name') ?? '', cell(row, 'second_name') ?? ''];
-    const dated = cell(row, 'date') !== undefined && cell(row, 'second_date') !== undefined;
+    const dates = [cell(row, 'date'), cell(row, 'second_date')];
+    const dated = dates.every(d => d !== undefined);
     if (first === '' || second === '' || !dated || isSamePerson(first, second)) {
       unsigned++;
       tell(
@@ -80,6 +83,12 @@ export async function readKit(ports: Ports, file: string, from: string, to: stri
           ? `${number} was signed twice by ${first}; the second person has to be another.`
           : `${number} lacks a name or a date; both persons sign with name and date.`,
       );
+      continue;
+    }
+    const trouble = dates.map(d => dayTrouble(d!, latest)).find(t => t !== undefined);
+    if (trouble !== undefined) {
+      unsigned++;
+      tell(`${number} ${trouble}`);
       continue;
     }
     group.looked++;
@@ -100,6 +109,16 @@ export async function readKit(ports: Ports, file: string, from: string, to: stri
     wrong,
     findings,
   };
+}
+
+/** Nobody signs tomorrow. East of Greenwich it may be the next day already. */
+function lastDay(now: Date): string {
+  return dayOf(new Date(now.getTime() + 14 * 3_600_000));
+}
+
+function dayTrouble(date: string, latest: string): string | undefined {
+  if (!isDay(date)) return `has the date ${date}; write it as year-month-day, for example 2024-07-01.`;
+  return date > latest ? `is dated ${date}, which is still to come; write the day on which it was signed.` : undefined;
 }
 
 /** How many old items each stratum has, of the sheet Strata: rows of the worksheet may have been left out. */

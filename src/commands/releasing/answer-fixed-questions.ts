@@ -6,6 +6,7 @@ import type { Finding, FindingPlace } from '../../model/finding.ts';
 import type { FixedAnswer, QuestionCode } from '../../model/fixed-answer.ts';
 import { groupBy } from '../../model/group-by.ts';
 import type { FixedQuestionLine } from '../../release/fixed-question-lines.ts';
+import { REVIEW_QUESTIONS } from '../../release/fixed-questions.ts';
 import { locate } from '../../store/names.ts';
 import type { Catalog } from '../../store/open.ts';
 import { readBeside } from '../../store/read-beside.ts';
@@ -35,7 +36,7 @@ export async function answerFixedQuestions(
   catalog: Catalog,
   edition: string,
   given: readonly GivenAnswer[],
-): Promise<{ readonly answered: number }> {
+): Promise<{ readonly answered: number; readonly spoke: readonly string[] }> {
   const at = await locate(catalog, edition);
   // Read before the questions: what somebody else answers meanwhile is then told, and not written over.
   const known = await readBeside(catalog, fixedAnswerFolder(at.name));
@@ -44,7 +45,11 @@ export async function answerFixedQuestions(
   const byNumber = groupBy(lines, l => l.number);
   const wrong: Finding[] = [];
   const kept = new Map<FixedQuestionLine, { readonly answer: FixedAnswer; readonly place: FindingPlace | undefined }>();
-  for (const { item, question, answer, because, place } of given) {
+  for (const one of given) {
+    const { item, because, place } = one;
+    const question = questionOf(one.question);
+    // "Intended, because ..." is how people answer a remark; the question is then answered with yes.
+    const answer = one.answer === 'intended' ? 'yes' : one.answer;
     const say = (message: string) => {
       wrong.push({ rule: 'bad-answer', severity: 'error', subject: at.name, message, ...(place ? { place } : {}) });
     };
@@ -59,15 +64,18 @@ export async function answerFixedQuestions(
       say(
         found.length === 0
           ? `${item} is neither a requirement nor a work item of ${at.name}.`
-          : `${item} is not asked "${question}"; its questions are ${asked}.`,
+          : isOfWorkItem(question)
+            ? `${item} is not asked "${question}", which is asked of its work item; name that.`
+            : `${item} is not asked "${question}"; its questions are ${asked}.`,
       );
     } else if (earlier) {
       const where = earlier.place?.line === undefined ? '' : ` on line ${earlier.place.line}`;
       say(`${item} ${question} is answered${where} already; leave one of the two.`);
     } else if (answer !== 'yes' && answer !== 'no') {
       say(`${item} ${question}: answer yes or no, not "${answer}".`);
-    } else if (because === '' && (answer === 'no' || line.evidence.length > 0)) {
-      const why = answer === 'no' ? 'a no' : 'a yes against which something speaks';
+    } else if (because.trim() === '' && (answer === 'no' || one.answer === 'intended' || line.evidence.length > 0)) {
+      const why =
+        answer === 'no' ? 'a no' : one.answer === 'intended' ? '"intended"' : 'a yes against which something speaks';
       say(`${item} ${question}: ${why} needs a reason.`);
     } else {
       const date = dayOf(ports.now());
@@ -95,7 +103,17 @@ export async function answerFixedQuestions(
   if (changes.length > 0) {
     await changeBeside(catalog, changes, person(ports), `Review of ${at.name}: ${kept.size} answered`);
   }
-  return { answered: kept.size };
+  // What is now answered, other rules' remarks on the same question among it.
+  return { answered: kept.size, spoke: [...kept.keys()].flatMap(l => l.evidence) };
+}
+
+/** A drafting rule stands for the question that its remarks speak against. */
+function questionOf(told: string): string {
+  return REVIEW_QUESTIONS.find(q => q.code === told || q.rules.includes(told))?.code ?? told;
+}
+
+function isOfWorkItem(question: string): boolean {
+  return REVIEW_QUESTIONS.some(q => q.code === question && q.of === 'work item');
 }
 
 /** Answers from a table with the columns item, question, answer and because, as `review --out` writes it. */

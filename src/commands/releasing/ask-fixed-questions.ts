@@ -34,7 +34,12 @@ export async function askFixedQuestions(
   const drafting = await checkDrafting(ports, catalog, { edition: name, ...(jobs === undefined ? {} : { jobs }) });
   const { records, findings } = parseFixedAnswers(await readBeside(catalog, fixedAnswerFolder(at.name)));
   const evidence: FixedQuestionEvidence[] = [
-    ...drafting.remarks.map(r => ({ item: r.id, rule: r.rule, told: `${r.message} ("${short(r.words)}")` })),
+    // An answered remark stays beside its question: whoever asks for all sees what the answer was about.
+    ...[...drafting.remarks, ...drafting.answered.map(a => a.remark)].map(r => ({
+      item: r.id,
+      rule: r.rule,
+      told: `${r.message} ("${short(r.words)}")`,
+    })),
     ...(await reportsOn(catalog, name)),
   ];
   return { lines: fixedQuestionLines({ settings, items, evidence, records, hash: textHash }), findings };

@@ -1,4 +1,4 @@
-import { textHash } from '../../drafting/answers.ts';
+import { type Answer, splitAnswered, textHash } from '../../drafting/answers.ts';
 import { checkDrafts, type DraftRemark } from '../../drafting/check-drafts.ts';
 import { loadLanguage } from '../../drafting/language.ts';
 import type { Term } from '../../drafting/rule.ts';
@@ -6,11 +6,13 @@ import { isRequirement } from '../../model/edition.ts';
 import { CatalogError } from '../../model/errors.ts';
 import type { Finding } from '../../model/finding.ts';
 import type { Item } from '../../model/item.ts';
+import { locate } from '../../store/names.ts';
 import type { Catalog } from '../../store/open.ts';
 import { readEdition } from '../../store/read.ts';
 import { readTable } from '../../tables/read-table.ts';
 import type { Ports } from '../ports/ports.ts';
 import { readTerms } from './check-texts.ts';
+import { intendedAnswers } from './intended.ts';
 
 export interface DraftingRequest {
   /** A draft or an edition. */
@@ -23,13 +25,24 @@ export interface DraftingRequest {
 
 export interface DraftingReport {
   readonly texts: number;
+  /** What nobody has answered. */
   readonly remarks: readonly DraftRemark[];
   /** The same as notes: how a text is written never stops anything. */
   readonly findings: readonly Finding[];
+  /** What somebody answered with "intended, because ...", until the text changes. */
+  readonly answered: readonly AnsweredRemark[];
+}
+
+export interface AnsweredRemark {
+  readonly remark: DraftRemark;
+  readonly answer: Answer;
+  /** As a finding whose sentence ends with the answer. */
+  readonly finding: Finding;
 }
 
 /** Asks the drafting rules of every requirement of a draft, each with the purpose of its work item beside it. */
 export async function checkDrafting(ports: Ports, catalog: Catalog, request: DraftingRequest): Promise<DraftingReport> {
+  const { name } = await locate(catalog, request.edition);
   const { settings, items } = await readEdition(catalog, request.edition);
   const terms: Term[] | undefined = request.terms === undefined ? undefined : await readTerms(ports, request.terms);
   const rates = request.jobs === undefined ? undefined : await readRates(ports, request.jobs);
@@ -41,8 +54,26 @@ export async function checkDrafting(ports: Ports, catalog: Catalog, request: Dra
     const context = { ...(terms && { terms }), ...(purpose && { purpose }), ...(notApplicable && { notApplicable }) };
     return { id: item.id, called: item.number, text: item.text!, context };
   });
-  const remarks = checkDrafts(drafts, await loadLanguage());
-  return { texts: drafts.length, remarks, findings: remarks.map(r => noteOf(r, byId.get(r.id)!)) };
+  const answers = await intendedAnswers(catalog, name, { settings, items });
+  const { open, answered } = splitAnswered(
+    checkDrafts(drafts, await loadLanguage()),
+    id => byId.get(id)!.text!,
+    answers,
+  );
+  return {
+    texts: drafts.length,
+    remarks: open,
+    findings: open.map(r => noteOf(r, byId.get(r.id)!)),
+    answered: answered.map(({ remark, answer }) => {
+      const note = noteOf(remark, byId.get(remark.id)!);
+      return { remark, answer, finding: { ...note, message: `${note.message} ${tellAnswer(answer)}` } };
+    }),
+  };
+}
+
+/** `Intended, because the plan gives the value (Ana Steward, 2024-02-01).` */
+export function tellAnswer({ because, by, date }: Answer): string {
+  return `Intended, because ${because.trim().replace(/[.\s]+$/, '')} (${by.replace(/ *<.*$/, '')}, ${date}).`;
 }
 
 function noteOf({ rule, start, end, words, message, id }: DraftRemark, item: Item): Finding {

@@ -2,10 +2,12 @@ import { checkDrafts, type DraftRemark, type DraftText } from '../../drafting/ch
 import { loadLanguage } from '../../drafting/language.ts';
 import type { Term } from '../../drafting/rule.ts';
 import { CatalogError } from '../../model/errors.ts';
+import type { Finding } from '../../model/finding.ts';
 import { readCsv } from '../../tables/read-csv.ts';
 import { readTable } from '../../tables/read-table.ts';
 import { writeCsv } from '../../tables/write-csv.ts';
 import type { Ports } from '../ports/ports.ts';
+import { rowIdFindings } from './row-ids.ts';
 
 export interface TextsRequest {
   /** csv with the columns `id` and `text`, optionally `purpose`. */
@@ -18,6 +20,8 @@ export interface TextsRequest {
 export interface TextsReport {
   readonly texts: number;
   readonly remarks: readonly DraftRemark[];
+  /** Of the table: ids that are empty or stand twice. */
+  readonly findings: readonly Finding[];
 }
 
 /** Asks the drafting rules of a table of texts, without any catalog. */
@@ -31,10 +35,10 @@ export async function checkTexts(ports: Ports, request: TextsRequest): Promise<T
     }
   }
   const known = terms === undefined ? undefined : await readTerms(ports, terms);
-  const drafts = await readTexts(ports, texts, known);
+  const { drafts, findings } = await readTexts(ports, texts, known);
   const remarks = checkDrafts(drafts, await loadLanguage());
   if (out !== undefined) await ports.files.write(out, remarksCsv(remarks));
-  return { texts: drafts.length, remarks };
+  return { texts: drafts.length, remarks, findings };
 }
 
 /** `id,rule,place,message`; the place is `start-end words`, offsets in UTF-16 units of the cell as it stands. */
@@ -46,12 +50,17 @@ export function remarksCsv(remarks: readonly DraftRemark[]): string {
 }
 
 /** Cells are read untrimmed, so that places count from the first character of the cell. */
-async function readTexts(ports: Ports, file: string, terms: readonly Term[] | undefined): Promise<DraftText[]> {
+async function readTexts(
+  ports: Ports,
+  file: string,
+  terms: readonly Term[] | undefined,
+): Promise<{ readonly drafts: readonly DraftText[]; readonly findings: readonly Finding[] }> {
   const { batches } = await readCsv(ports.files.stream(file));
   let header: string[] | undefined;
   const drafts: DraftText[] = [];
+  const ids: { id: string; line: number }[] = [];
   for await (const { records } of batches) {
-    for (const { cells } of records) {
+    for (const { cells, line } of records) {
       if (!header) {
         header = cells.map(c => c.trim().toLowerCase());
         needColumns(file, header, ['id', 'text']);
@@ -61,11 +70,12 @@ async function readTexts(ports: Ports, file: string, terms: readonly Term[] | un
       if (cells.every(c => c.trim() === '')) continue;
       const purpose = cell('purpose').trim();
       const context = { ...(terms ? { terms } : {}), ...(purpose === '' ? {} : { purpose }) };
+      ids.push({ id: cell('id'), line });
       drafts.push({ id: cell('id'), text: cell('text'), context });
     }
   }
   if (!header) needColumns(file, [], ['id', 'text']);
-  return drafts;
+  return { drafts, findings: rowIdFindings(file, ids) };
 }
 
 function needColumns(file: string, header: readonly string[], needed: readonly string[]): void {

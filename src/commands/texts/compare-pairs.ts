@@ -2,9 +2,11 @@ import { type Comparison, compareTexts } from '../../content/compare-texts.ts';
 import type { Duty, Wording } from '../../model/crosswalk.ts';
 import { tellEvidence } from '../../model/duty-evidence.ts';
 import { CatalogError } from '../../model/errors.ts';
+import type { Finding } from '../../model/finding.ts';
 import { readTable } from '../../tables/read-table.ts';
 import { writeCsv } from '../../tables/write-csv.ts';
 import type { Ports } from '../ports/ports.ts';
+import { rowIdFindings } from './row-ids.ts';
 
 export interface PairsRequest {
   /** csv with the columns `id`, `from_text` and `to_text`, optionally `type`. */
@@ -21,6 +23,8 @@ export interface PairsReport {
   readonly pairs: readonly ComparedPair[];
   readonly wording: Readonly<Record<Wording, number>>;
   readonly duty: Readonly<Record<Duty, number>>;
+  /** Of the table: ids that are empty or stand twice. */
+  readonly findings: readonly Finding[];
 }
 
 const NEEDED = ['id', 'from_text', 'to_text'];
@@ -50,7 +54,8 @@ export async function comparePairs(ports: Ports, { pairs: file, out }: PairsRequ
     duty[pair.duty]++;
   }
   if (out !== undefined) await ports.files.write(out, pairsCsv(pairs, table.columns.includes('type')));
-  return { pairs, wording, duty };
+  const ids = table.rows.map(({ cells, line }) => ({ id: cells.get('id') ?? '', line }));
+  return { pairs, wording, duty, findings: rowIdFindings(file, ids) };
 }
 
 /** `id,wording,duty,lost,evidence`, behind them `type` where the pairs have one; phrases are joined by ` | `. */
