@@ -1,15 +1,16 @@
-// Fits the matcher on all catalogs and writes src/matching/learned.ts. Takes some minutes; the same catalogs and the
-// same beliefs of judge.mjs give the same file. Needs a built dist/, which itself needs some learned.ts: the one that lies there.
-import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+// Fits the matcher on all catalogs and writes src/matching/learned.ts. Takes some minutes; the same catalogs give the same
+// file. Needs a built dist/, which itself needs some learned.ts: the one that lies there.
+import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { allCatalogs } from './catalogs.mjs';
-import { fitLearned, withEvidence } from './fitting.mjs';
+import { fitLearned, fitRounds, unseenBeliefs, withEvidence } from './fitting.mjs';
 import { harder } from './harder.mjs';
 
 const base = allCatalogs();
 const catalogs = [...base, ...base.flatMap(harder)].map(withEvidence);
-const calibration = calibrate(unseen());
-const learned = fitLearned(catalogs);
+const rounds = fitRounds(catalogs);
+const learned = fitLearned(catalogs, rounds);
+const calibration = calibrate(unseen(unseenBeliefs(catalogs, rounds)));
 function short({ base, trees }) {
   return {
     base: round(base),
@@ -22,16 +23,15 @@ const source = `// Written by scripts/matching/fit.mjs on: ${names},
 import type { Learned } from './believe.ts';
 
 export const LEARNED = JSON.parse(
-  '${JSON.stringify({ early: short(learned.early), late: short(learned.late), calibration })}',
+  '${JSON.stringify({ early: short(learned.early), late: short(learned.late), last: short(learned.last), calibration })}',
 ) as Learned;
 `;
-/** What judge.mjs believed of catalogs that its trees had not seen; every catalog weighs the same. */
-function unseen() {
-  const folder = join(import.meta.dirname, '..', '..', '.cache', 'matching', 'unseen');
-  if (!existsSync(folder)) throw new Error('run judge.mjs first: calibration needs beliefs of unseen catalogs');
-  return readdirSync(folder).flatMap(file => {
-    const rows = JSON.parse(readFileSync(join(folder, file), 'utf8')).filter(([belief]) => belief > 0.02);
-    return rows.map(([belief, label]) => ({ x: logit(belief), label, weight: 1000 / rows.length }));
+/** Pairs as they are, without their harder versions; every catalog weighs the same. */
+function unseen(beliefs) {
+  return catalogs.flatMap(({ plain, labels, truth, prepared: { pairs } }, k) => {
+    if (!plain) return [];
+    const judged = Array.from(beliefs[k].keys()).filter(p => truth.has(pairs.from[p]) && beliefs[k][p] > 0.02);
+    return judged.map(p => ({ x: logit(beliefs[k][p]), label: labels[p], weight: 1000 / judged.length }));
   });
 }
 

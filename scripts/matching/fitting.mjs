@@ -80,30 +80,63 @@ function fitOn(catalogs, evidences, options) {
 
 const EARLY = { rounds: 40, depth: 4, rate: 0.22 };
 const LATE = { rounds: 90, depth: 5, rate: 0.13 };
+const FOLDS = 3;
 
-export function fitLearned(catalogs) {
-  const early = fitOn(
+/**
+ * Fits a sum on all catalogs, and one for each third of the groups left out; `scores` are those that each catalog gets
+ * from sums that have not seen it.
+ */
+function fitBeside(catalogs, evidences, options) {
+  const seen = catalogs.map((_, k) => k);
+  const sumOf = list =>
+    fitOn(
+      list.map(k => catalogs[k]),
+      list.map(k => evidences[k]),
+      options,
+    );
+  const folds = Array.from({ length: FOLDS }, (_, fold) => sumOf(seen.filter(k => foldOf(catalogs, k) !== fold)));
+  const scores = catalogs.map((c, k) => scorePairs(folds[foldOf(catalogs, k)], evidences[k], c.prepared.pairs.size));
+  return { trees: sumOf(seen), folds, scores };
+}
+
+function foldOf(catalogs, k) {
+  const groups = [...new Set(catalogs.map(c => c.group))];
+  return groups.indexOf(catalogs[k].group) % FOLDS;
+}
+
+const around = (catalogs, scores) =>
+  catalogs.map(({ prepared: { sides, pairs, words } }, k) => evidenceOf(sides, pairs, words, scores[k]));
+
+/**
+ * Three sums, each fitted on beliefs that come from sums which had not seen the catalog: the early one by words, the late
+ * one by what is believed of the pairs around, the last one where a late one would be too sure of itself - it meets its
+ * own beliefs otherwise, which are sharper than any that it was fitted on. In the last rounds the mean of the late and
+ * the last one judges: on catalogs left out it is better than either.
+ */
+export function fitRounds(catalogs) {
+  const early = fitBeside(
     catalogs,
     catalogs.map(c => c.first),
     EARLY,
   );
-  const groups = [...new Set(catalogs.map(c => c.group))];
-  const folds = 3;
-  const evidences = catalogs.map(() => undefined);
-  for (let fold = 0; fold < folds; fold++) {
-    const out = c => groups.indexOf(c.group) % folds === fold;
-    const others = catalogs.filter(c => !out(c));
-    const trees = fitOn(
-      others,
-      others.map(c => c.first),
-      EARLY,
-    );
-    catalogs.forEach((c, k) => {
-      if (!out(c)) return;
-      const { sides, pairs, words } = c.prepared;
-      evidences[k] = evidenceOf(sides, pairs, words, scorePairs(trees, c.first, pairs.size));
-    });
-  }
-  const late = fitOn(catalogs, evidences, LATE);
-  return { early, late };
+  const late = fitBeside(catalogs, around(catalogs, early.scores), LATE);
+  return { early, late, seenAgain: around(catalogs, late.scores) };
+}
+
+export function fitLearned(catalogs, { early, late, seenAgain } = fitRounds(catalogs)) {
+  return { early: early.trees, late: late.trees, last: meanOf(late.trees, fitOn(catalogs, seenAgain, LATE)) };
+}
+
+/** What the last round believes of each catalog by sums that had not seen it, to calibrate by. */
+export function unseenBeliefs(catalogs, { late, seenAgain }) {
+  const last = fitBeside(catalogs, seenAgain, LATE);
+  const means = late.folds.map((trees, fold) => meanOf(trees, last.folds[fold]));
+  const judged = evidences =>
+    catalogs.map((c, k) => scorePairs(means[foldOf(catalogs, k)], evidences[k], c.prepared.pairs.size));
+  return judged(around(catalogs, judged(seenAgain)));
+}
+
+function meanOf(a, b) {
+  const halved = ({ trees }) => trees.map(t => ({ ...t, value: t.value.map(v => v / 2) }));
+  return { base: (a.base + b.base) / 2, trees: [...halved(a), ...halved(b)] };
 }

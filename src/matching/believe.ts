@@ -31,10 +31,14 @@ export function prepare(
   return { sides, pairs, words: wordEvidence(sides, pairs) };
 }
 
-/** What was learned: one sum of trees for the beliefs that the words alone give rise to, one for all later rounds. */
+/**
+ * What was learned: a sum of trees for the beliefs that the words alone give rise to, one for the round after it, and one
+ * for the rounds that see what such a sum believed, which is surer of itself.
+ */
 export interface Learned {
   readonly early: Trees;
   readonly late: Trees;
+  readonly last: Trees;
   /**
    * Straightens the log-odds of the last round (Platt 1999): `slope × log-odds + shift`. Fitted on catalogs that the
    * trees had not seen, on all of them together; trees are surer of themselves than strange catalogs allow.
@@ -42,8 +46,8 @@ export interface Learned {
   readonly calibration: { readonly slope: number; readonly shift: number };
 }
 
-/** Rounds after the first. Each looks at the outline through the beliefs of the one before; they settle quickly. */
-export const LATE_ROUNDS = 2;
+/** Which sum judges in each round. Each looks at the outline through the beliefs of the one before; they settle quickly. */
+export const ROUNDS = ['early', 'late', 'last', 'last'] as const;
 
 export interface Believed {
   readonly beliefs: Float32Array;
@@ -68,11 +72,10 @@ export function believe(
   learned: Learned,
   settle: (beliefs: Float32Array) => Float32Array = beliefs => beliefs,
 ): Believed {
-  let evidence = evidenceOf(sides, pairs, words, settle(words.first));
-  let beliefs = settle(scorePairs(learned.early, evidence, pairs.size));
-  for (let round = 0; round < LATE_ROUNDS; round++) {
-    evidence = evidenceOf(sides, pairs, words, beliefs);
-    beliefs = settle(scorePairs(learned.late, evidence, pairs.size));
+  let believed: Believed = { beliefs: settle(words.first), evidence: words.fields as Evidence };
+  for (const sum of ROUNDS) {
+    const evidence = evidenceOf(sides, pairs, words, believed.beliefs);
+    believed = { beliefs: settle(scorePairs(learned[sum], evidence, pairs.size)), evidence };
   }
-  return { beliefs, evidence };
+  return believed;
 }

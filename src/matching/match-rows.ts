@@ -1,6 +1,6 @@
 import type { Answer } from './answers.ts';
 import type { BareRow } from './bare-row.ts';
-import { type Believed, believe, calibrated, LATE_ROUNDS, type Learned, type Prepared, prepare } from './believe.ts';
+import { type Believed, believe, calibrated, type Learned, type Prepared, prepare, ROUNDS } from './believe.ts';
 import { FEATURES, type Reason } from './features.ts';
 import { type Silent, silentOf } from './silent.ts';
 import { partsOf } from './trees.ts';
@@ -58,7 +58,7 @@ const ACCEPT = 0.98;
 /** More is never shown where no word speaks for a pair: between two languages place alone made wrong links 99 % likely. */
 export const MOST_SILENT = 0.9;
 /** What `matchRows` tells of before it is done. */
-export const MATCHING_STEPS = 3 + 1 + LATE_ROUNDS;
+export const MATCHING_STEPS = 3 + ROUNDS.length;
 
 /**
  * The crosswalk of two editions that share no ids. The same rows give the same links, always.
@@ -80,7 +80,7 @@ export function matchRows(
   const settled = settledBeliefs(prepared, answers);
   let rounds = 0;
   const { beliefs, evidence } = believe(prepared, learned, round => {
-    if (rounds++ <= LATE_ROUNDS) tell(`weighing what speaks for each, round ${rounds} of ${1 + LATE_ROUNDS}`);
+    if (rounds++ < ROUNDS.length) tell(`weighing what speaks for each, round ${rounds} of ${ROUNDS.length}`);
     for (const [p, belief] of settled) round[p] = belief === 1 ? Math.max(round[p]!, YES_SPREADS) : belief;
     return round;
   });
@@ -185,7 +185,7 @@ function candidate(
   p: number,
 ): Candidate {
   const { slope, shift } = learned.calibration;
-  const { base, parts } = partsOf(learned.late, evidence, p);
+  const { base, parts } = partsOf(learned.last, evidence, p);
   const sums = new Map<Reason, number>();
   for (const [name, , reason] of FEATURES) {
     const value = parts.get(name);
