@@ -6,8 +6,7 @@ import type { Question } from '../questions.ts';
 import type { MarksOf } from '../resolve.ts';
 import type { CaseCount } from './case-counts.ts';
 import type { Columns } from './columns.ts';
-import type { CutNumbers } from './cut-numbers.ts';
-import { type Governing, governingEdition } from './governing-edition.ts';
+import { type DecidingDay, type Governing, governingEdition } from './governing-edition.ts';
 import { type AddedLine, addedLine, type Governed, type JobCase } from './job-case.ts';
 import { type CaseOptions, jobCases, type KnownCase, tightens } from './job-cases.ts';
 import { JobNotes } from './job-notes.ts';
@@ -40,9 +39,7 @@ export interface CarriedLine {
 /** What a run may know beside the two editions. */
 export interface CarrierOptions extends CaseOptions {
   /** The day that decides for a line, by the policy's columns; only with a policy. */
-  readonly dayOf?: (cells: readonly string[]) => { readonly day: string; readonly header: string } | undefined;
-  /** Numbers that stand for others perhaps: their lines fold into none, for they may be different work. */
-  readonly perhapsCut?: CutNumbers;
+  readonly dayOf?: (cells: readonly string[]) => DecidingDay | undefined;
   /** Told of each open line that asks more under the newer edition than under the one that it cites. */
   readonly tightens?: (cells: readonly string[], line: number, found: JobCase) => void;
 }
@@ -152,7 +149,7 @@ export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns, optio
         if (!run.works.has(key)) run.works.set(key, { workItem, type: found.type, typeCell, way });
       }
     }
-    if (found.foldKey === undefined || options.perhapsCut?.has(found.number)) return undefined;
+    if (found.foldKey === undefined) return undefined;
     const survivor = run.survivors.get(found.foldKey);
     if (survivor === undefined) run.survivors.set(found.foldKey, lines);
     else folded++;
