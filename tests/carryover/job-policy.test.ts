@@ -107,9 +107,13 @@ J5,3.1.1,house,open,,
     );
   });
 
-  it('adds new duties to jobs under the newer edition only', async () => {
+  it('adds new duties to jobs under the newer edition only, each with the rule that says so', async () => {
     const { rows } = await carry(CSV);
-    expect(rows.filter(r => r.origin === 'added').map(r => r.Job)).toEqual(['J2', 'E1']);
+    const added = rows.filter(r => r.origin === 'added');
+    expect(added.map(r => [r.Job, r.governed_by, r.rule])).toEqual([
+      ['J2', '2024', 'Signed 2024-12-22 is on or after 2024-09-01, when Vale adopted 2024.'],
+      ['E1', '2024', 'Vale lets job E1 follow 2024 early, from 2024-07-01 on; Permit 2024-08-01.'],
+    ]);
   });
 
   it('says which cell proved the order of the dates, and refuses to guess it', async () => {

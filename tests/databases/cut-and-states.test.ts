@@ -88,6 +88,14 @@ describe.each(ENGINES)('a table in $name is read as a file is', engine => {
     expect(lines.filter(line => line.includes('lets job E follow 2024 early'))).toHaveLength(1);
   });
 
+  it.skipIf(engine.absent)('a table that there is not is told with theirs, not with ours', async () => {
+    await test.with(db => carryIn(db, { table: 'cut' }, cuttable));
+    const asked = test.with(db => carryIn(db, { table: 'nope' }, cuttable));
+    await expect(asked).rejects.toThrow(
+      /has no table nope; it has (?:cut|days|states|stored)(?:, (?:cut|days|states|stored)){2,3};/,
+    );
+  });
+
   it.skipIf(engine.absent)('a column of numbers is not taken for one of cut texts', async () => {
     const { findings } = await test.with(db => carryIn(db, { table: 'stored' }, cuttable));
     expect(findings.map(f => f.rule)).not.toContain('perhaps-cut');

@@ -122,8 +122,9 @@ export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns, optio
 
   function endRun(): readonly AddedLine[] {
     const gained: AddedLine[] = [];
-    for (const { type, typeCell, workItem, way } of run.works.values()) {
-      for (const line of dutiesOf(way.joint, workItem, type, typeCell)) gained.push({ ...line, job: run.job });
+    for (const { type, typeCell, workItem, way, governing } of run.works.values()) {
+      const rule = governing ? { governing } : {};
+      for (const line of dutiesOf(way.joint, workItem, type, typeCell)) gained.push({ ...line, job: run.job, ...rule });
     }
     if (run.job !== '') finished.add(run.job);
     added += gained.length;
@@ -139,14 +140,18 @@ export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns, optio
     return found;
   }
 
-  function joinRun(cells: readonly string[], { case: found, way }: Known): number | undefined {
+  function joinRun(
+    cells: readonly string[],
+    { case: found, way }: Known,
+    governing: Governing | undefined,
+  ): number | undefined {
     if (run.job === '') return undefined;
     if (found.workItems.length > 0 && !run.cited.has(found)) {
       run.cited.add(found);
       for (const workItem of found.workItems) {
         const key = JSON.stringify([workItem, found.type ?? null]);
         const typeCell = at(cells, 'type').slice(0, LONG_CELL);
-        if (!run.works.has(key)) run.works.set(key, { workItem, type: found.type, typeCell, way });
+        if (!run.works.has(key)) run.works.set(key, { workItem, type: found.type, typeCell, way, governing });
       }
     }
     if (found.foldKey === undefined) return undefined;
@@ -175,7 +180,7 @@ export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns, optio
         tally.tightens ??= tightens(tally);
         if (tally.tightens) options.tightens(cells, lines, tally.case);
       }
-      const carried = { case: tally.case, foldsInto: joinRun(cells, tally), added: gained };
+      const carried = { case: tally.case, foldsInto: joinRun(cells, tally, governing), added: gained };
       return governing ? { ...carried, governing } : carried;
     },
     end: () => {
@@ -200,7 +205,13 @@ interface Run {
   readonly cited: Set<JobCase>;
   readonly works: Map<
     string,
-    { readonly workItem: ItemId; readonly type: TypeId | undefined; readonly typeCell: string; readonly way: Way }
+    {
+      readonly workItem: ItemId;
+      readonly type: TypeId | undefined;
+      readonly typeCell: string;
+      readonly way: Way;
+      readonly governing: Governing | undefined;
+    }
   >;
 }
 

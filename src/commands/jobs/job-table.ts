@@ -1,6 +1,6 @@
 import type { Columns } from '../../carryover/jobs/columns.ts';
 import type { Governing } from '../../carryover/jobs/governing-edition.ts';
-import { type AddedLine, addedHeaders, type JobCase } from '../../carryover/jobs/job-case.ts';
+import { type AddedLine, addedHeaders, type JobCase, policyCells } from '../../carryover/jobs/job-case.ts';
 import type { JobCarrier } from '../../carryover/jobs/jobs.ts';
 import { CatalogError } from '../../model/errors.ts';
 import type { Finding } from '../../model/finding.ts';
@@ -129,7 +129,7 @@ export class JobTable {
     const { job, type } = this.#columns;
     if (job) cells[job.at] = line.job;
     if (type) cells[type.at] = line.typeCell;
-    const rule = this.#governed ? ['', ''] : [];
+    const rule = this.#governed ? policyCells(line.governing) : [];
     const ours = this.#separated([...line.before, '', ...line.after, ...rule]);
     this.#closeLine();
     this.#sink.append(encode(`${csvCells(cells, this.#dialect, 'theirs')}${ours}${this.#dialect.lineEnd}`));
@@ -154,7 +154,7 @@ export class JobTable {
   #rule(governing: Governing): Uint8Array {
     const known = this.#rules.get(governing);
     if (known) return known;
-    const rule = encode(this.#separated([governing.edition ?? 'ask', governing.why]));
+    const rule = encode(this.#separated(policyCells(governing)));
     this.#rules.set(governing, rule);
     return rule;
   }

@@ -1,4 +1,4 @@
-import { type AddedLine, addedHeaders, type JobCase } from '../../carryover/jobs/job-case.ts';
+import { type AddedLine, addedHeaders, type JobCase, policyCells } from '../../carryover/jobs/job-case.ts';
 import type { CarriedLine } from '../../carryover/jobs/jobs.ts';
 import { CatalogError } from '../../model/errors.ts';
 import { ByteSink } from '../../tables/byte-sink.ts';
@@ -123,7 +123,7 @@ function ourFields(names: readonly string[]) {
     }
     if (!governing) return;
     const from = found.before.length + 1 + found.after.length;
-    sink.append(encode(`,${some(from, [governing.edition ?? 'ask', governing.why])}`));
+    sink.append(encode(`,${some(from, policyCells(governing))}`));
   };
 }
 
@@ -151,7 +151,7 @@ function addedObject(added: AddedLine, header: readonly string[], names: readonl
     ...(job ? [[header[job.at]!, added.job] as const] : []),
     ...(type ? [[header[type.at]!, added.typeCell] as const] : []),
   ];
-  const values = [...added.before, '', ...added.after, ...(run.governed ? ['', ''] : [])];
+  const values = [...added.before, '', ...added.after, ...(run.governed ? policyCells(added.governing) : [])];
   return encode(JSON.stringify(Object.fromEntries([...theirs, ...names.map((n, at) => [n, values[at]] as const)])));
 }
 

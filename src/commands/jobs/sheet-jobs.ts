@@ -1,5 +1,10 @@
-import type { AddedLine, JobCase } from '../../carryover/jobs/job-case.ts';
-import { addedHeaders } from '../../carryover/jobs/job-case.ts';
+import {
+  type AddedLine,
+  addedHeaders,
+  type JobCase,
+  POLICY_COLUMNS,
+  policyCells,
+} from '../../carryover/jobs/job-case.ts';
 import type { CarriedLine, JobCarrier } from '../../carryover/jobs/jobs.ts';
 import { OUTCOMES } from '../../model/citation.ts';
 import type { Finding } from '../../model/finding.ts';
@@ -108,7 +113,7 @@ function ourCells(found: CarriedLine, rows: readonly number[]): readonly string[
   const { before, after }: JobCase = found.case;
   // Rows are called by their number in the sheet, not by their place among the lines.
   const fold = found.foldsInto === undefined ? '' : String(rows[found.foldsInto - 1] ?? '');
-  const rule = found.governing ? [found.governing.edition ?? 'ask', found.governing.why] : [];
+  const rule = found.governing ? policyCells(found.governing) : [];
   return [...before, fold, ...after, ...rule];
 }
 
@@ -139,7 +144,10 @@ function summarySheet(carrier: JobCarrier): PlainSheet {
 function addedSheet(gained: readonly { readonly line: AddedLine; readonly after: number }[], run: JobRun): PlainSheet {
   return {
     name: 'Added lines',
-    header: ['job', 'type', 'last_row_of_job', 'new_number', 'new_title', 'why', 'to_do', 'carried_to'],
+    header: [
+      ...['job', 'type', 'last_row_of_job', 'new_number', 'new_title', 'why', 'to_do', 'carried_to'],
+      ...(run.governed ? POLICY_COLUMNS : []),
+    ],
     rows: gained.map(({ line, after }) => {
       const [number, title, , why, toDo] = line.before;
       return [
@@ -151,6 +159,7 @@ function addedSheet(gained: readonly { readonly line: AddedLine; readonly after:
         why,
         toDo,
         line.after[1],
+        ...(run.governed ? policyCells(line.governing) : []),
       ];
     }),
   };
