@@ -22,6 +22,8 @@ import { jsonJobs } from './json-jobs.ts';
 import { priceChanges } from './price-changes.ts';
 import { sheetJobs } from './sheet-jobs.ts';
 
+export { WORKBOOK_LIMITS } from '../../tables/open-workbook.ts';
+
 export interface CarryJobsOptions extends JobOptions {
   readonly input: string;
   readonly out: string;

@@ -64,7 +64,7 @@ export async function sheetJobs(files: Files, input: string, sheet?: string): Pr
       gain(run.carrier.end());
       run.done(lines.length);
       const free = freeColumn(workbook, chosen);
-      const xml = extendSheet(workbook, chosen, header, {
+      const extended = extendSheet(workbook, chosen, header, {
         headers: addedHeaders(names, run.governed),
         widths: WIDTHS.slice(0, addedHeaders(names, run.governed).length),
         cells: at => {
@@ -74,7 +74,7 @@ export async function sheetJobs(files: Files, input: string, sheet?: string): Pr
       });
       const style = chosen.rows[header.at]?.cells.at(-1)?.style ?? 0;
       const more = [summarySheet(run.carrier), addedSheet(gained, run), casesSheet(run.carrier)];
-      await run.write(extendWorkbook(workbook, new Map([[chosen.part, xml]]), more, style));
+      await run.write(extendWorkbook(workbook, new Map([[chosen.part, extended]]), more, style));
       const said = (rule: string, message: string): Finding => ({ rule, severity: 'note', subject: input, message });
       return {
         input: hashOf(bytes),
