@@ -76,14 +76,19 @@ export function noSuchNumber(joint: Joint, number: string, title: string | undef
 }
 
 /**
- * A cell that holds a number, not a text, where the edition has several numbers that a spreadsheet would have made the
- * same: 3.1 may have been 3.1 or 3.10. The title beside it decides where it names one of them.
+ * A cell that holds a number, not a text, or a text of a table that a spreadsheet saved, where the edition has several
+ * numbers that it would have made the same: 3.1 may have been 3.1 or 3.10. The title beside it decides where it names one
+ * of them.
  */
-export function spoiledNumber(numbers: readonly string[]): Outcome {
+export function spoiledNumber(numbers: readonly string[], cell: 'number' | 'text'): Outcome {
+  const seen =
+    cell === 'number'
+      ? 'The cell holds a number, not a text'
+      : 'A spreadsheet may have cut the last zero of this number';
   return {
     kind: 'choose',
     cause: 'spreadsheet',
-    why: `The cell holds a number, not a text; it may have been ${listed(numbers, 'or')}.`,
+    why: `${seen}; it may have been ${listed(numbers, 'or')}.`,
     toDo: 'Look the number up in the original order and enter it as text.',
     heirs: [],
   };

@@ -59,7 +59,7 @@ export interface OtherBook {
 export function otherBook(before: string, after: string, catalog: string): OtherBook | undefined {
   const name = bookBehind(after, catalog);
   if (name !== undefined) return name === '' ? undefined : { name, where: 'behind' };
-  const ahead = bookBefore(before, catalog);
+  const ahead = isNamedBefore(before, catalog) ? undefined : bookBefore(before, catalog);
   return ahead === undefined ? undefined : { name: ahead, where: 'before' };
 }
 
@@ -124,11 +124,18 @@ export function titleBefore(before: string, catalog: string): boolean {
 /** Whether the catalog itself is named right beside a number: "4.2 of the Rules", "the Book's 5.2.1". */
 export function ourBook(before: string, after: string, catalog: string): boolean {
   if (/(?<![\p{L}])ours?\s+(?:own\s+)?(?:\p{L}+\s+)?\(?$/iu.test(before) || /^\s+of\s+ours\b/i.test(after)) return true;
-  if (isNamedBehind(after, catalog)) return true;
+  if (isNamedBehind(after, catalog) || isNamedBefore(before, catalog)) return true;
   const behind = BOOK_AFTER.exec(after)?.groups;
   if (behind) return isOurs(`${behind.name!} ${behind.more ?? ''}`, catalog);
   const ahead = BOOK_BEFORE.exec(sentenceOf(before, catalog))?.groups;
   return ahead !== undefined && isOurs(ahead.name!, catalog);
+}
+
+/** Whether the whole title stands right before the number, in words or as one name: "Debian Policy 7.1", "debian-policy 7.1". */
+function isNamedBefore(before: string, catalog: string): boolean {
+  const words = catalog.match(/[\p{L}\p{N}]+/gu) ?? [];
+  if (words.length < 2) return false;
+  return new RegExp(`(?<![\\p{L}\\p{N}-])${words.join('[\\s_-]+')}[,:]?\\s+(?:${CUE}\\s*)?$`, 'iu').test(before);
 }
 
 /**

@@ -102,6 +102,11 @@ export function docsLines(report: DocsReport, outDir: string): string[] {
           `${count(report.marks.length, 'place')} where a text still says that it follows ${report.from}, in the same list.`,
         ]
       : []),
+    ...(report.stale.length > 0
+      ? [
+          `${count(report.stale.length, 'stretch', 'stretches')} that ${report.stale.length === 1 ? 'tells' : 'tell'} what ${report.to} no longer asks, below the citations in the same list.`,
+        ]
+      : []),
     ...(report.decided.length > 0 ? [`${count(report.decided.length, 'citation')} settled by decisions.`] : []),
     ...(asked.length > 0
       ? [

@@ -1,6 +1,6 @@
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import { stateOf } from '../carryover/jobs/states.ts';
-import { carryJobs, type JobsReport } from '../commands/jobs/carry-jobs.ts';
+import { carryJobs, type JobsReport, WORKBOOK_LIMITS } from '../commands/jobs/carry-jobs.ts';
 import { CatalogError } from '../model/errors.ts';
 import { readJobOptions, type TypedJobOptions } from './job-options.ts';
 import { toldOutcomes } from './jobs-told.ts';
@@ -69,6 +69,13 @@ export function addCarryJobs(carry: Command): void {
     .addHelpText(
       'after',
       `
+csv and JSON Lines have no bound. Of a workbook a sheet may be ${WORKBOOK_LIMITS.sheetBytes / 2 ** 20} MB unpacked and have ${WORKBOOK_LIMITS.cells / 1e6} million filled cells, some
+400,000 lines of eight columns; a larger one is refused: save it as csv.
+
+A policy decides by the first of its dates that is filled. Where that is no day (31.02.2025, n/a), a person decides, whatever
+the policy says of lines without a date. A number whose last zero a spreadsheet may have cut (3.1 of 3.10) is for a person
+on each of its lines, unless the title beside it names one of them.
+
 Example:
   fishplate carry jobs jobs.csv --from 2018 --to 2024 --out jobs-2024.csv --column number=Item
   fishplate carry jobs jobs.xlsx --from 2018 --to 2024 --out jobs-2024.xlsx --decisions-out ask.xlsx

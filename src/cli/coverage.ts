@@ -26,7 +26,11 @@ Example:
   fishplate coverage lesson.md slides.pptx --from 2018 --to 2024 --out coverage.html
 
 to_do  keep, reopen (the duty changed), teach (nobody does), drop (withdrawn), keep-law (withdrawn, still due under
-       what governs instead), person (no record)
+       what governs instead), person (no record), mentioned (cited is its whole part, "see Part 3", and nothing
+       nearer: that teaches none of its items)
+
+A table has the minutes that the lessons of each line state together ("Time: 45 minutes", "hours: 1.5", headings such as
+"Slides (1.5 h)"); a workbook has a sheet with a line for each lesson too.
 
 A lesson teaches what it cites, and what it tells without a number in much the same words as the catalog; the notes say
 where. What it tells in words far from the catalog's own counts as not taught.`,
@@ -47,7 +51,7 @@ where. What it tells in words far from the catalog's own counts as not taught.`,
       if (json) printJson(report);
       else
         printLines([
-          `${report.from} → ${report.to}: ${n('keep')} to keep, ${n('reopen')} to reopen (${duties.join(', ')}), ${n('drop')} gone, ${n('keep-law')} gone but due under what governs instead, ${n('teach')} that nobody teaches, ${n('person')} without a record.`,
+          `${report.from} → ${report.to}: ${n('keep')} to keep, ${n('reopen')} to reopen (${duties.join(', ')}), ${n('drop')} gone, ${n('keep-law')} gone but due under what governs instead, ${n('teach')} that nobody teaches, ${n('mentioned')} mentioned with their whole part only, ${n('person')} without a record.`,
           report.minutes.length === 0
             ? 'No lesson states its time.'
             : `${total} minutes stated by ${count(report.minutes.length, 'lesson')} of ${inputs.length}.`,

@@ -4,6 +4,7 @@ import type { Command } from 'commander';
 import { carryDocs } from '../commands/documents/carry-docs.ts';
 import { DEMO_SOURCE, makeDemo } from '../commands/importing/make-demo.ts';
 import { carryJobs } from '../commands/jobs/carry-jobs.ts';
+import { readEditionTexts } from '../commands/reading/edition-texts.ts';
 import { readCrosswalk } from '../commands/reading/read-crosswalk.ts';
 import { crosswalkStatistics } from '../crosswalk/statistics.ts';
 import { writeCrosswalkCsv } from '../exports/crosswalk-csv.ts';
@@ -64,6 +65,7 @@ export function addDemo(program: Command): void {
         inputs,
         outDir: lessons,
         editions: editions.map(e => e.edition),
+        texts: await readEditionTexts(catalog, joint),
       });
       printLines(['', ...docsLines(docs, lessons)]);
     });

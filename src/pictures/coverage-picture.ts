@@ -1,6 +1,6 @@
 /** What is drawn for one requirement. */
 export interface CoverageMark {
-  /** `full` goes on, `half` has to be opened again, `empty` nobody teaches, `crossed` gone, `dot` gone and still due. */
+  /** `full` goes on, `half` has to be opened again, `empty` nobody teaches, `crossed` gone, `dot` gone and still due, or only mentioned. */
   readonly shape: 'full' | 'half' | 'empty' | 'crossed' | 'dot';
   /** Number and title, for who asks. */
   readonly said: string;

@@ -1,6 +1,7 @@
 import { CatalogError } from '../model/errors.ts';
 import { relationsOf, textOfPart } from '../office/open-package.ts';
 import { cellAddress, cellRange, columnName } from './cell-address.ts';
+import { joinBytes } from './join-bytes.ts';
 import type { Workbook } from './open-workbook.ts';
 import { SHEET_SIZE, textCell } from './plain-sheet.ts';
 import type { Sheet } from './read-sheet.ts';
@@ -57,7 +58,7 @@ const EMU_OF_A_COLUMN = 500_000;
  *
  * @throws CatalogError BadTable where the sheet has no room at its right
  */
-export function extendSheet(workbook: Workbook, sheet: Sheet, header: SheetHeader, columns: NewColumns): string {
+export function extendSheet(workbook: Workbook, sheet: Sheet, header: SheetHeader, columns: NewColumns): Uint8Array {
   const { at: first } = freeColumn(workbook, sheet);
   const last = first + columns.headers.length - 1;
   if (last >= SHEET_SIZE.columns) {
@@ -68,10 +69,12 @@ export function extendSheet(workbook: Workbook, sheet: Sheet, header: SheetHeade
     );
   }
   const { xml } = sheet;
+  const encoder = new TextEncoder();
   const name = `${workbook.office.name}: ${sheet.name}`;
   const data = sheetDataOf(xml, name);
   const style = sheet.rows[header.at]?.cells.at(-1)?.style ?? 0;
-  const pieces: string[] = [beforeRows(xml.slice(0, data.start), data.prefix, first, columns.widths)];
+  const chunks: Uint8Array[] = [];
+  let pieces: string[] = [beforeRows(xml.slice(0, data.start), data.prefix, first, columns.widths)];
   let done = data.start;
   for (const [index, row] of sheet.rows.entries()) {
     const isHead = index === header.at;
@@ -83,10 +86,17 @@ export function extendSheet(workbook: Workbook, sheet: Sheet, header: SheetHeade
       if (text !== '') pieces.push(textCell(cellAddress(row.row, first + at), text, isHead ? style : 0, data.prefix));
     }
     done = row.innerEnd;
+    if (pieces.length < AT_ONCE) continue;
+    chunks.push(encoder.encode(pieces.join('')));
+    pieces = [];
   }
   pieces.push(xml.slice(done));
-  return pieces.join('');
+  chunks.push(encoder.encode(pieces.join('')));
+  return joinBytes(chunks);
 }
+
+/** Millions of short texts take many times the room of their bytes, and one text of all of them has a bound of its own. */
+const AT_ONCE = 10_000;
 
 /** A row may state from which column to which it is filled. */
 function withSpans(tag: string, last: number): string {

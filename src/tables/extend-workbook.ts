@@ -18,12 +18,12 @@ const DRAWING_TYPE = 'application/vnd.openxmlformats-officedocument';
  */
 export function extendWorkbook(
   workbook: Workbook,
-  replaced: ReadonlyMap<string, string>,
+  replaced: ReadonlyMap<string, Uint8Array>,
   sheets: readonly PlainSheet[],
   head: number,
 ): Uint8Array {
   const parts = new Map(workbook.office.parts);
-  for (const [part, text] of replaced) parts.set(part, new TextEncoder().encode(text));
+  for (const [part, bytes] of replaced) parts.set(part, bytes);
   let office = { ...workbook.office, parts: parts as ReadonlyMap<string, Uint8Array> };
   const add = (from: string, part: NewPart) => {
     office = { ...office, parts: withNewPart(office, from, part) };

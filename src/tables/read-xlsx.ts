@@ -2,10 +2,10 @@ import { counted } from '../model/counted.ts';
 import { CatalogError } from '../model/errors.ts';
 import type { Finding } from '../model/finding.ts';
 import type { Table, TableRow } from '../model/table.ts';
-import { cellAddress } from './cell-address.ts';
+import { cellAddress, columnName } from './cell-address.ts';
 import { openWorkbook, type Workbook, type WorkbookSheet } from './open-workbook.ts';
 import { readSheet, type Sheet, type SheetCell } from './read-sheet.ts';
-import { type SheetHeader, sheetHeader } from './sheet-header.ts';
+import { type SheetHeader, sheetHeader, spans } from './sheet-header.ts';
 
 /** A table with what there is to say about how it was read. */
 export interface ReadTable extends Table {
@@ -24,7 +24,11 @@ export function readXlsx(file: string, bytes: Uint8Array, sheet?: string): ReadT
   const { chosen, header, findings } = chooseSheet(workbook, sheet);
   const twice = header.names.find((name, at) => name !== '' && header.names.indexOf(name) !== at);
   if (twice !== undefined) {
-    throw new CatalogError('BadTable', `${file} has two columns named ${twice}; rename one of them.`, { file });
+    const isMerged = spans(chosen, chosen.rows[header.at]!).some(s => header.names[s.left] === twice);
+    const what = isMerged
+      ? `has a merged head: ${twice} is one cell over several columns; take the merge apart and give each its name.`
+      : `has two columns named ${twice}; rename one of them.`;
+    throw new CatalogError('BadTable', `${file} ${what}`, { file });
   }
   const rows = chosen.rows.slice(header.at + 1).flatMap((row): TableRow[] => {
     if (row.cells.length === 0) return [];
@@ -85,6 +89,12 @@ export function sheetFindings(file: string, sheet: Sheet, header: SheetHeader): 
       hidden[0].row + 1,
       `${counted(hidden.length, 'hidden row is', 'hidden rows are')} read like the others.`,
     );
+  const head = sheet.rows[header.at]!;
+  for (const { left, right } of spans(sheet, head)) {
+    const over = `${columnName(left)} to ${columnName(right)}`;
+    const message = `The head is merged: ${header.names[left]} is one cell over the columns ${over}, which are told apart by what is in them. Take the merge apart and give each its name.`;
+    say('merged-head', 'warning', head.row + 1, message);
+  }
   const below = sheet.merged.filter(m => m.top > sheet.rows[header.at]!.row);
   if (below[0]) {
     const message = `${counted(below.length, 'cell below the head is', 'cells below the head are')} merged; what stands in them counts for their first row and column only.`;

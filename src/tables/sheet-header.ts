@@ -13,6 +13,8 @@ export interface SheetHeader {
 
 /** How far down a head is looked for: titles, logos and notes stand above it. */
 const LOOKED = 40;
+/** A number of parts, written as a text. */
+const NUMBER = /^\d+(?:[.-]\d+)+\.?$/;
 /** A head fills at least this share of the widest row near it; a title above the table fills one cell. */
 const FILLED = 0.6;
 
@@ -31,7 +33,9 @@ export function sheetHeader(sheet: Sheet): SheetHeader | undefined {
   let at = filled.find(f => wide(f) && words(sheet.rows[f]!)) ?? filled.find(wide) ?? filled[0];
   if (at === undefined) return undefined;
   const next = sheet.rows[at + 1];
-  if (next && words(next) && isNextRow(sheet, at) && spans(sheet, sheet.rows[at]!).some(s => isSplit(s, next))) at++;
+  const isNames = next && words(next) && isNextRow(sheet, at) && !next.cells.some(c => NUMBER.test(c.text.trim()));
+  // A merged cell above names is a group; above a job it is one name for two columns.
+  if (isNames && spans(sheet, sheet.rows[at]!).some(s => isSplit(s, next))) at++;
   const own = namesIn(sheet, sheet.rows[at]!);
   const above = at > 0 && isNextRow(sheet, at - 1) ? sheet.rows[at - 1]! : undefined;
   const groups = above && spans(sheet, above).length > 0 && !isTitle(sheet, above, width) ? namesIn(sheet, above) : [];
@@ -59,7 +63,8 @@ function namesIn(sheet: Sheet, row: SheetRow): string[] {
   return names;
 }
 
-function spans(sheet: Sheet, row: SheetRow): readonly CellRange[] {
+/** Cells of a row that are merged over several columns. */
+export function spans(sheet: Sheet, row: SheetRow): readonly CellRange[] {
   return sheet.merged.filter(m => m.top === row.row && m.bottom === row.row && m.right > m.left);
 }
 

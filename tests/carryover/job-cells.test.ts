@@ -121,21 +121,44 @@ describe('a number that a spreadsheet may have cut before it saved the file as c
   const entries = joint.from.entries.map(e => ({ ...e, number: { stays: '3.10', w31: '3.01' }[e.id] ?? e.number }));
   const numbered = entries.map(e => (e.id === 'base' ? { ...e, number: '3.1' } : e));
   const cuttable = joinEditions({ ...joint.from, entries: numbered }, joint.to, joint.crosswalk);
-  const both = async (csv: string) => {
-    const { files } = memoryFiles({ 'jobs.csv': csv });
-    const options = { input: 'jobs.csv', out: 'out.csv' };
-    const report = await carryJobs({ files, progress: () => {} }, cuttable, marks, options);
-    return [report.totals.folded, report.findings.filter(f => f.rule === 'perhaps-cut').map(f => f.message)];
+  const carriedOf = async (csv: string, name = 'jobs.csv') => {
+    const { files, text } = memoryFiles({ [name]: csv });
+    const report = await carryJobs({ files, progress: () => {} }, cuttable, marks, { input: name, out: 'out' });
+    const told = report.findings.filter(f => f.rule === 'perhaps-cut').map(f => f.message);
+    return { report, told, text: text('out')! };
   };
+  const outcomesOf = (csv: string) => (parse(csv, { columns: true }) as Record<string, string>[]).map(r => r.outcome);
 
-  it('is told with its lines, and they fold into none', async () => {
-    expect(await both('job,item,status\nA,3.1,open\nA,3.1,open\n')).toEqual([
-      0,
-      [expect.stringMatching(/^3\.1 stands on 2 lines, and 3\.10, which 2018 prints too, on none: /)],
+  it('is for a person to look up, on each of its lines, and told for the whole table', async () => {
+    const { report, told, text } = await carriedOf('job,item,status\nA,3.1,open\nA,3.1,open\nB,3.1,inspected\n');
+    expect(outcomesOf(text)).toEqual(['choose', 'choose', 'choose']);
+    expect(text).toContain('A spreadsheet may have cut the last zero of this number; it may have been 3.1 or 3.10.');
+    expect(report.totals.folded).toBe(0);
+    expect(told).toEqual([
+      expect.stringMatching(/^3\.1 stands on 3 lines, and 3\.10, which 2018 prints too, on none: /),
     ]);
   });
 
+  it('is what the title beside it names, as in a workbook', async () => {
+    const { text } = await carriedOf(
+      'item,description\n3.1,Outlet\n3.1,Base for the butt\n3.1,Outlet\n3.1,look again\n',
+    );
+    const rows = parse(text, { columns: true }) as Record<string, string>[];
+    expect(rows.map(r => r.outcome)).toEqual(['carried', 'carried', 'carried', 'choose']);
+    expect(rows[0]!.new_title).toBe('Outlet');
+    expect(rows[1]!.new_title).toBe('Base for the butt');
+  });
+
   it('is none where another number has kept its zero', async () => {
-    expect(await both('job,item,status\nA,3.1,open\nA,3.1,open\nB,3.10,open\n')).toEqual([1, []]);
+    const { report, told, text } = await carriedOf('job,item,status\nA,3.1,open\nA,3.1,open\nB,3.10,open\n');
+    expect(outcomesOf(text)).not.toContain('choose');
+    expect([report.totals.folded, told]).toEqual([1, []]);
+  });
+
+  it('is looked up in JSON Lines as well, where numbers without quotes lose their zero', async () => {
+    for (const cell of ['"3.1"', '3.1', '3.10']) {
+      const { text } = await carriedOf(`{"item":${cell}}\n{"item":"3.4.5"}\n`, 'jobs.jsonl');
+      expect(JSON.parse(text.split('\n')[0]!)).toMatchObject({ outcome: 'choose' });
+    }
   });
 });

@@ -68,7 +68,9 @@ describe('the order of a whole column', () => {
   });
 
   it('needs no proof where every date means the same in any order', () => {
-    expect(orderOf('2024-05-03', '3 May 2024', '05/05/2024')).toEqual({ order: 'ymd' });
+    const cells = ['2024-05-03', '3 May 2024', '05/05/2024'];
+    expect(orderOf(...cells)).toEqual({ order: 'dmy' });
+    expect(cells.map(cell => readDate(cell, 'dmy'))).toEqual(['2024-05-03', '2024-05-03', '2024-05-05']);
   });
 
   it('cannot be told where nothing proves it, or cells prove different ones', () => {

@@ -59,6 +59,20 @@ describe('which edition governs a line', () => {
     expect(on('2024-06-30', { job: 'E1' })).toEqual(['2018', 'date']);
   });
 
+  it('stays the newer one for them when the transition has begun, though others still follow the older', () => {
+    expect(on('2024-09-01', { job: 'E1' })).toEqual(['2024', 'early']);
+    expect(on('2024-11-30', { job: 'E1' })).toEqual(['2024', 'early']);
+    expect(on('2024-12-01', { job: 'E1' })).toEqual(['2024', 'date']);
+  });
+
+  it('is asked where the day cannot be read, whatever the policy says of lines without one', () => {
+    const newer = policyOf({ undated: 'newer' });
+    const told = governingEdition(newer, { ...open, day: { unreadable: '31.02.2025', header: 'Permit' } });
+    expect(told).toMatchObject({ rule: 'unreadable-day', edition: undefined });
+    expect(told.why).toBe('Permit says “31.02.2025”, which is no day that can be read; a person decides.');
+    expect(governingEdition(newer, open).edition).toBe('2024');
+  });
+
   it('stays what it was for finished work, whatever the date', () => {
     expect(on('2025-01-01', { closed: 'inspected' })).toEqual(['2018', 'closed']);
   });
@@ -93,9 +107,13 @@ J5,3.1.1,house,open,,
     );
   });
 
-  it('adds new duties to jobs under the newer edition only', async () => {
+  it('adds new duties to jobs under the newer edition only, each with the rule that says so', async () => {
     const { rows } = await carry(CSV);
-    expect(rows.filter(r => r.origin === 'added').map(r => r.Job)).toEqual(['J2', 'E1']);
+    const added = rows.filter(r => r.origin === 'added');
+    expect(added.map(r => [r.Job, r.governed_by, r.rule])).toEqual([
+      ['J2', '2024', 'Signed 2024-12-22 is on or after 2024-09-01, when Vale adopted 2024.'],
+      ['E1', '2024', 'Vale lets job E1 follow 2024 early, from 2024-07-01 on; Permit 2024-08-01.'],
+    ]);
   });
 
   it('says which cell proved the order of the dates, and refuses to guess it', async () => {
@@ -110,9 +128,23 @@ J5,3.1.1,house,open,,
   it('reports cells that are no dates, and a table without the dates that decide', async () => {
     const { report } = await carry(CSV.replace('22/12/2024', 'soon'));
     expect(report.findings.find(f => f.rule === 'no-date')?.message).toContain('"soon" in record 2');
+    const told = await carry(CSV.replace('25/06/2024', '06/25/2024'), {}, { dates: 'dmy' });
+    expect(told.report.findings.find(f => f.rule === 'no-date')?.message).toContain('"06/25/2024" in record 1');
     await expect(carry('Job,Item\nJ,3.1.1\n')).rejects.toThrow(
       /decides by Permit, Signed, and the table has no such column/,
     );
+  });
+
+  it('asks about lines whose day does not exist or is none, even where undated ones follow the newer edition', async () => {
+    const csv = 'Job,Item,Permit,Signed\nA,3.1.1,31.02.2025,\nB,3.1.1,n/a,22/12/2024\nC,3.1.1,,\nD,3.1.1,,22/12/2024\n';
+    const { rows } = await carry(csv, { undated: 'newer' });
+    const told = rows.filter(r => r.origin === 'input').map(r => [r.Job, r.governed_by, r.rule!.slice(0, 24)]);
+    expect(told).toEqual([
+      ['A', 'ask', 'Permit says “31.02.2025”'],
+      ['B', 'ask', 'Permit says “n/a”, which'],
+      ['C', '2024', 'The line has none of the'],
+      ['D', '2024', 'Signed 2024-12-22 is on '],
+    ]);
   });
 
   it('carries without asking what the agency has settled, and asks what it has not', async () => {

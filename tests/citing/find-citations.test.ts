@@ -138,3 +138,14 @@ describe('an edition whose levels have no names', () => {
     expect(found!.map(c => c.number)).toEqual(['3']);
   });
 });
+
+it('knows the book by its whole title before a number, in words or as one name', () => {
+  const named = { ...joint.from, settings: { ...joint.from.settings, title: 'Rain Policy' } };
+  const own = citedBook(named, { places: joint.old });
+  const shownIn = (text: string) =>
+    findCitations(own, [{ start: 0, end: text.length, text, line: 1 }], { editions: ['2018'] })[0]!.map(shown);
+  expect(shownIn('See-Also: rain-policy 3.2.1')).toEqual(['3.2.1']);
+  expect(shownIn('The overflow is in rain-policy 3.2.')).toEqual(['3.2']);
+  expect(shownIn('The overflow is in Rain Policy 3.2.')).toEqual(['3.2']);
+  expect(shownIn('See-Also: storm-rain-policy 3.2.1')).toEqual([]);
+});

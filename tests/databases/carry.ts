@@ -46,7 +46,9 @@ export async function saidIn(test: TestDatabase, table: string, governed = false
   const cells = (row: Row, names: readonly string[]) => JSON.stringify(names.map(n => row[n] ?? ''));
   return {
     lines: lines!.map(row => cells(row, governed ? [...OURS, ...RULES] : OURS)),
-    added: added!.map(row => `${row.job} ${row.type_cell} ${cells(row, ADDED)}`).sort(),
+    added: added!
+      .map(row => `${row.job} ${row.type_cell} ${cells(row, governed ? [...ADDED, ...RULES] : ADDED)}`)
+      .sort(),
   };
 }
 
@@ -74,7 +76,10 @@ export async function saidOfFile(
     lines: out.filter(r => r.origin === 'input').map(r => cells(r, governed ? [...OURS, ...RULES] : OURS)),
     added: out
       .filter(r => r.origin === 'added')
-      .map(r => `${job ? r[job.header]?.trim() : ''} ${type ? r[type.header] : ''} ${cells(r, ADDED)}`)
+      .map(
+        r =>
+          `${job ? r[job.header]?.trim() : ''} ${type ? r[type.header] : ''} ${cells(r, governed ? [...ADDED, ...RULES] : ADDED)}`,
+      )
       .sort(),
   };
 }

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { parsePolicy } from '../../src/carryover/jobs/job-policy.ts';
 import type { DatabaseJobsOptions } from '../../src/commands/databases/db-jobs.ts';
 import { joinEditions } from '../../src/crosswalk/joint.ts';
 import { carryIn, saidIn, saidOfFile, way } from './carry.ts';
@@ -54,10 +55,11 @@ describe.each(ENGINES)('a table in $name is read as a file is', engine => {
   }
 
   it.skipIf(engine.absent)(
-    'numbers that a spreadsheet may have cut are told, and their lines fold into none',
+    'numbers that a spreadsheet may have cut are told, and each of their lines is for a person',
     async () => {
       for (const options of [{}, { batch: 1 }]) {
-        const { totals, findings } = await both('cut', CUT, options);
+        const { totals, findings, lines } = await both('cut', CUT, options);
+        expect(lines.filter(line => line.includes('it may have been 3.1 or 3.10'))).toHaveLength(2);
         expect(findings.filter(f => f.rule === 'perhaps-cut')).toMatchObject([
           { rule: 'perhaps-cut', data: { number: '3.1', lines: 2 }, subject: 'cut' },
         ]);
@@ -65,6 +67,34 @@ describe.each(ENGINES)('a table in $name is read as a file is', engine => {
       }
     },
   );
+
+  it.skipIf(engine.absent)('days that cannot be read are for a person, and named jobs stay early', async () => {
+    const said = {
+      agency: 'Vale',
+      adoptions: [
+        { edition: '2018', from: '2018-10-01' },
+        { edition: '2024', from: '2024-09-01', transitionEnds: '2024-12-01', early: '2024-07-01' },
+      ],
+      ...{ decidedBy: ['day'], inTransition: 'older', undated: 'newer', earlyJobs: ['E'] },
+    };
+    const policy = parsePolicy(JSON.stringify(said), 'vale.json');
+    const days = ['31.02.2025', 'n/a', '', '25.10.2024'];
+    const rows = ['A', 'E'].flatMap(job => days.map(day => [job, '3.1.2', day]));
+    await test.table('days', ['job', 'item', 'day'], rows);
+    await test.with(db => carryIn(db, { table: 'days', policy }, way));
+    const { lines } = await saidIn(test, 'days', true);
+    expect(lines).toEqual((await saidOfFile(['job', 'item', 'day'], rows, { policy }, way)).lines);
+    expect(lines.filter(line => line.includes('is no day that can be read'))).toHaveLength(4);
+    expect(lines.filter(line => line.includes('lets job E follow 2024 early'))).toHaveLength(1);
+  });
+
+  it.skipIf(engine.absent)('a table that there is not is told with theirs, not with ours', async () => {
+    await test.with(db => carryIn(db, { table: 'cut' }, cuttable));
+    const asked = test.with(db => carryIn(db, { table: 'nope' }, cuttable));
+    await expect(asked).rejects.toThrow(
+      /has no table nope; it has (?:cut|days|states|stored)(?:, (?:cut|days|states|stored)){2,3};/,
+    );
+  });
 
   it.skipIf(engine.absent)('a column of numbers is not taken for one of cut texts', async () => {
     const { findings } = await test.with(db => carryIn(db, { table: 'stored' }, cuttable));

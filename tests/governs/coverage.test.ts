@@ -6,6 +6,8 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { minutesStated } from '../../src/carryover/lessons/lesson-time.ts';
 import { coverLessons } from '../../src/commands/documents/cover-lessons.ts';
 import { openCatalog } from '../../src/store/open.ts';
+import { readTable } from '../../src/tables/read-table.ts';
+import { readXlsx } from '../../src/tables/read-xlsx.ts';
 import { demoCatalog, testPorts } from '../demo-catalog.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'fishplate-coverage-'));
@@ -40,6 +42,43 @@ describe('coverage of lessons', () => {
     expect(new Set(untaught).size).toBe(untaught.length);
   });
 
+  it('takes a part that is cited as a whole for a mention of what stands in it, and teaches none of it', async () => {
+    const { lines, counts } = await cover('See Part 2 of the catalog. Today: item 2.1.3.5.\n');
+    const inPart = lines.filter(l => l.from?.number.startsWith('2.'));
+    expect(lines.filter(l => ['keep', 'reopen'].includes(l.toDo))).toEqual([]);
+    expect(lines.filter(l => l.toDo === 'drop').map(l => l.from!.number)).toEqual(['2.1.3.5']);
+    const mentioned = inPart.filter(l => l.toDo === 'mentioned');
+    expect(mentioned.length).toBe(counts.mentioned);
+    expect(mentioned.length).toBeGreaterThan(10);
+    expect(mentioned[0]!.why).toMatch(/^cited is the whole of 2 /);
+    const untaught = new Set(lines.filter(l => l.toDo === 'teach').map(l => l.to!.id));
+    expect(mentioned.some(l => l.to && untaught.has(l.to.id))).toBe(false);
+  });
+
+  it('tells the minutes that lessons state in the lines of what they teach, and for each lesson', async () => {
+    const quick = join(folder, 'quick.md');
+    const silent = join(folder, 'silent.md');
+    writeFileSync(quick, '---\ntitle: Quick\nhours: 1.5\n---\n\nSee item 2.1.3.5.\n');
+    writeFileSync(silent, 'See item 3.1.3.4.\n');
+    const out = join(folder, 'minutes.csv');
+    const xlsx = join(folder, 'minutes.xlsx');
+    const text = 'Time: 45 minutes\n\nSee items 2.1.3.5 and 3.1.3.4.\n';
+    const inputs = [join(folder, 'lesson.md'), quick, silent];
+    await cover(text, { inputs, out });
+    const rows = readTable(out, readFileSync(out)).rows;
+    const minutes = (number: string) =>
+      rows.filter(r => r.cells.get('number_2018') === number).map(r => r.cells.get('minutes_of_lessons'));
+    expect(minutes('2.1.3.5')).toEqual(['135']);
+    expect(minutes('3.1.3.4')).toEqual(['45']);
+    await cover(text, { inputs, out: xlsx });
+    const lessons = readXlsx(xlsx, readFileSync(xlsx), 'Lessons').rows.map(r => [...r.cells.values()]);
+    expect(lessons.map(l => l.slice(1))).toEqual([
+      ['45', '0', '0', '1', '1', '0', '0'],
+      ['90', '0', '0', '1', '0', '0', '0'],
+      ['', '0', '0', '0', '1', '0', '0'],
+    ]);
+  });
+
   it('takes a cited work item for all that stands in it', async () => {
     const { lines } = await cover('This lesson teaches work item 2.1.3.\n');
     expect(lines.filter(l => l.from?.number.startsWith('2.1.3.')).length).toBeGreaterThan(2);
@@ -70,7 +109,7 @@ describe('coverage of lessons', () => {
     const page = readFileSync(out, 'utf8');
     const count = (of: string) => page.split(of).length - 1;
     const squares = count('<g><title>');
-    const legend = 7;
+    const legend = 8;
     const taughtOld = new Set(lines.flatMap(l => l.from?.id ?? [])).size;
     const allNew = new Set(lines.flatMap(l => l.to?.id ?? [])).size;
     expect(squares).toBe(taughtOld + allNew + legend);
@@ -95,6 +134,15 @@ it.each([
   ['Time: 45 minutes', 45],
   ['Duration: 1.5 hours', 90],
   ['The bed drains in 45 minutes.', undefined],
+  ['hours: 1,5', 90],
+  ['Opening hours: 9', undefined],
+  ['Length: 3', undefined],
 ])('%s: %s minutes', (text, minutes) => {
   expect(minutesStated([text])).toBe(minutes);
+});
+
+it('sums what headings state where a lesson states nothing as a whole', () => {
+  const headings = ['Slides (1.5 h)', 'Yard [30 min]', 'Item 3 (1 m)'];
+  expect(minutesStated(headings, headings)).toBe(120);
+  expect(minutesStated(['Time: 45 min', ...headings], headings)).toBe(45);
 });

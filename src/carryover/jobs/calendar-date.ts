@@ -93,7 +93,8 @@ export class DateOrderEvidence {
       };
     }
     if (proven[0]) return { order: proven[0][0], proof: `${proven[0][1].cell} in record ${proven[0][1].record}` };
-    if (!this.#doubtful) return { order: 'ymd' };
+    // 05/05/2024 has no year in front; whatever can be read and is in no doubt can be read so.
+    if (!this.#doubtful) return { order: 'dmy' };
     const { cell, record } = this.#doubtful;
     return { doubt: `nothing in it tells whether ${cell} in record ${record} begins with the day or the month` };
   }

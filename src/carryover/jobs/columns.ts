@@ -33,6 +33,11 @@ const HINTS: Record<Role, RegExp> = {
   edition: /\b(?:edition|version|catalog(?:ue)?)\b/i,
 };
 
+/** Whether a name says what a column is for. */
+export function isRoleName(name: string): boolean {
+  return ROLES.some(role => HINTS[role].test(spaced(name)));
+}
+
 /** A header that fits is worth this much, so that it decides between columns of like content and not against content. */
 const HINT = 0.2;
 /** The least share of filled cells that must fit, where the header says nothing. */

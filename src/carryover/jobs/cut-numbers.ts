@@ -41,7 +41,7 @@ export function cutFindings(joint: Joint, subject: string, cut: CutNumbers): rea
     rule: 'perhaps-cut',
     severity: 'warning',
     subject,
-    message: `${number} stands on ${lines} ${lines === 1 ? 'line' : 'lines'}, and ${number}0, which ${joint.from.header.name} prints too, on none: if a spreadsheet saved this table, it may have cut ${number}0 to ${number}. Look at the original order; no such line is folded into another.`,
+    message: `${number} stands on ${lines} ${lines === 1 ? 'line' : 'lines'}, and ${number}0, which ${joint.from.header.name} prints too, on none: if a spreadsheet saved this table, it may have cut ${number}0 to ${number}, so ${lines === 1 ? 'it is' : 'they are'} left to a person where no title tells which is meant. Look at the original order.`,
     data: { number, lines },
   }));
 }

@@ -4,6 +4,7 @@ import type { Entry } from '../../model/edition.ts';
 import type { ItemId, TypeId } from '../../model/item.ts';
 import { typeName } from '../../model/settings.ts';
 import { called, listed } from '../sentences.ts';
+import type { Governing } from './governing-edition.ts';
 import { workItemsOf } from './new-duties.ts';
 
 /** The columns that carrying adds at the right of a job table, in this order. */
@@ -47,6 +48,13 @@ export interface AddedLine {
   readonly typeCell: string;
   readonly before: readonly string[];
   readonly after: readonly string[];
+  /** Where a policy governs: why the first line that brings the work item into the job is under the newer edition. */
+  readonly governing?: Governing;
+}
+
+/** The cells under `POLICY_COLUMNS`. */
+export function policyCells(governing: Governing | undefined): readonly string[] {
+  return governing ? [governing.edition ?? 'ask', governing.why] : POLICY_COLUMNS.map(() => '');
 }
 
 const FOLDING: readonly Outcome['cause'][] = ['same-number', 'sole-heir', 'duty', 'decided'];

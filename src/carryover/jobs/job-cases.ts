@@ -25,6 +25,8 @@ export interface CaseOptions {
   readonly stateNames?: Readonly<Record<string, string>>;
   readonly policy?: JobPolicy;
   readonly decisions?: Decisions;
+  /** Whether a spreadsheet may have cut such a number before it saved the table as text. */
+  readonly perhapsCut?: (number: string) => boolean;
 }
 
 /** A case with its count and with what it takes to ask about it. */
@@ -74,7 +76,7 @@ export function jobCases(
   options: CaseOptions,
 ): JobCases {
   const { policy, decisions } = options;
-  const reader = caseReader({ joint, marks }, options.others ?? new Map(), policy, decisions);
+  const reader = caseReader({ joint, marks }, options.others ?? new Map(), policy, decisions, options.perhapsCut);
   const typeOf = typeReader(joint, { ...policy?.types, ...options.typeNames });
   const named = new Map(Object.entries(options.stateNames ?? {}).map(([word, known]) => [foldedState(word), known]));
   const stateIn = (cell: string) => stateOf(named.get(foldedState(cell)) ?? cell);

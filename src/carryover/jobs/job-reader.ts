@@ -52,12 +52,15 @@ const LONG_CELL = 200;
 /**
  * Reads what a line cites and follows it. The edition is the one of its own column, the one in brackets behind the
  * number, or the one that the run starts from, in this order.
+ *
+ * @param perhapsCut whether a spreadsheet may have cut such a number before it saved the table as text
  */
 export function caseReader(
   main: Way,
   others: ReadonlyMap<string, Way>,
   policy: JobPolicy | undefined,
   decisions: Decisions | undefined,
+  perhapsCut: (number: string) => boolean = () => false,
 ): {
   cited(cells: CitedCells): Omit<ReadCase, 'outcome' | 'undecided'>;
   answer(cells: CitedCells): ReadCase;
@@ -82,7 +85,8 @@ export function caseReader(
         return { ...read, outcome, undecided: outcome };
       }
       const { joint, marks } = way;
-      const meant = numbersBehind(joint, number, cells.numeric);
+      const isText = cells.numeric.length === 0;
+      const meant = numbersBehind(joint, number, isText && perhapsCut(number) ? [number] : cells.numeric);
       const byTitle = meant.filter(
         n => title !== undefined && joint.old.withNumber(n).some(i => sameTitle(i.title, title)),
       );
@@ -91,7 +95,7 @@ export function caseReader(
       const found: Outcome = several
         ? resolveSeveral(joint, marks, { edition, ...ofType }, several)
         : meant.length > 1 && one === undefined
-          ? { ...spoiledNumber(meant), ...ofType }
+          ? { ...spoiledNumber(meant, isText ? 'text' : 'number'), ...ofType }
           : resolveCitation(joint, marks, {
               number: one ?? number,
               edition,

@@ -6,8 +6,7 @@ import type { Question } from '../questions.ts';
 import type { MarksOf } from '../resolve.ts';
 import type { CaseCount } from './case-counts.ts';
 import type { Columns } from './columns.ts';
-import type { CutNumbers } from './cut-numbers.ts';
-import { type Governing, governingEdition } from './governing-edition.ts';
+import { type DecidingDay, type Governing, governingEdition } from './governing-edition.ts';
 import { type AddedLine, addedLine, type Governed, type JobCase } from './job-case.ts';
 import { type CaseOptions, jobCases, type KnownCase, tightens } from './job-cases.ts';
 import { JobNotes } from './job-notes.ts';
@@ -40,9 +39,7 @@ export interface CarriedLine {
 /** What a run may know beside the two editions. */
 export interface CarrierOptions extends CaseOptions {
   /** The day that decides for a line, by the policy's columns; only with a policy. */
-  readonly dayOf?: (cells: readonly string[]) => { readonly day: string; readonly header: string } | undefined;
-  /** Numbers that stand for others perhaps: their lines fold into none, for they may be different work. */
-  readonly perhapsCut?: CutNumbers;
+  readonly dayOf?: (cells: readonly string[]) => DecidingDay | undefined;
   /** Told of each open line that asks more under the newer edition than under the one that it cites. */
   readonly tightens?: (cells: readonly string[], line: number, found: JobCase) => void;
 }
@@ -125,8 +122,9 @@ export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns, optio
 
   function endRun(): readonly AddedLine[] {
     const gained: AddedLine[] = [];
-    for (const { type, typeCell, workItem, way } of run.works.values()) {
-      for (const line of dutiesOf(way.joint, workItem, type, typeCell)) gained.push({ ...line, job: run.job });
+    for (const { type, typeCell, workItem, way, governing } of run.works.values()) {
+      const rule = governing ? { governing } : {};
+      for (const line of dutiesOf(way.joint, workItem, type, typeCell)) gained.push({ ...line, job: run.job, ...rule });
     }
     if (run.job !== '') finished.add(run.job);
     added += gained.length;
@@ -142,17 +140,21 @@ export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns, optio
     return found;
   }
 
-  function joinRun(cells: readonly string[], { case: found, way }: Known): number | undefined {
+  function joinRun(
+    cells: readonly string[],
+    { case: found, way }: Known,
+    governing: Governing | undefined,
+  ): number | undefined {
     if (run.job === '') return undefined;
     if (found.workItems.length > 0 && !run.cited.has(found)) {
       run.cited.add(found);
       for (const workItem of found.workItems) {
         const key = JSON.stringify([workItem, found.type ?? null]);
         const typeCell = at(cells, 'type').slice(0, LONG_CELL);
-        if (!run.works.has(key)) run.works.set(key, { workItem, type: found.type, typeCell, way });
+        if (!run.works.has(key)) run.works.set(key, { workItem, type: found.type, typeCell, way, governing });
       }
     }
-    if (found.foldKey === undefined || options.perhapsCut?.has(found.number)) return undefined;
+    if (found.foldKey === undefined) return undefined;
     const survivor = run.survivors.get(found.foldKey);
     if (survivor === undefined) run.survivors.set(found.foldKey, lines);
     else folded++;
@@ -178,7 +180,7 @@ export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns, optio
         tally.tightens ??= tightens(tally);
         if (tally.tightens) options.tightens(cells, lines, tally.case);
       }
-      const carried = { case: tally.case, foldsInto: joinRun(cells, tally), added: gained };
+      const carried = { case: tally.case, foldsInto: joinRun(cells, tally, governing), added: gained };
       return governing ? { ...carried, governing } : carried;
     },
     end: () => {
@@ -203,7 +205,13 @@ interface Run {
   readonly cited: Set<JobCase>;
   readonly works: Map<
     string,
-    { readonly workItem: ItemId; readonly type: TypeId | undefined; readonly typeCell: string; readonly way: Way }
+    {
+      readonly workItem: ItemId;
+      readonly type: TypeId | undefined;
+      readonly typeCell: string;
+      readonly way: Way;
+      readonly governing: Governing | undefined;
+    }
   >;
 }
 

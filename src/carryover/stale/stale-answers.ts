@@ -7,6 +7,8 @@ export interface Piece {
   readonly passage: Passage;
   /** Of an answer: its question, without which it does not say what it is about. */
   readonly question?: string;
+  /** Of an answer: the passage of its question, where its number may be cited. */
+  readonly beside?: Passage;
 }
 
 const ANSWERS = /\b(answers?|answer key|key|solutions?)\b/i;
@@ -22,7 +24,7 @@ export function piecesOf(passages: readonly Passage[]): readonly Piece[] {
   for (const group of underHeadings(passages.filter(p => p.text.trim() !== ''))) {
     const { heading } = group;
     const pieces = group.passages.flatMap(numberedLines);
-    if (heading === undefined || !ANSWERS.test(heading)) {
+    if (!ANSWERS.test(heading ?? '')) {
       if (pieces.some(p => p.text.includes('?'))) questions = pieces;
       out.push(...pieces);
       continue;
@@ -37,20 +39,28 @@ export function piecesOf(passages: readonly Passage[]): readonly Piece[] {
               ? asked[at]
               : undefined
             : questions.find(q => NUMBERED.exec(q.text)?.[1] === number);
-        return question ? { ...piece, question: question.text } : piece;
+        return question ? { ...piece, question: question.text, beside: question.passage } : piece;
       }),
     );
   }
   return out;
 }
 
+export function isHeading({ text, heading }: Passage): boolean {
+  return text.replace(/^#+|#+\s*$/g, '').trim() === heading;
+}
+
+/** Whether a passage stands under a heading that announces answers. */
+export function isKey({ heading }: Passage): boolean {
+  return ANSWERS.test(heading ?? '');
+}
+
 /** Passages in a row under one heading; the heading itself comes by itself, before them. */
 function underHeadings(passages: readonly Passage[]): { heading: string | undefined; passages: Passage[] }[] {
   const groups: { heading: string | undefined; passages: Passage[] }[] = [];
   for (const passage of passages) {
-    const isHeading = passage.text.replace(/^#+|#+\s*$/g, '').trim() === passage.heading;
     const last = groups.at(-1);
-    if (isHeading) groups.push({ heading: undefined, passages: [passage] });
+    if (isHeading(passage)) groups.push({ heading: undefined, passages: [passage] });
     else if (last && last.heading === passage.heading && last.passages.length > 0 && !isOwn(last)) {
       last.passages.push(passage);
     } else groups.push({ heading: passage.heading, passages: [passage] });

@@ -7,6 +7,7 @@ import type { Entry } from '../../model/edition.ts';
 import type { ItemId } from '../../model/item.ts';
 import { rowsOf } from '../documents/passage-rows.ts';
 import { lightReading, quantitiesIn, sizesOf, stemsIn } from './light-reading.ts';
+import { namedOptions } from './named-options.ts';
 import { type EditionTexts, type OldSaying, oldSayings } from './old-sayings.ts';
 import { type Piece, piecesOf } from './stale-answers.ts';
 import { tellsHistory, wholeSentence } from './stale-history.ts';
@@ -63,10 +64,16 @@ export function staleFinder(joint: Joint, texts: EditionTexts, editions: readonl
   return (passages, citations) => {
     const cited = citationsByPassage(passages, citations, was);
     const rows = rowsOf(passages);
-    return piecesOf(passages).flatMap(piece => {
-      const row = rows(piece.passage).flatMap(p => cited.get(p) ?? []);
+    const contentOf = (piece: Piece) => {
+      const beside = piece.beside ? [piece.beside] : [];
+      const row = [...rows(piece.passage), ...beside].flatMap(p => cited.get(p) ?? []);
       return inPiece(piece, cited.get(piece.passage) ?? [], row);
-    });
+    };
+    const found = piecesOf(passages).flatMap(contentOf);
+    const told = (one: StaleContent) =>
+      found.some(f => f.of === one.of && f.passage === one.passage && f.start < one.end && f.end > one.start);
+    const named = namedOptions(passages).flatMap(contentOf);
+    return inOrder(passages, [...found, ...named.filter(one => !told(one))]);
   };
 
   function inPiece(piece: Piece, inPassage: readonly Citation[], inRow: readonly Citation[]): StaleContent[] {
@@ -144,6 +151,12 @@ export function staleFinder(joint: Joint, texts: EditionTexts, editions: readonl
     const numbers = through ? [number, through.number] : [number];
     return numbers.flatMap(n => joint.old.withNumber(n).flatMap(e => below(e.id)));
   }
+}
+
+/** By passage; within one as they were found. */
+function inOrder(passages: readonly Passage[], found: readonly StaleContent[]): readonly StaleContent[] {
+  const place = new Map(passages.map((passage, at) => [passage, at]));
+  return [...found].sort((a, b) => place.get(a.passage)! - place.get(b.passage)!);
 }
 
 function sayingItems(entries: readonly Entry[], text: (id: ItemId) => string | undefined) {

@@ -45,12 +45,10 @@ export async function findCases({ db, place, shapes, cells }: DatabaseRun): Prom
  * Answers the cases by the same pure function that answers the lines of a file, and writes the outcomes.
  *
  * @param write without it only the counts are taken: the tables stand already
- * @returns the numbers that a spreadsheet may have cut before the table was filled: their lines fold into none
  */
-export async function answerCases(run: DatabaseRun, write: boolean): Promise<CutNumbers> {
+export async function answerCases(run: DatabaseRun, write: boolean): Promise<void> {
   const { db, place, shapes, cells, cases, policy, met } = run;
-  const cut = await countCut(run.joint, textNumbers(run));
-  const outcomes = new OutcomeWriter(run, cut);
+  const outcomes = new OutcomeWriter(run);
   const table = tableIn(db, place, shapes.cases.name);
   for await (const page of pagesOf(db, table, 'case_no')) {
     const told: Value[][] = [];
@@ -96,7 +94,11 @@ export async function answerCases(run: DatabaseRun, write: boolean): Promise<Cut
     ])
       await db.measured(tableIn(db, place, s.name));
   }
-  return cut;
+}
+
+/** The numbers that a spreadsheet may have cut before the table was filled; asked for before cases are answered. */
+export function cutCases(run: DatabaseRun): Promise<CutNumbers> {
+  return countCut(run.joint, textNumbers(run));
 }
 
 /** The number cells that are texts, each with how many lines have it: a column of numbers tells what it has cut. */

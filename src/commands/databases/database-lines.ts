@@ -82,16 +82,17 @@ export async function writeFolds(run: DatabaseRun, theirs: TheirTable): Promise<
 
 /** The work of each job that brings it something new; the first line of the job that brings it counts. */
 export async function writeJobWork(run: DatabaseRun, theirs: TheirTable): Promise<number> {
-  const { db, place, shapes, cells } = run;
+  const { db, place, shapes, cells, policy } = run;
+  const rule = policy ? ', rule_no' : '';
   const [work, duty, job] = [shapes.work, shapes.duty, shapes.job].map(s => tableIn(db, place, s.name)) as [
     string,
     string,
     string,
   ];
   const ours = theirs.key.map(c => `l.${quoted(c.name)}`).join(', ');
-  await db.run(`insert into ${job} (job, work_no, type_cell)
-    select job, work_no, type_cell from (
-      select ${cells.job} as job, w.work_no, ${cells.typeCell} as type_cell,
+  await db.run(`insert into ${job} (job, work_no, type_cell${rule})
+    select job, work_no, type_cell${rule} from (
+      select ${cells.job} as job, w.work_no, ${cells.typeCell} as type_cell${policy ? ', l.rule_no' : ''},
         row_number() over (partition by ${db.dialect.bytewise(cells.job)}, w.group_no order by ${ours}, ow.place) as nth
       from ${work} w
       join ${tableIn(db, place, shapes.outcomeWork.name)} ow on ow.work_no = w.work_no
@@ -145,10 +146,11 @@ export async function makeViews({ db, place, shapes, cells, policy }: DatabaseRu
     left join ${table(shapes.fold.name)} f on ${sameLine(theirs, cells.key, 'f')}`);
   await db.run(`create view ${table(shapes.added)} as
     select j.job, w.type, j.type_cell, d.new_number, d.new_title, d.outcome, d.why, d.to_do, d.read_in, d.carried_to,
-      d.work_no, d.place
+      d.work_no, d.place${policy ? ', r.governed_by, r.rule' : ''}
     from ${table(shapes.job.name)} j
     join ${table(shapes.work.name)} w on w.work_no = j.work_no
-    join ${table(shapes.duty.name)} d on d.work_no = j.work_no`);
+    join ${table(shapes.duty.name)} d on d.work_no = j.work_no
+    ${policy ? `join ${table(shapes.rule.name)} r on r.rule_no = j.rule_no` : ''}`);
 }
 
 /** Their column first: where it compares without regard to case, so does ours. */

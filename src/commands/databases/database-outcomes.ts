@@ -1,4 +1,3 @@
-import type { CutNumbers } from '../../carryover/jobs/cut-numbers.ts';
 import { type AddedLine, addedLine } from '../../carryover/jobs/job-case.ts';
 import type { KnownCase } from '../../carryover/jobs/job-cases.ts';
 import type { Way } from '../../carryover/jobs/job-reader.ts';
@@ -11,7 +10,6 @@ import type { DatabaseRun } from './database-cases.ts';
 /** Gives each outcome its number, and writes it with its heirs and with the work that it brings into a job. */
 export class OutcomeWriter {
   readonly #run: DatabaseRun;
-  readonly #cut: CutNumbers;
   readonly #numbers = new Map<KnownCase, number>();
   readonly #folds = new Map<string, number>();
   readonly #works = new Map<
@@ -24,10 +22,8 @@ export class OutcomeWriter {
   #outcomeWorks: [outcome: number, place: number, work: number][] = [];
   #duties: Value[][] = [];
 
-  /** @param cut numbers that stand for others perhaps: their lines fold into none */
-  constructor(run: DatabaseRun, cut: CutNumbers) {
+  constructor(run: DatabaseRun) {
     this.#run = run;
-    this.#cut = cut;
   }
 
   number(known: KnownCase): number {
@@ -37,7 +33,7 @@ export class OutcomeWriter {
     this.#numbers.set(known, no);
     const { way } = known;
     const { number, type, state, outcome, before: ours, after, foldKey, workItems } = known.case;
-    const fold = foldKey === undefined || this.#cut.has(number) ? undefined : numbered(this.#folds, foldKey);
+    const fold = foldKey === undefined ? undefined : numbered(this.#folds, foldKey);
     const [newNumber, newTitle, kind, why, toDo] = ours;
     const from = outcome.from === undefined ? undefined : itemKey(way.joint.from, outcome.from);
     const [readIn, carriedTo] = after;

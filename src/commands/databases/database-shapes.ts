@@ -3,7 +3,7 @@ import { namedAfter } from '../../databases/quoted.ts';
 import type { Shape, ShapeColumn } from '../../databases/shape.ts';
 
 /** Counts up whenever the tables change, so that what an older version left is told apart. */
-export const LAYOUT = 1;
+export const LAYOUT = 2;
 
 const text = (name: string): ShapeColumn => ({ name, type: 'text' });
 const must = (name: string, type = 'text'): ShapeColumn => ({ name, type, required: true });
@@ -211,9 +211,14 @@ export function runShapes(theirs: TheirTable, sameType: (c: TheirColumn) => stri
     },
     job: {
       name: named('_carried_job'),
-      columns: [must('job'), must('work_no', 'integer'), must('type_cell')],
+      columns: [
+        must('job'),
+        must('work_no', 'integer'),
+        must('type_cell'),
+        ...(governed ? [must('rule_no', 'integer')] : []),
+      ],
       key: ['job', 'work_no'],
-      leadsTo: [[['work_no'], work, ['work_no']]],
+      leadsTo: [[['work_no'], work, ['work_no']], ...(governed ? [[['rule_no'], rule, ['rule_no']] as const] : [])],
     },
     annotated: named('_annotated'),
     added: named('_added'),

@@ -15,7 +15,7 @@ import { priceChanges } from '../jobs/price-changes.ts';
 import { writeTogether } from '../ports/commit-all.ts';
 import type { Files, Ports } from '../ports/ports.ts';
 import { writeInBatches } from './database-batches.ts';
-import { answerCases, type DatabaseRun, findCases } from './database-cases.ts';
+import { answerCases, cutCases, type DatabaseRun, findCases } from './database-cases.ts';
 import { jobCells } from './database-cells.ts';
 import { type CrosswalkRows, crosswalkName, makeCrosswalkTables, writeCrosswalk } from './database-crosswalk.ts';
 import { databaseDays } from './database-days.ts';
@@ -89,9 +89,11 @@ export async function carryDatabaseJobs(
   const dated = policy ? await databaseDays(db, theirs, columns, policy, options.dates) : undefined;
   const { decisions, bytes: decisionBytes } = await readDecisions(files, options);
   const others = namesEditions(sample, columns) && options.others ? await options.others() : new Map<string, Way>();
+  let cut: CutNumbers = new Map();
   const cases = jobCases(joint, marks, columns, new JobNotes(columns), {
     others,
     ...caseOptions(options),
+    perhapsCut: number => cut.has(number),
     ...(decisions ? { decisions } : {}),
   });
   const governed = policy !== undefined;
@@ -128,7 +130,6 @@ export async function carryDatabaseJobs(
     doneTo: undefined,
   };
 
-  let cut: CutNumbers = new Map();
   const start = async () => {
     progress('reading which cases there are');
     if (dryRun) await makeCrosswalkTables(db, place);
@@ -145,7 +146,8 @@ export async function carryDatabaseJobs(
     for (const shape of tablesOf(shapes, governed)) await makeTable(db, place, shape, late.includes(shape));
     if (!dryRun) await writeRun(db, place, record, ways.map(crosswalkName));
     await findCases(run);
-    cut = await answerCases(run, true);
+    cut = await cutCases(run);
+    await answerCases(run, true);
   };
 
   const finish = async (): Promise<Pick<JobTotals, 'folded' | 'added'>> => {
@@ -178,8 +180,10 @@ export async function carryDatabaseJobs(
     });
   } else {
     const before = (await readRuns(db, place))?.find(r => r.run === record.run && !r.finished);
-    if (before) cut = await answerCases(run, false);
-    else await db.together(start);
+    if (before) {
+      cut = await cutCases(run);
+      await answerCases(run, false);
+    } else await db.together(start);
     await writeInBatches(run, theirs, { batch, progress, ...record, doneTo: before?.doneTo });
     try {
       rest = await db.together(finish);

@@ -19,6 +19,7 @@ export interface CoverageReport {
   readonly to: string;
   readonly lines: readonly CoverageLine[];
   readonly counts: Readonly<Partial<Record<ToTeach, number>>>;
+  readonly lessons: readonly string[];
   /** Minutes of the lessons that state them. */
   readonly minutes: readonly { readonly lesson: string; readonly minutes: number }[];
   readonly findings: readonly Finding[];
@@ -58,8 +59,13 @@ export async function coverLessons(
   const find = await toldIn(catalog, read);
   const minutes: { lesson: string; minutes: number }[] = [];
   for (const lesson of inputs) {
-    const { passages, edition } = await readDocument(lesson, await ports.files.read(lesson));
-    const stated = minutesStated(passages.map(p => p.text));
+    const bytes = await ports.files.read(lesson);
+    const { passages, edition } = await readDocument(lesson, bytes);
+    const texts = [frontMatter(bytes), ...passages.map(p => p.text)];
+    const stated = minutesStated(
+      texts,
+      passages.filter(p => p.text.trim() === p.heading?.trim()).map(p => p.text),
+    );
     if (stated !== undefined) minutes.push({ lesson, minutes: stated });
     // The words of a lesson of another edition teach that one.
     if (edition !== undefined && edition !== joint.from.header.name) continue;
@@ -74,9 +80,23 @@ export async function coverLessons(
   const lines = coverageOf(joint, marks, taught);
   const counts: Partial<Record<ToTeach, number>> = {};
   for (const { toDo } of lines) counts[toDo] = (counts[toDo] ?? 0) + 1;
-  const report = { from: joint.from.header.name, to: joint.to.header.name, lines, counts, minutes, findings };
+  const report = {
+    from: joint.from.header.name,
+    to: joint.to.header.name,
+    lines,
+    counts,
+    lessons: inputs,
+    minutes,
+    findings,
+  };
   if (out !== undefined) await ports.files.write(out, await coverageFile(out, joint, report));
   return report;
+}
+
+/** What stands between the lines --- at the beginning of a text; the readers of documents pass it over. */
+function frontMatter(bytes: Uint8Array): string {
+  const begin = new TextDecoder().decode(bytes.subarray(0, 4000));
+  return /^\ufeff?---\r?\n([\s\S]*?)\n---/.exec(begin)?.[1] ?? '';
 }
 
 function taughtByCiting({ joint }: ReadCrosswalk, cited: readonly CitedLine[]) {

@@ -22,6 +22,8 @@ import { jsonJobs } from './json-jobs.ts';
 import { priceChanges } from './price-changes.ts';
 import { sheetJobs } from './sheet-jobs.ts';
 
+export { WORKBOOK_LIMITS } from '../../tables/open-workbook.ts';
+
 export interface CarryJobsOptions extends JobOptions {
   readonly input: string;
   readonly out: string;
@@ -71,7 +73,7 @@ export async function carryJobs(
   const carrierOptions: CarrierOptions = {
     ...(namesEditions(source.sample, columns) && options.others ? { others: await options.others() } : {}),
     ...caseOptions(options),
-    ...(cut.size > 0 ? { perhapsCut: cut } : {}),
+    ...(cut.size > 0 ? { perhapsCut: number => cut.has(number) } : {}),
     ...(days ? { dayOf: days.dayOf } : {}),
     ...(decisions ? { decisions } : {}),
     ...(options.priceChanges === undefined ? {} : { tightens: prices.add }),
@@ -146,7 +148,9 @@ async function* numberCells(
   source: JobSource,
   { number }: Columns,
 ): AsyncGenerator<readonly [string, 1], void, undefined> {
-  for await (const { cells } of source.lines()) yield [cells[number.at] ?? '', 1];
+  for await (const { cells, numeric } of source.lines()) {
+    if (numeric(number.at).length === 0) yield [cells[number.at] ?? '', 1];
+  }
 }
 
 /** A table of jobs in the format that its first bytes tell. @throws CatalogError BadTable, BadFile */

@@ -1,12 +1,18 @@
 import { type DateOrder, DateOrderEvidence, readDate } from '../../carryover/jobs/calendar-date.ts';
 import type { Columns } from '../../carryover/jobs/columns.ts';
+import type { DecidingDay } from '../../carryover/jobs/governing-edition.ts';
 import type { JobPolicy } from '../../carryover/jobs/job-policy.ts';
 import { CatalogError } from '../../model/errors.ts';
 import type { Finding } from '../../model/finding.ts';
 import type { JobSource } from './job-source.ts';
 
+const ORDERS = ['dmy', 'mdy', 'ymd'] as const;
+/** As much of a cell that is no day as a sentence repeats. */
+const SHOWN = 40;
+
 export interface JobDays {
-  readonly dayOf: (cells: readonly string[]) => { readonly day: string; readonly header: string } | undefined;
+  /** By the first of the deciding cells that is filled. */
+  readonly dayOf: (cells: readonly string[]) => DecidingDay | undefined;
   /** How the dates were read, and cells that are none. */
   readonly findings: readonly Finding[];
 }
@@ -72,9 +78,9 @@ export async function daysOf(
       const cell = (cells[at] ?? '').trim();
       if (cell === '') continue;
       evidence[n]!.add(cell, record);
-      if ((['dmy', 'mdy', 'ymd'] as const).some(order => readDate(cell, order))) continue;
+      if ((told ? [told] : ORDERS).some(order => readDate(cell, order))) continue;
       const none = unread[n]!;
-      if (none.cells === 0) Object.assign(none, { first: cell.slice(0, 40), record });
+      if (none.cells === 0) Object.assign(none, { first: cell.slice(0, SHOWN), record });
       none.cells += lines;
     }
   }
@@ -82,7 +88,7 @@ export async function daysOf(
   const orders = found.map(({ header }, n): DateOrder => {
     const none = unread[n]!;
     if (none.cells > 0) {
-      const message = `${none.cells} cells of column ${header} are no dates, the first "${none.first}" in record ${none.record}; their lines count as undated.`;
+      const message = `${none.cells} cells of column ${header} are no dates, the first "${none.first}" in record ${none.record}; a person decides which edition governs their lines.`;
       findings.push({ rule: 'no-date', severity: 'warning', subject: header, message });
     }
     if (told) return told;
@@ -104,8 +110,10 @@ export async function daysOf(
     dayOf: cells => {
       for (const [n, { header, at }] of found.entries()) {
         const cell = (cells[at] ?? '').trim();
-        const day = cell === '' ? undefined : readDate(cell, orders[n]!, policy.timeZone);
-        if (day) return { day, header };
+        if (cell === '') continue;
+        const day = readDate(cell, orders[n]!, policy.timeZone);
+        // The next column must not speak in its place: a contract is often signed long before the permit.
+        return day === undefined ? { unreadable: cell.slice(0, SHOWN), header } : { day, header };
       }
       return undefined;
     },

@@ -33,7 +33,7 @@ export interface JobSource {
   readonly header: readonly string[];
   /** The first lines, by which columns are found. */
   readonly sample: readonly (readonly string[])[];
-  /** Its cells are text, whatever they were in the spreadsheet that wrote them. */
+  /** Its texts may have been numbers in the spreadsheet that wrote them. */
   readonly textOnly?: true;
   /** All lines, for what only the whole table can tell. */
   lines(): AsyncIterable<JobLine>;

@@ -1,6 +1,6 @@
 import type { Columns } from '../../carryover/jobs/columns.ts';
 import type { Governing } from '../../carryover/jobs/governing-edition.ts';
-import { type AddedLine, addedHeaders, type JobCase } from '../../carryover/jobs/job-case.ts';
+import { type AddedLine, addedHeaders, type JobCase, policyCells } from '../../carryover/jobs/job-case.ts';
 import type { JobCarrier } from '../../carryover/jobs/jobs.ts';
 import { CatalogError } from '../../model/errors.ts';
 import type { Finding } from '../../model/finding.ts';
@@ -9,6 +9,7 @@ import { csvCells } from '../../tables/csv-line.ts';
 import type { Dialect } from '../../tables/dialect.ts';
 import { joinBytes } from '../../tables/join-bytes.ts';
 import type { CsvBatch, CsvRecord } from '../../tables/read-csv.ts';
+import type { CsvHead } from './csv-head.ts';
 
 /**
  * Puts what the carrier says beside the user's bytes.
@@ -21,23 +22,26 @@ export class JobTable {
   readonly #carrier: JobCarrier;
   readonly #columns: Columns;
   readonly #header: readonly string[];
+  readonly #head: CsvHead;
   readonly #governed: boolean;
   readonly #sink = new ByteSink(1 << 20);
   #rules = new WeakMap<Governing, Uint8Array>();
   #pieces = new WeakMap<JobCase, Pieces>();
   #dialect: Dialect = { delimiter: ',', lineEnd: '\n' };
-  #headerDone = false;
+  #ofHead: number;
   #ended = true;
   #short = 0;
   #blank = 0;
   #firstShort = 0;
 
   /** @param governed whether a policy says which edition governs each line, in two more columns */
-  constructor(carrier: JobCarrier, columns: Columns, header: readonly string[], governed = false) {
+  constructor(carrier: JobCarrier, columns: Columns, head: CsvHead, governed = false) {
     this.#governed = governed;
     this.#carrier = carrier;
     this.#columns = columns;
-    this.#header = header;
+    this.#header = head.names;
+    this.#head = head;
+    this.#ofHead = head.records;
   }
 
   records = 0;
@@ -49,7 +53,7 @@ export class JobTable {
   /** The output for these records. */
   carry({ bytes, records }: CsvBatch): Uint8Array {
     for (const record of records) {
-      if (!this.#headerDone) this.#headerLine(bytes, record);
+      if (this.#ofHead > 0) this.#headerLine(bytes, record);
       else this.#line(bytes, record);
     }
     return this.#sink.take();
@@ -65,6 +69,10 @@ export class JobTable {
     const findings: Finding[] = [];
     const note = (rule: string, severity: Finding['severity'], message: string, line: number) =>
       findings.push({ rule, severity, subject: file, message, place: { file, line } });
+    if (this.#head.records === 2) {
+      const message = `The head of ${file} is read in two lines; its columns are ${this.#header.join(', ')}. If the second is a job, put a line with the names of the columns above it.`;
+      note('second-head', 'note', message, 2);
+    }
     const twice = this.#header.filter((name, at) => this.#header.indexOf(name) !== at);
     for (const name of new Set(twice)) {
       const message = `More than one column is called "${name}"; they are told apart by position.`;
@@ -81,9 +89,12 @@ export class JobTable {
   }
 
   #headerLine(bytes: Uint8Array, record: CsvRecord): void {
-    this.#headerDone = true;
+    if (record.cells.length > this.#header.length) throw this.#tooLong(record);
+    const ours = addedHeaders(this.#header, this.#governed);
+    this.#ofHead--;
     this.#startLine(bytes, record);
-    this.#sink.append(encode(this.#separated(addedHeaders(this.#header, this.#governed))));
+    // Ours are named where theirs are: in the last line of the head.
+    this.#sink.append(encode(this.#separated(this.#ofHead === 0 ? ours : ours.map(() => ''))));
     this.#endLine(bytes, record);
   }
 
@@ -114,9 +125,10 @@ export class JobTable {
     this.#sink.append(bytes, record.start, record.bodyEnd);
     const lacking = this.#header.length - record.cells.length;
     if (lacking <= 0) return;
+    this.#sink.append(encode(this.#dialect.delimiter.repeat(lacking)));
+    if (this.records === 0) return;
     this.#short++;
     this.#firstShort ||= record.line;
-    this.#sink.append(encode(this.#dialect.delimiter.repeat(lacking)));
   }
 
   #endLine(bytes: Uint8Array, record: CsvRecord): void {
@@ -129,7 +141,7 @@ export class JobTable {
     const { job, type } = this.#columns;
     if (job) cells[job.at] = line.job;
     if (type) cells[type.at] = line.typeCell;
-    const rule = this.#governed ? ['', ''] : [];
+    const rule = this.#governed ? policyCells(line.governing) : [];
     const ours = this.#separated([...line.before, '', ...line.after, ...rule]);
     this.#closeLine();
     this.#sink.append(encode(`${csvCells(cells, this.#dialect, 'theirs')}${ours}${this.#dialect.lineEnd}`));
@@ -154,7 +166,7 @@ export class JobTable {
   #rule(governing: Governing): Uint8Array {
     const known = this.#rules.get(governing);
     if (known) return known;
-    const rule = encode(this.#separated([governing.edition ?? 'ask', governing.why]));
+    const rule = encode(this.#separated(policyCells(governing)));
     this.#rules.set(governing, rule);
     return rule;
   }

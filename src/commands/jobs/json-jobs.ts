@@ -1,11 +1,11 @@
-import { type AddedLine, addedHeaders, type JobCase } from '../../carryover/jobs/job-case.ts';
+import { type AddedLine, addedHeaders, type JobCase, policyCells } from '../../carryover/jobs/job-case.ts';
 import type { CarriedLine } from '../../carryover/jobs/jobs.ts';
 import { CatalogError } from '../../model/errors.ts';
 import { ByteSink } from '../../tables/byte-sink.ts';
 import { type JsonLine, readJsonLines } from '../../tables/read-json-lines.ts';
 import type { Files } from '../ports/ports.ts';
 import { sha256 } from '../ports/sha256.ts';
-import { hashing, type JobRun, type JobSource, NOT_NUMERIC, SAMPLE } from './job-source.ts';
+import { hashing, type JobRun, type JobSource, SAMPLE } from './job-source.ts';
 
 const ENCODER = new TextEncoder();
 const encode = (text: string): Uint8Array => ENCODER.encode(text);
@@ -23,12 +23,19 @@ export async function jsonJobs(files: Files, input: string): Promise<JobSource |
   if (sample.length === 0) return undefined;
   const header = [...new Set(sample.flatMap(l => Object.keys(l.fields)))];
   const cellsOf = (line: JsonLine) => header.map(name => cellText(own(line.fields, name)));
+  // 3.10 that is written without quotes is 3.1 to whoever wrote it.
+  const numericIn = ({ fields }: JsonLine, column: number): readonly string[] => {
+    const value = own(fields, header[column]!);
+    return typeof value === 'number' ? [String(value)] : [];
+  };
   return {
     header,
     sample: sample.map(cellsOf),
+    textOnly: true,
     lines: async function* () {
       for await (const line of readJsonLines(files.stream(input), input)) {
-        if (!isBlank(line)) yield { cells: cellsOf(line), line: line.line, numeric: NOT_NUMERIC };
+        if (isBlank(line)) continue;
+        yield { cells: cellsOf(line), line: line.line, numeric: column => numericIn(line, column) };
       }
     },
     carry: async run => {
@@ -58,7 +65,7 @@ export async function jsonJobs(files: Files, input: string): Promise<JobSource |
           continue;
         }
         refuseOurs(line, names, input);
-        const carried = run.carrier.line(cellsOf(line));
+        const carried = run.carrier.line(cellsOf(line), numericIn(line, run.columns.number.at));
         gain(carried.added);
         const brace = line.bytes.lastIndexOf(0x7d);
         sink.append(line.bytes, 0, brace);
@@ -116,7 +123,7 @@ function ourFields(names: readonly string[]) {
     }
     if (!governing) return;
     const from = found.before.length + 1 + found.after.length;
-    sink.append(encode(`,${some(from, [governing.edition ?? 'ask', governing.why])}`));
+    sink.append(encode(`,${some(from, policyCells(governing))}`));
   };
 }
 
@@ -144,7 +151,7 @@ function addedObject(added: AddedLine, header: readonly string[], names: readonl
     ...(job ? [[header[job.at]!, added.job] as const] : []),
     ...(type ? [[header[type.at]!, added.typeCell] as const] : []),
   ];
-  const values = [...added.before, '', ...added.after, ...(run.governed ? ['', ''] : [])];
+  const values = [...added.before, '', ...added.after, ...(run.governed ? policyCells(added.governing) : [])];
   return encode(JSON.stringify(Object.fromEntries([...theirs, ...names.map((n, at) => [n, values[at]] as const)])));
 }
 

@@ -1,5 +1,10 @@
-import type { AddedLine, JobCase } from '../../carryover/jobs/job-case.ts';
-import { addedHeaders } from '../../carryover/jobs/job-case.ts';
+import {
+  type AddedLine,
+  addedHeaders,
+  type JobCase,
+  POLICY_COLUMNS,
+  policyCells,
+} from '../../carryover/jobs/job-case.ts';
 import type { CarriedLine, JobCarrier } from '../../carryover/jobs/jobs.ts';
 import { OUTCOMES } from '../../model/citation.ts';
 import type { Finding } from '../../model/finding.ts';
@@ -59,7 +64,7 @@ export async function sheetJobs(files: Files, input: string, sheet?: string): Pr
       gain(run.carrier.end());
       run.done(lines.length);
       const free = freeColumn(workbook, chosen);
-      const xml = extendSheet(workbook, chosen, header, {
+      const extended = extendSheet(workbook, chosen, header, {
         headers: addedHeaders(names, run.governed),
         widths: WIDTHS.slice(0, addedHeaders(names, run.governed).length),
         cells: at => {
@@ -69,7 +74,7 @@ export async function sheetJobs(files: Files, input: string, sheet?: string): Pr
       });
       const style = chosen.rows[header.at]?.cells.at(-1)?.style ?? 0;
       const more = [summarySheet(run.carrier), addedSheet(gained, run), casesSheet(run.carrier)];
-      await run.write(extendWorkbook(workbook, new Map([[chosen.part, xml]]), more, style));
+      await run.write(extendWorkbook(workbook, new Map([[chosen.part, extended]]), more, style));
       const said = (rule: string, message: string): Finding => ({ rule, severity: 'note', subject: input, message });
       return {
         input: hashOf(bytes),
@@ -108,7 +113,7 @@ function ourCells(found: CarriedLine, rows: readonly number[]): readonly string[
   const { before, after }: JobCase = found.case;
   // Rows are called by their number in the sheet, not by their place among the lines.
   const fold = found.foldsInto === undefined ? '' : String(rows[found.foldsInto - 1] ?? '');
-  const rule = found.governing ? [found.governing.edition ?? 'ask', found.governing.why] : [];
+  const rule = found.governing ? policyCells(found.governing) : [];
   return [...before, fold, ...after, ...rule];
 }
 
@@ -139,7 +144,10 @@ function summarySheet(carrier: JobCarrier): PlainSheet {
 function addedSheet(gained: readonly { readonly line: AddedLine; readonly after: number }[], run: JobRun): PlainSheet {
   return {
     name: 'Added lines',
-    header: ['job', 'type', 'last_row_of_job', 'new_number', 'new_title', 'why', 'to_do', 'carried_to'],
+    header: [
+      ...['job', 'type', 'last_row_of_job', 'new_number', 'new_title', 'why', 'to_do', 'carried_to'],
+      ...(run.governed ? POLICY_COLUMNS : []),
+    ],
     rows: gained.map(({ line, after }) => {
       const [number, title, , why, toDo] = line.before;
       return [
@@ -151,6 +159,7 @@ function addedSheet(gained: readonly { readonly line: AddedLine; readonly after:
         why,
         toDo,
         line.after[1],
+        ...(run.governed ? policyCells(line.governing) : []),
       ];
     }),
   };

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { namedOptions } from '../../../src/carryover/stale/named-options.ts';
 import { piecesOf } from '../../../src/carryover/stale/stale-answers.ts';
 import { tellsHistory } from '../../../src/carryover/stale/stale-history.ts';
 import { readDocument } from '../../../src/documents/read-document.ts';
@@ -32,6 +33,47 @@ describe('an answer', () => {
 
   it('has no question where there are more of the one than of the other', async () => {
     expect(await questionsOf('q.md', '# Quiz\n\n- How wide?\n- How deep?\n\n## Answers\n\n- 5 mm\n')).toEqual([]);
+  });
+});
+
+describe('an option that is named as the right one', () => {
+  const named = async (text: string, name = 'q.md') => {
+    const { passages } = await readDocument(name, new TextEncoder().encode(text));
+    return namedOptions(passages).map(p => {
+      expect(text.slice(p.start, p.start + p.text.length)).toBe(p.text);
+      return p.text.trim();
+    });
+  };
+
+  it.each([
+    ['by letter below the options', '1. How wide (4.1)?\n\na) 5 mm\nb) 7 mm\n\nAnswer: b\n', ['7 mm']],
+    ['behind options in one line', 'How wide (4.1)? (a) 5 mm (b) 7 mm (c) 9 mm. Right answer: (b)\n', ['7 mm']],
+    ['of a list', '1. How wide?\n   - A: 5 mm\n   - B: 7 mm\n\n   Answer: A\n', ['5 mm']],
+    ['by a tick', 'How wide?\na) 5 mm\nb) 7 mm ✔\n', ['7 mm ✔']],
+    ['with what it says', 'How wide?\n\na) 5 mm\nb) 7 mm\n\nCorrect answer: b) 7 mm, since 2018\n', ['7 mm']],
+    [
+      'by a key below, by number',
+      '# Quiz\n\n1. How wide? a) 5 mm b) 7 mm\n2. How deep? a) 1 m b) 2 m\n\n# Answers\n\n2 a, 1 b\n',
+      ['7 mm', '1 m'],
+    ],
+    [
+      'by a key below, by order',
+      '# Quiz\n\n- How wide? a) 5 mm b) 7 mm\n- How deep? a) 1 m b) 2 m\n\n# Key\n\n- b\n- (a)\n',
+      ['7 mm', '1 m'],
+    ],
+    ['in the cell beside', '| How wide? a) 5 mm b) 7 mm | b |\n|---|---|\n| x | y |\n', ['7 mm']],
+    ['after a statement', 'The path is this wide:\n\na) 5 mm\nb) 7 mm\n\nAnswer: b\n', ['7 mm']],
+  ])('is read with its question: %s', async (_, text, expected) => {
+    expect((await named(text)).map(t => t.replace(/\.$/, ''))).toEqual(expected);
+  });
+
+  it.each([
+    ['nobody names one', 'How wide? a) 5 mm b) 7 mm\n'],
+    ['the answer is a sentence', 'How wide?\n\na) 5 mm\nb) 7 mm\n\nAnswer: a path is wide.\n'],
+    ['the letter is no option', 'How wide? a) 5 mm b) 7 mm\n\nAnswer: d\n'],
+    ['letters are steps', 'Is it wide? See step c) of the form. Answer: c\n'],
+  ])('is none where %s', async (_, text) => {
+    expect(await named(text)).toEqual([]);
   });
 });
 

@@ -46,6 +46,14 @@ describe('the review list', () => {
     return { report, stale: memory.text('/out/review.md')!.split('# Stale content')[1]! };
   };
 
+  it('tells the option of a quiz that is named as right and says the old value, and no other option', async () => {
+    const quiz = (answer: string) =>
+      `How much must the overflow of a butt in a terrace row carry (3.2.2.2)?\n\na) 1 L/s\nb) 1.5 L/s\nc) 3 L/s\n\nAnswer: ${answer}\n`;
+    const { report } = await review(quiz('b'));
+    expect(report.stale).toMatchObject([{ number: '3.2.2.2', kind: 'answer', says: '1.5 L/s', line: 4 }]);
+    expect((await review(quiz('c'))).report.stale).toEqual([]);
+  });
+
   it('shows what is out of date, the old text and the new one', async () => {
     const { report, stale } = await review('Filter soil:\n400 mm on a house lot (4.1.1.3 Filter soil).\n');
     expect(report.documents[0]!.stale).toBe(1);
