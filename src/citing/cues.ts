@@ -42,7 +42,7 @@ export function cueReader(settings: Settings, annexes = false): CueReader {
     ...initialsOf(settings.title),
     ...(annexes ? ['annex(?:es)?', 'appendix', 'appendices'] : []),
   ].join('|');
-  const level = new RegExp(`(?<![\\p{L}\\p{N}])(${levels || '(?!)'})${GAP}$`, 'iu');
+  const level = new RegExp(`(?<![\\p{L}\\p{N}-])(${levels || '(?!)'})${GAP}$`, 'iu');
   const common = new RegExp(`(?<![\\p{L}])(${COMMON})${GAP}$`, 'iu');
   const pointing = new RegExp(`(?<![\\p{L}])(${POINTING})${GAP}$`, 'iu');
   const leading = new RegExp(

@@ -67,9 +67,6 @@ export function measures(after: string): boolean {
   return UNIT.test(after) || CLOCK.test(after);
 }
 
-/** "Firmware 2.1.3 fixes the gate, so 5.1.2 is met": the word has its number, and leaves the others alone. */
-const NUMBERED = /\p{L}+\.?\s+(?:nos?\.?\s+|#)?\d+(?:[.-]\d+)+/giu;
-
 const OTHER_WORDS = new RegExp(
   `(?<![\\p{L}])(?:${[WORDS.version, WORDS.address].join('|')}|shel(?:f|ves)|boxe?s?|tickets?|invoices?|orders?|flats?|doors?|rooms?|ports?|tracks?|drawings?|downloads?|install(?:ed)?|crash(?:es)?|bug|score[ds]?|won|lost|race|league)(?![\\p{L}])`,
   'iu',
@@ -77,7 +74,7 @@ const OTHER_WORDS = new RegExp(
 
 /** Whether a sentence speaks of things that bear such numbers too: programs, addresses, shelves, matches. */
 export function speaksOfOther(sentence: string): boolean {
-  return OTHER_WORDS.test(sentence.replace(NUMBERED, ' '));
+  return OTHER_WORDS.test(sentence);
 }
 
 /** Whether a heading announces releases of a program: what begins a line below it is a version. */
