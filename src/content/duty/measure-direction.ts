@@ -62,7 +62,8 @@ function directionOf(from: Reading, a: Quantity, to: Reading, b: Quantity): Duty
     const turned =
       reaches(to, b, role) || (a.open && b.open && role === 'duty' && roleAt(from, a.first) === 'condition')
         ? binding !== 'permission'
-        : (binding === 'ban' && role === 'duty' && !isDenied(b)) || spans(to, b);
+        : // "not … in wind above 10 m/s" is read as at most 10 m/s: the ban is in the bound already.
+          (binding === 'ban' && role === 'duty' && !b.denied) || spans(to, b);
     return narrower !== turned ? 'stricter' : 'relaxed';
   }
   const more = moreIsStricter(from, a, role) ?? moreIsStricter(to, b, role);
@@ -102,11 +103,6 @@ function reaches(reading: Reading, q: Quantity, role: Role): boolean {
     );
   return role === 'duty' && (tag === 'NOUN' || tag === 'PROPN') && !usesObject(reading, q.spanFirst);
 }
-
-/** "not … in wind above 10 m/s" is read as at most 10 m/s: the ban is in the bound already. */
-const isDenied = ({ text, comparator }: Quantity) =>
-  (comparator === 'max' && /^(?:above|over|more|greater|higher|beyond)\b/i.test(text)) ||
-  (comparator === 'min' && /^(?:below|under|less|lower|fewer)\b/i.test(text));
 
 /** "up to 24 hours before arrival", "no later than 3 days before": the more, the earlier it has to be. */
 const isLead = ({ tokens }: Reading, q: Quantity) =>
