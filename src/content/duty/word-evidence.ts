@@ -13,19 +13,8 @@ import { opposite } from './evidence.ts';
 import { hedgeChanged } from './hedges.ts';
 import { jointBeside, lowAt } from './joints.ts';
 import { measureDirection } from './measure-direction.ts';
+import { reachChanged } from './reach.ts';
 import { bindingOf, clauseAt, roleAt } from './role.ts';
-
-/** How many of the things a word takes in. */
-const REACH: Readonly<Record<string, number>> = {
-  one: 1,
-  single: 1,
-  either: 1,
-  both: 3,
-  all: 3,
-  each: 3,
-  every: 3,
-  any: 3,
-};
 
 /** What words left out, put in or exchanged do to a duty. */
 export function wordEvidence(from: Reading, to: Reading, hunks: readonly Hunk[]): Evidence[] {
@@ -204,27 +193,6 @@ function isOwnSentence(reading: Reading, other: Reading, atoms: readonly Atom[])
   const isVerb = (at: number) => at !== first && reading.tags[at] === 'VERB';
   for (let at = sentence.first; at < sentence.next; at++) if (isVerb(at)) return false;
   return true;
-}
-
-function reachChanged(from: Reading, to: Reading, out: readonly Atom[], come: readonly Atom[]): Evidence | undefined {
-  const reachIn = (reading: Reading, atoms: readonly Atom[]) => {
-    const lows = atoms.flatMap(a => reading.tokens.slice(a.first, a.next).map(t => t.low));
-    // "at either end" = "at each end"
-    const twoSided = /^(end|ends|side|sides|face|edge|direction)$/.test(lowAt(reading, atoms.at(-1)?.next ?? 0));
-    if (twoSided && lows.join() === 'either') return REACH.each;
-    const known = lows.filter(low => Object.hasOwn(REACH, low));
-    return known.length === 1 && lows.length <= 2 ? REACH[known[0]!] : undefined;
-  };
-  const [before, after] = [reachIn(from, out), reachIn(to, come)];
-  if (before === undefined || after === undefined || before === after) return undefined;
-  const direction: Duty = after > before ? 'stricter' : 'relaxed';
-  const permits = bindingOf(to, clauseAt(to, come[0]!.first)) === 'permission';
-  return {
-    direction: permits ? opposite(direction) : direction,
-    what: 'reach changed',
-    from: phrase(from, out),
-    to: phrase(to, come),
-  };
 }
 
 /** "at permanent workplaces" for "at all workplaces", or the other way about: one kind of them, or all. */
