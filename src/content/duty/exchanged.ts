@@ -3,6 +3,7 @@ import type { Quantity } from '../quantities/quantities.ts';
 import { sameValue } from '../quantities/same-value.ts';
 import { type Reading, said } from '../reading/reading.ts';
 import type { Atom, Hunk } from './atoms.ts';
+import { aboutValue, apart, common } from './subjects.ts';
 
 /**
  * Two words that changed places, each now said of what the other was said of. All words are still there, so nothing else
@@ -59,7 +60,7 @@ function movedValue(from: Reading, to: Reading, q: Quantity): Evidence | undefin
   const same = to.quantities.filter(o => sameValue(o, q));
   const [x] = same;
   if (!x || same.length > 1 || from.quantities.filter(o => sameValue(o, q)).length > 1) return undefined;
-  const [old, now] = [about(from, q), about(to, x)];
+  const [old, now] = [aboutValue(from, q), aboutValue(to, x)];
   if (old.size === 0 || now.size === 0 || common(old, now) > 0) return undefined;
   const isElsewhere = (words: ReadonlySet<string>, reading: Reading) =>
     [...words].every(w => reading.meanings.includes(w));
@@ -79,8 +80,8 @@ function exchangedPairs(from: Reading, to: Reading) {
       if (a.dimension !== b.dimension || sameValue(a, b)) continue;
       const [x, y] = [now(a), now(b)];
       if (!x || !y) continue;
-      const [ofA, ofB] = apart(about(from, a), about(from, b));
-      const [ofX, ofY] = apart(about(to, x), about(to, y));
+      const [ofA, ofB] = apart(aboutValue(from, a), aboutValue(from, b));
+      const [ofX, ofY] = apart(aboutValue(to, x), aboutValue(to, y));
       const straight = common(ofA, ofX) + common(ofB, ofY);
       const crossed = common(ofA, ofY) + common(ofB, ofX);
       if (crossed > straight && common(ofA, ofY) > 0 && common(ofB, ofX) > 0) found.push({ a, b, x, y });
@@ -91,23 +92,3 @@ function exchangedPairs(from: Reading, to: Reading) {
 
 /** A value is compared with so many behind it; a table written as one sentence would be read once for each pair. */
 const NEAR = 6;
-const REACH = 10;
-
-/** The words of the phrase that holds a value: up to the next value, joint or mark on both sides. */
-function about({ tokens, meanings, quantities }: Reading, q: Quantity): Set<string> {
-  const ends = (at: number) =>
-    tokens[at] === undefined ||
-    /^(?:,|;|\.|:|and|but|or)$/.test(tokens[at]!.low) ||
-    quantities.some(o => o !== q && at >= o.spanFirst && at < o.spanNext);
-  let [first, next] = [q.spanFirst, q.spanNext];
-  while (!ends(first - 1) && q.spanFirst - first < REACH) first--;
-  while (!ends(next) && next - q.spanNext < REACH) next++;
-  return new Set(meanings.slice(first, next).filter(Boolean));
-}
-
-/** Without the words that both have: "pipe" tells no flow pipe from a return pipe. */
-function apart(a: ReadonlySet<string>, b: ReadonlySet<string>): [Set<string>, Set<string>] {
-  return [new Set([...a].filter(w => !b.has(w))), new Set([...b].filter(w => !a.has(w)))];
-}
-
-const common = (a: ReadonlySet<string>, b: ReadonlySet<string>) => [...a].filter(w => b.has(w)).length;

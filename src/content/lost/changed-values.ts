@@ -34,7 +34,7 @@ export function changedValues(
 
 /** Less than this, and two values of one dimension are of different things. */
 const LEAST = 0.2;
-const REACH = 8;
+const REACH = 10;
 
 /**
  * Share of the words around the old value that stand around the new one, or of its sentence in the new one's sentence;

@@ -151,6 +151,13 @@ function phraseEndingAt(tokens: readonly Token[], last: number): { comparator: C
     }
   }
   if (low(last) !== 'than') return undefined;
+  // "nearer to the trunk than 2 m"
+  for (let at = last - 2; at > last - 6; at--) {
+    if (/^(?:to|from)$/.test(low(at + 1)) && /^(?:nearer|closer)$/.test(low(at)))
+      return { comparator: 'under', from: last };
+    if (/^(?:to|from)$/.test(low(at + 1)) && /^(?:farther|further)$/.test(low(at)))
+      return { comparator: 'over', from: last };
+  }
   if (MORE.has(low(last - 1))) return { comparator: 'over', from: last - 1 };
   if (LESS.has(low(last - 1))) return { comparator: 'under', from: last - 1 };
   // Any other comparative (louder, brighter, rougher) asks for more of what it names.
@@ -177,9 +184,8 @@ function flip(comparator: Comparator): Comparator {
 /** Verbs of being somewhere or getting there: "not be, fall or rise above 5" bounds a value, "not paint above 5" bans a deed. */
 const MOVING = new Set(
   `be is are become fall falls drop drops go goes rise rises sink sinks dip dips climb climbs come comes get gets extend extends
-reach reaches run runs move moves slip slips lie lies stand stands stay remain measure measures exceed project projects`.split(
-    /\s+/,
-  ),
+reach reaches run runs move moves slip slips lie lies stand stands stay remain measure measures weigh weighs exceed project projects
+case event place point`.split(/\s+/),
 );
 
 const isMoving = (tokens: readonly Token[], denied: number, from: number) =>
