@@ -1,9 +1,10 @@
 import type { Evidence } from '../../model/duty-evidence.ts';
 import type { Quantity } from '../quantities/quantities.ts';
 import { sameValue } from '../quantities/same-value.ts';
+import { type ValueIndex, valueIndex } from '../quantities/value-index.ts';
 import { type Reading, said } from '../reading/reading.ts';
 import type { Atom, Hunk } from './atoms.ts';
-import { aboutValue, apart, common } from './subjects.ts';
+import { aboutValue, apart, common, wordsIn } from './subjects.ts';
 
 /**
  * Two words that changed places, each now said of what the other was said of. All words are still there, so nothing else
@@ -45,8 +46,9 @@ const partedByWords = ({ meanings }: Reading, a: Atom, b: Atom) => meanings.slic
  *   old: lap 150 mm, fixings at 75 mm        new: fixings at 150 mm, lap 75 mm
  */
 export function exchangedValues(from: Reading, to: Reading): Evidence[] {
-  const pairs = exchangedPairs(from, to);
-  if (pairs.length === 0) return from.quantities.flatMap(q => movedValue(from, to, q) ?? []);
+  const [before, after] = [from, to].map(r => valueIndex(r.quantities, q => q)) as [Values, Values];
+  const pairs = exchangedPairs(from, to, after);
+  if (pairs.length === 0) return from.quantities.flatMap(q => movedValue(from, to, q, before, after) ?? []);
   return pairs.map(({ a, b, x, y }) => ({
     direction: 'mixed',
     what: 'values changed places',
@@ -55,26 +57,23 @@ export function exchangedValues(from: Reading, to: Reading): Evidence[] {
   }));
 }
 
+type Values = ValueIndex<Quantity>;
+
 /** A value whose phrase shares no word with the old one, while both texts speak of both phrases elsewhere. */
-function movedValue(from: Reading, to: Reading, q: Quantity): Evidence | undefined {
-  const same = to.quantities.filter(o => sameValue(o, q));
-  const [x] = same;
-  if (!x || same.length > 1 || from.quantities.filter(o => sameValue(o, q)).length > 1) return undefined;
+function movedValue(from: Reading, to: Reading, q: Quantity, before: Values, after: Values): Evidence | undefined {
+  const x = after.only(q);
+  if (!x || !before.only(q)) return undefined;
   const [old, now] = [aboutValue(from, q), aboutValue(to, x)];
   if (old.size === 0 || now.size === 0 || common(old, now) > 0) return undefined;
-  const isElsewhere = (words: ReadonlySet<string>, reading: Reading) =>
-    [...words].every(w => reading.meanings.includes(w));
+  const isElsewhere = (words: ReadonlySet<string>, reading: Reading) => [...words].every(w => wordsIn(reading).has(w));
   if (!isElsewhere(old, to) || !isElsewhere(now, from)) return undefined;
   return { direction: 'unclear', what: 'value moved to another thing', from: q.text, to: x.text };
 }
 
 /** Old values `a` and `b`, which stand at `x` and `y` now: `x` says of the subject of `b` what `a` said of its own. */
-function exchangedPairs(from: Reading, to: Reading) {
+function exchangedPairs(from: Reading, to: Reading, after: Values) {
   const found: { a: Quantity; b: Quantity; x: Quantity; y: Quantity }[] = [];
-  const now = (q: Quantity) => {
-    const all = to.quantities.filter(o => sameValue(o, q));
-    return all.length === 1 ? all[0] : undefined;
-  };
+  const now = after.only;
   for (const [i, a] of from.quantities.entries()) {
     for (const b of from.quantities.slice(i + 1, i + 1 + NEAR)) {
       if (a.dimension !== b.dimension || sameValue(a, b)) continue;

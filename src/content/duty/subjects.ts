@@ -1,14 +1,26 @@
 import type { Quantity } from '../quantities/quantities.ts';
 import type { Reading } from '../reading/reading.ts';
+import { remembered } from '../reading/remembered.ts';
 import type { Stretch } from '../reading/sentences.ts';
 
 const REACH = 10;
 
 /** The words of the phrase that holds a value: up to the next value, joint or mark on both sides. */
-export const aboutValue = (reading: Reading, { spanFirst, spanNext }: Quantity): Set<string> =>
-  about(reading, { first: spanFirst, next: spanNext }, at =>
-    reading.quantities.some(o => o.spanFirst !== spanFirst && at >= o.spanFirst && at < o.spanNext),
-  );
+export function aboutValue(reading: Reading, { spanFirst, spanNext }: Quantity): Set<string> {
+  const owners = ownersIn(reading);
+  const isOther = (at: number) => (owners.get(at) ?? spanFirst) !== spanFirst;
+  return about(reading, { first: spanFirst, next: spanNext }, isOther);
+}
+
+/** For each token of a value the first one. */
+const ownersIn = remembered(({ quantities }: Reading) => {
+  const owners = new Map<number, number>();
+  for (const q of quantities) for (let at = q.spanFirst; at < q.spanNext; at++) owners.set(at, q.spanFirst);
+  return owners;
+});
+
+/** What a text talks about. */
+export const wordsIn = remembered(({ meanings }: Reading): ReadonlySet<string> => new Set(meanings));
 
 /** The words of the phrase that holds a stretch of a text, up to whatever else ends it. */
 export function about({ tokens, meanings }: Reading, stretch: Stretch, isOther: (at: number) => boolean): Set<string> {

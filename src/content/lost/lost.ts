@@ -2,6 +2,7 @@ import type { Evidence } from '../../model/duty-evidence.ts';
 import { compareDuty } from '../duty/compare-duty.ts';
 import type { Quantity } from '../quantities/quantities.ts';
 import { sameValue } from '../quantities/same-value.ts';
+import { valueIndex } from '../quantities/value-index.ts';
 import { joinedAs } from '../reading/compounds.ts';
 import { type Reading, readText } from '../reading/reading.ts';
 import type { Reference } from '../reading/references.ts';
@@ -110,25 +111,37 @@ function valuesOf(from: Reading, heirs: readonly Reading[], all: readonly Readin
   const lost: Lost[] = [];
   const changed: Changed[] = [];
   if (from.quantities.length === 0) return { lost, changed };
-  const said = all.flatMap(heir => heir.quantities.map(q => ({ heir, q: asKept(heir, q) })));
+  const said = valueIndex(
+    all.flatMap(heir => heir.quantities.map(q => ({ heir, q: asKept(heir, q) }))),
+    s => s.q,
+  );
   const letters = all.map(heir => lettersOf(heir.text));
   const words = statedIn(heirs);
   const missing: Quantity[] = [];
   for (const q of from.quantities) {
     if (isOne(q) || isElliptic(from, q)) continue;
-    const places = said.filter(s => states(s.q, q));
-    // A value of another thing states nothing of this one.
-    const misplaced = places.length > 0 ? misplacedValue(from, q, places, heirs, words) : undefined;
+    const groups = said.near(q).filter(group => states(group.q, q));
+    const count = groups.reduce((n, group) => n + group.all.length, 0);
+    // A value of another thing states nothing of this one; one that stands everywhere is no other thing's.
+    const misplaced =
+      count > 0 && count < MANY
+        ? misplacedValue(
+            from,
+            q,
+            groups.flatMap(g => g.all),
+            heirs,
+            words,
+          )
+        : undefined;
     if (misplaced) {
       const { to, ...loss } = misplaced;
       if (to === undefined) lost.push({ kind: 'quantity', ...loss });
       else changed.push({ ...loss, to });
-    } else if (places.length === 0 && !letters.some(text => text.includes(lettersOf(q.text)))) missing.push(q);
+    } else if (count === 0 && !letters.some(text => text.includes(lettersOf(q.text)))) missing.push(q);
   }
   if (missing.length === 0) return { lost, changed };
-  const fresh = heirs.flatMap(heir =>
-    heir.quantities.filter(q => !from.quantities.some(old => sameValue(q, old))).map(q => ({ heir, q })),
-  );
+  const before = valueIndex(from.quantities, q => q);
+  const fresh = heirs.flatMap(heir => heir.quantities.filter(q => !before.has(q)).map(q => ({ heir, q })));
   for (const { q, to } of changedValues(from, missing, fresh)) {
     const { text, start, end } = q;
     if (to) changed.push({ text, start, end, to: to.text });
@@ -136,6 +149,8 @@ function valuesOf(from: Reading, heirs: readonly Reading[], all: readonly Readin
   }
   return { lost, changed };
 }
+
+const MANY = 20;
 
 /** A text as a row of words between spaces, so that a phrase is found in it word by word: " grit 2 6 ". */
 const lettersOf = (text: string) =>
