@@ -18,7 +18,10 @@ import { bindingOf, clauseAt, roleAt } from './role.ts';
 
 /** What words left out, put in or exchanged do to a duty. */
 export function wordEvidence(from: Reading, to: Reading, hunks: readonly Hunk[]): Evidence[] {
-  return hunks.flatMap(hunk => ofHunk(from, to, hunk));
+  // "Never paint" for "do not paint", "shall never be" for "shall not be": the force of the clauses tells of it.
+  const said = hunks.filter(h => [...h.out, ...h.in].some(counts));
+  const isNot = said.length === 1 && isNever(from, said[0]!.out, to) && isNever(to, said[0]!.in, from);
+  return hunks.flatMap(hunk => (isNot && hunk === said[0] ? [] : ofHunk(from, to, hunk)));
 }
 
 /** The hunks without what merely moved, and without segments that are told of as wholes. */
@@ -129,6 +132,15 @@ function ofHunk(from: Reading, to: Reading, hunk: Hunk): Evidence[] {
   }
   return found;
 }
+
+/** Nothing, or "never" where it denies as "not" does, beside a text that denies as well. */
+const isNever = ({ tokens, clauses }: Reading, atoms: readonly Atom[], other: Reading) =>
+  other.clauses.some(c => c.force.negated) &&
+  atoms.filter(counts).every(({ first }) => {
+    const before = tokens[first - 1]?.low ?? '';
+    const denies = clauses.some(c => c.first === first) || /^(?:shall|must|should|may|can|will)$/.test(before);
+    return tokens[first]!.low === 'never' && denies;
+  });
 
 const isStated = (atoms: readonly Atom[], { quantities }: Reading) =>
   atoms.length > 0 && atoms.every(a => a.quantity && quantities.some(q => sameValue(q, a.quantity!)));
