@@ -70,7 +70,7 @@ export function retentionOf(
   const heirs = says.map(heir => joinedAs(heir, old));
   const all = [...heirs, ...context];
   const { lost: quantities, changed } = valuesOf(from, heirs, all);
-  for (const { to, ...place } of misplacedMaterials(from, heirs, statedIn(heirs))) {
+  for (const { to, ...place } of misplacedMaterials(from, heirs)) {
     if (to === undefined) quantities.push({ kind: 'material', ...place });
     else changed.push({ ...place, to });
   }
@@ -116,7 +116,6 @@ function valuesOf(from: Reading, heirs: readonly Reading[], all: readonly Readin
     s => s.q,
   );
   const letters = all.map(heir => lettersOf(heir.text));
-  const words = statedIn(heirs);
   const missing: Quantity[] = [];
   for (const q of from.quantities) {
     if (isOne(q) || isElliptic(from, q)) continue;
@@ -130,7 +129,7 @@ function valuesOf(from: Reading, heirs: readonly Reading[], all: readonly Readin
             q,
             groups.flatMap(g => g.all),
             heirs,
-            words,
+            statedIn(heirs),
           )
         : undefined;
     if (misplaced) {

@@ -4,6 +4,7 @@ import { sameValue } from '../quantities/same-value.ts';
 import type { Reading } from '../reading/reading.ts';
 import type { FreshValue } from './changed-values.ts';
 import { MATERIALS } from './named-things.ts';
+import { statedIn } from './stated-words.ts';
 
 /** Something that the heirs say of another thing than the old text did, and what they say in its place, if anything. */
 export interface Misplaced {
@@ -65,9 +66,9 @@ const isSide = ({ tokens }: Reading, { spanFirst, spanNext }: Quantity) =>
   [spanFirst - 1, spanNext].some(at => /^(?:by|x|×)$/.test(tokens[at]?.low ?? ''));
 
 /** Materials that stand beside another thing now: doors of oak and windows of pine, exchanged. */
-export function misplacedMaterials(from: Reading, heirs: readonly Reading[], stated: ReadonlySet<string>): Misplaced[] {
-  const places = materialsIn(from);
-  if (new Set(places.map(p => p.key)).size < 2) return [];
+export function misplacedMaterials(from: Reading, heirs: readonly Reading[]): Misplaced[] {
+  if (new Set(from.meanings.filter(m => MATERIALS.has(m))).size < 2) return [];
+  const [places, stated] = [materialsIn(from), statedIn(heirs)];
   const now = heirs.flatMap(heir => materialsIn(heir));
   return places.flatMap(({ key, at, words }): Misplaced[] => {
     const rivals = places.filter(p => p.key !== key).map(p => p.words);
