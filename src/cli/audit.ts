@@ -40,6 +40,8 @@ verdict  restored (put back), stated (an heir says it in other words) or dropped
 state    open, again (a text changed after it was settled), settled, decision (an edition-wide decision covers it),
          duty (a value changed: nothing is lost, but more or less is asked)
 
+A value, material or condition is stated only beside its own subject, and for the type of the old item: what an heir
+says "in villas" or "(in shops)" counts for those alone.
 A withdrawn item is covered by its reason. Exit code 1: done, and losses are open.`,
     )
     .action(async (from: string, to: string, options: AuditOptions, command: Command) => {

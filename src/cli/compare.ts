@@ -31,6 +31,8 @@ Examples:
 
 wording  same, editorial (capitals, punctuation, spelling, order of a list) or substantive
 duty     stricter, relaxed, same, mixed, or unclear where it has to be read from both texts
+type     "in villas …", "(600 mm in shops)": with a column type only what both texts say for that type is
+         compared; other types are known by standing in that column as well
 lost     what the old text states and the new one does not, joined by " | "
 evidence the words of both texts on which the duty rests, joined by " | "
 

@@ -2,9 +2,14 @@ import { joinEditions } from '../../src/crosswalk/joint.ts';
 import type { EditionIndex } from '../../src/model/edition.ts';
 import type { Item } from '../../src/model/item.ts';
 
-type Line = readonly [id: string, title: string, text: string];
+type Line = readonly [id: string, title: string, text: string, appliesTo?: readonly string[]];
 
-/** Two editions without parts or types, and links from old ids to new ones. */
+const TYPES = [
+  { id: 'villa', name: 'Villa' },
+  { id: 'shop', name: 'Shop' },
+];
+
+/** Two editions without parts, of villas and shops where an item says to which it applies, and links from old ids to new ones. */
 export function smallEditions(
   old: readonly Line[],
   now: readonly Line[],
@@ -27,7 +32,13 @@ export function smallEditions(
 }
 
 function edition(name: string, lines: readonly Line[]) {
-  const items = lines.map(([id, title, text]): Item => ({ id, number: id, level: 1, parent: null, title, text }));
+  const items = lines.map(
+    ([id, title, text, appliesTo]): Item => ({
+      ...{ id, number: id, level: 1, parent: null, title, text },
+      ...(appliesTo && { appliesTo }),
+    }),
+  );
+  const typed = lines.some(l => l[3] !== undefined);
   const index: EditionIndex = {
     header: { name, erratum: 0, replaces: null, dates: {}, state: 'published' },
     settings: {
@@ -36,7 +47,7 @@ function edition(name: string, lines: readonly Line[]) {
       levels: [{ name: 'Requirement', obliges: true }],
       fileLevel: 1,
       numbering: { levels: [{ style: 'decimal' }], numbersUnique: true },
-      installationTypes: [],
+      installationTypes: typed ? TYPES : [],
       withdrawalReasons: [],
     },
     entries: items.map(({ text, ...item }) => ({ ...item, hash: `${item.title} ${text}`, obliges: true })),

@@ -1,4 +1,5 @@
 import { type Comparison, compareTexts } from '../../content/compare-texts.ts';
+import { readerForType } from '../../content/reading/for-type.ts';
 import type { Duty, Wording } from '../../model/crosswalk.ts';
 import { tellEvidence } from '../../model/duty-evidence.ts';
 import { CatalogError } from '../../model/errors.ts';
@@ -9,7 +10,10 @@ import type { Ports } from '../ports/ports.ts';
 import { rowIdFindings } from './row-ids.ts';
 
 export interface PairsRequest {
-  /** csv with the columns `id`, `from_text` and `to_text`, optionally `type`. */
+  /**
+   * csv with the columns `id`, `from_text` and `to_text`, optionally `type`: then of both texts only what they say for it is
+   * compared. Other types are known by standing in that column as well.
+   */
   readonly pairs: string;
   readonly out?: string;
 }
@@ -43,9 +47,14 @@ export async function comparePairs(ports: Ports, { pairs: file, out }: PairsRequ
       { file, lacking },
     );
   }
+  const types = [...new Set(table.rows.map(({ cells }) => cells.get('type') ?? ''))].filter(Boolean);
+  const named = types.map(type => ({ id: type, name: type }));
+  const readers = new Map(types.map(type => [type, readerForType(type, named)]));
   const pairs = table.rows.map(({ cells }) => {
     const cell = (name: string) => cells.get(name) ?? '';
-    return { id: cell('id'), type: cell('type'), ...compareTexts(cell('from_text'), cell('to_text')) };
+    const forType = readers.get(cell('type'));
+    const [from, to] = ['from_text', 'to_text'].map(name => forType?.(cell(name)).text ?? cell(name));
+    return { id: cell('id'), type: cell('type'), ...compareTexts(from!, to!) };
   });
   const wording = { same: 0, editorial: 0, substantive: 0 };
   const duty = { same: 0, stricter: 0, relaxed: 0, mixed: 0, unclear: 0 };

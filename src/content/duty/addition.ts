@@ -22,6 +22,11 @@ export function addition(
   if (role === 'purpose') return { direction: isWhy(reading, at) ? 'same' : 'unclear', what: 'purpose added' };
   if (isExample(reading, at)) return { direction: 'same', what: 'example added' };
   if (words.every(w => w.key === 'onli')) return { direction: 'stricter', what: 'limit to "only" added' };
+  if (leadsSentence(reading, atoms)) {
+    return binding === 'permission'
+      ? { direction: 'stricter', what: 'limit of a permission added' }
+      : { direction: 'relaxed', what: 'limit of the scope added' };
+  }
   const joint = jointBeside(reading, atoms);
   // "daily, or more often where it smells"
   if (joint === 'or' && atoms[0]!.kind === 'joint' && isComparative(lowAt(reading, atoms[0]!.first + 1))) {
@@ -70,6 +75,23 @@ export function addition(
     ? { direction: 'relaxed', what: 'limit of the scope added' }
     : { direction: 'stricter', what: 'demand added' };
 }
+
+/** "In exposed sites, …", "In lofts and cellars the cable …": in front of all else stands where or for what the rest holds. */
+function leadsSentence(reading: Reading, atoms: readonly Atom[]): boolean {
+  const [first, next] = [atoms[0]!.first, atoms.at(-1)!.next];
+  const { tokens, tags, sentences } = reading;
+  if (!sentences.some(s => s.first === first) || !PLACING.test(tokens[first]!.low)) return false;
+  if (atoms.some(a => a.quantity || HOW.has(lowAt(reading, a.first)))) return false;
+  // "In case it rains" is a segment; "on request" and "for safety" say how and why.
+  const isPhrase = lowAt(reading, next) === ',' || tags[next] === 'DET';
+  return isPhrase && roleAt(reading, first) !== 'condition' && tokens[next - 1]!.low.length > 2;
+}
+
+const PLACING = /^(?:in|on|at|for|under|near|inside|outside|within|along|above|below|between)$/;
+const HOW = new Set(
+  `order addition accordance writing general particular case least most once all any every each safety reason reasons purpose this
+that these those it them turn advance principle request total detail fact short`.split(/\s+/),
+);
 
 const PUTTING = new Set(
   `keep kept store stored collect collected pack packed transport transported place placed put deliver delivered record recorded

@@ -9,6 +9,7 @@ import { dutyOfEvidence } from './evidence.ts';
 import { exchangedValues, exchangedWords } from './exchanged.ts';
 import { forceEvidence } from './force-evidence.ts';
 import { leftOut } from './left-out.ts';
+import { reachLeft } from './reach.ts';
 import { rewrittenEvidence } from './rewritten.ts';
 import { segmentEvidence, segmentsOnlyIn, turnedSegments } from './segment-evidence.ts';
 import { timesReplaced } from './times-replaced.ts';
@@ -69,6 +70,7 @@ function evidenceBetween(from: Reading, to: Reading): Evidence[] {
   // A value written otherwise is evidence too, and no reason to look no further.
   const isTold = evidence.some(e => e.direction !== 'same' || e.what.startsWith('example'));
   if (!isTold) evidence.push(...leftOut(from, to));
+  if (evidence.every(e => e.direction === 'same')) evidence.push(...reachLeft(from, to));
   return withoutIdleLimits(timesReplaced(from, to, evidence));
 }
 

@@ -1,8 +1,10 @@
 import type { Evidence } from '../../model/duty-evidence.ts';
 import type { Quantity } from '../quantities/quantities.ts';
 import { sameValue } from '../quantities/same-value.ts';
+import { type ValueIndex, valueIndex } from '../quantities/value-index.ts';
 import { type Reading, said } from '../reading/reading.ts';
 import type { Atom, Hunk } from './atoms.ts';
+import { aboutValue, apart, common, wordsIn } from './subjects.ts';
 
 /**
  * Two words that changed places, each now said of what the other was said of. All words are still there, so nothing else
@@ -44,8 +46,9 @@ const partedByWords = ({ meanings }: Reading, a: Atom, b: Atom) => meanings.slic
  *   old: lap 150 mm, fixings at 75 mm        new: fixings at 150 mm, lap 75 mm
  */
 export function exchangedValues(from: Reading, to: Reading): Evidence[] {
-  const pairs = exchangedPairs(from, to);
-  if (pairs.length === 0) return from.quantities.flatMap(q => movedValue(from, to, q) ?? []);
+  const [before, after] = [from, to].map(r => valueIndex(r.quantities, q => q)) as [Values, Values];
+  const pairs = exchangedPairs(from, to, after);
+  if (pairs.length === 0) return from.quantities.flatMap(q => movedValue(from, to, q, before, after) ?? []);
   return pairs.map(({ a, b, x, y }) => ({
     direction: 'mixed',
     what: 'values changed places',
@@ -54,33 +57,30 @@ export function exchangedValues(from: Reading, to: Reading): Evidence[] {
   }));
 }
 
+type Values = ValueIndex<Quantity>;
+
 /** A value whose phrase shares no word with the old one, while both texts speak of both phrases elsewhere. */
-function movedValue(from: Reading, to: Reading, q: Quantity): Evidence | undefined {
-  const same = to.quantities.filter(o => sameValue(o, q));
-  const [x] = same;
-  if (!x || same.length > 1 || from.quantities.filter(o => sameValue(o, q)).length > 1) return undefined;
-  const [old, now] = [about(from, q), about(to, x)];
+function movedValue(from: Reading, to: Reading, q: Quantity, before: Values, after: Values): Evidence | undefined {
+  const x = after.only(q);
+  if (!x || !before.only(q)) return undefined;
+  const [old, now] = [aboutValue(from, q), aboutValue(to, x)];
   if (old.size === 0 || now.size === 0 || common(old, now) > 0) return undefined;
-  const isElsewhere = (words: ReadonlySet<string>, reading: Reading) =>
-    [...words].every(w => reading.meanings.includes(w));
+  const isElsewhere = (words: ReadonlySet<string>, reading: Reading) => [...words].every(w => wordsIn(reading).has(w));
   if (!isElsewhere(old, to) || !isElsewhere(now, from)) return undefined;
   return { direction: 'unclear', what: 'value moved to another thing', from: q.text, to: x.text };
 }
 
 /** Old values `a` and `b`, which stand at `x` and `y` now: `x` says of the subject of `b` what `a` said of its own. */
-function exchangedPairs(from: Reading, to: Reading) {
+function exchangedPairs(from: Reading, to: Reading, after: Values) {
   const found: { a: Quantity; b: Quantity; x: Quantity; y: Quantity }[] = [];
-  const now = (q: Quantity) => {
-    const all = to.quantities.filter(o => sameValue(o, q));
-    return all.length === 1 ? all[0] : undefined;
-  };
+  const now = after.only;
   for (const [i, a] of from.quantities.entries()) {
     for (const b of from.quantities.slice(i + 1, i + 1 + NEAR)) {
       if (a.dimension !== b.dimension || sameValue(a, b)) continue;
       const [x, y] = [now(a), now(b)];
       if (!x || !y) continue;
-      const [ofA, ofB] = apart(about(from, a), about(from, b));
-      const [ofX, ofY] = apart(about(to, x), about(to, y));
+      const [ofA, ofB] = apart(aboutValue(from, a), aboutValue(from, b));
+      const [ofX, ofY] = apart(aboutValue(to, x), aboutValue(to, y));
       const straight = common(ofA, ofX) + common(ofB, ofY);
       const crossed = common(ofA, ofY) + common(ofB, ofX);
       if (crossed > straight && common(ofA, ofY) > 0 && common(ofB, ofX) > 0) found.push({ a, b, x, y });
@@ -91,23 +91,3 @@ function exchangedPairs(from: Reading, to: Reading) {
 
 /** A value is compared with so many behind it; a table written as one sentence would be read once for each pair. */
 const NEAR = 6;
-const REACH = 10;
-
-/** The words of the phrase that holds a value: up to the next value, joint or mark on both sides. */
-function about({ tokens, meanings, quantities }: Reading, q: Quantity): Set<string> {
-  const ends = (at: number) =>
-    tokens[at] === undefined ||
-    /^(?:,|;|\.|:|and|but|or)$/.test(tokens[at]!.low) ||
-    quantities.some(o => o !== q && at >= o.spanFirst && at < o.spanNext);
-  let [first, next] = [q.spanFirst, q.spanNext];
-  while (!ends(first - 1) && q.spanFirst - first < REACH) first--;
-  while (!ends(next) && next - q.spanNext < REACH) next++;
-  return new Set(meanings.slice(first, next).filter(Boolean));
-}
-
-/** Without the words that both have: "pipe" tells no flow pipe from a return pipe. */
-function apart(a: ReadonlySet<string>, b: ReadonlySet<string>): [Set<string>, Set<string>] {
-  return [new Set([...a].filter(w => !b.has(w))), new Set([...b].filter(w => !a.has(w)))];
-}
-
-const common = (a: ReadonlySet<string>, b: ReadonlySet<string>) => [...a].filter(w => b.has(w)).length;

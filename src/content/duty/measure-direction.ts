@@ -14,9 +14,7 @@ const WORSE = stems(
 const FALLS = stems('fall slope gradient pitch incline drain');
 const BETWEEN = stems('spacing spaced centre centres center interval intervals pitch');
 const DEPTHS = stems('depth deep bury buried cover overlap lap embed embedment penetration penetrate');
-const STRENGTHS = stems(
-  'rate rated rating carry carries bear withstand resist capacity strength support hold tighten torque',
-);
+const STRENGTHS = stems('rate rated rating carry carries bear withstand resist capacity strength support hold');
 const TESTED = stems('test check inspect sample survey examine measure verify calibrate audit review');
 const HEATING = stems('heat hot boil cook warm wash reheat sterilize pasteurize');
 const COOLING = stems('cool chill freeze frozen refrigerate cold evacuate vacuum');
@@ -62,7 +60,8 @@ function directionOf(from: Reading, a: Quantity, to: Reading, b: Quantity): Duty
     const turned =
       reaches(to, b, role) || (a.open && b.open && role === 'duty' && roleAt(from, a.first) === 'condition')
         ? binding !== 'permission'
-        : (binding === 'ban' && role === 'duty' && !isDenied(b)) || spans(to, b);
+        : // "not … in wind above 10 m/s" is read as at most 10 m/s: the ban is in the bound already.
+          (binding === 'ban' && role === 'duty' && !b.denied) || spans(to, b);
     return narrower !== turned ? 'stricter' : 'relaxed';
   }
   const more = moreIsStricter(from, a, role) ?? moreIsStricter(to, b, role);
@@ -103,11 +102,6 @@ function reaches(reading: Reading, q: Quantity, role: Role): boolean {
   return role === 'duty' && (tag === 'NOUN' || tag === 'PROPN') && !usesObject(reading, q.spanFirst);
 }
 
-/** "not … in wind above 10 m/s" is read as at most 10 m/s: the ban is in the bound already. */
-const isDenied = ({ text, comparator }: Quantity) =>
-  (comparator === 'max' && /^(?:above|over|more|greater|higher|beyond)\b/i.test(text)) ||
-  (comparator === 'min' && /^(?:below|under|less|lower|fewer)\b/i.test(text));
-
 /** "up to 24 hours before arrival", "no later than 3 days before": the more, the earlier it has to be. */
 const isLead = ({ tokens }: Reading, q: Quantity) =>
   q.dimension === 'second1' &&
@@ -132,8 +126,11 @@ function nearby(reading: Reading, q: Quantity): string[] {
   const clause = clauseAt(reading, q.first);
   const [first, next] = [Math.max(clause?.first ?? 0, q.spanFirst - 8), Math.min(clause?.next ?? 0, q.spanNext + 4)];
   const words = reading.tokens.slice(first, next).map(t => base(t.low));
-  // "carry 80 kg without visible sag"
-  const without = words.indexOf('without', q.spanNext - first);
+  // "carry 80 kg without visible sag", "hold for 10 minutes with no loss"
+  const from = q.spanNext - first;
+  const without = words.findIndex(
+    (w, at) => at >= from && (w === 'without' || (w === 'with' && /^(?:no|nothing|zero)$/.test(words[at + 1] ?? ''))),
+  );
   return without < 0 ? words : words.slice(0, without);
 }
 
@@ -158,6 +155,11 @@ function moreIsStricter(reading: Reading, q: Quantity, role: Role): boolean | un
   // "expire after 30 minutes"
   if (time && before === 'after' && role !== 'condition' && (has(ENDING) || has(UPKEEP))) return false;
   if (time && role === 'timing' && before === 'for' && has(LASTING)) return true;
+  // "not loaded until 7 days after casting"
+  if (time && role === 'timing' && /^(?:until|till)$/.test(before)) {
+    const binding = bindingOf(reading, clauseAt(reading, q.first));
+    return binding === 'ban' ? true : undefined;
+  }
   if (
     role === 'condition' ||
     role === 'timing' ||
@@ -167,6 +169,8 @@ function moreIsStricter(reading: Reading, q: Quantity, role: Role): boolean | un
   }
   if (time) return before === 'for' || has(LASTING) ? true : undefined;
   if (q.dimension === 'times') return true;
+  // "3 parts of sand to 1 of cement": another mix, and no more of anything.
+  if (q.dimension === 'count' && /^(?:parts?|volumes?|measures?)$/.test(behind[0] ?? '')) return undefined;
   if (q.dimension === 'count')
     return role !== 'scope' || q.first === clauseAt(reading, q.first)?.first ? true : undefined;
   if (q.dimension.includes('kelvin'))

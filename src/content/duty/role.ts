@@ -1,3 +1,4 @@
+import type { Quantity } from '../quantities/quantities.ts';
 import type { Clause, Reading } from '../reading/reading.ts';
 
 /**
@@ -41,15 +42,21 @@ function isNamePart({ tags }: Reading, { force, predicate }: Clause, at: number)
   return force.at !== undefined && at > predicate + 1 && /^(?:NOUN|PROPN)$/.test(tags[at + 1] ?? '');
 }
 
-/** "shall not be less than" denies no deed but sets a bound. */
+/** "shall not be less than", "shall not fall below" deny no deed but set a bound. */
 export function isBound(reading: Reading, clause: Clause): boolean {
   const { tokens, quantities } = reading;
+  const own = quantities.filter(
+    q => q.first >= clause.first && q.first < clause.next && q.comparator !== 'exact' && q.kind !== 'interval',
+  );
+  const holdsDenial = (q: Quantity) =>
+    q.denied && clause.main.includes(q.spanFirst) && DENIAL.test(tokens[q.spanFirst]!.low);
   return (
-    quantities.some(
-      q => q.first >= clause.first && q.first < clause.next && q.comparator !== 'exact' && q.kind !== 'interval',
-    ) && clause.main.some(at => /^(than|exceed|exceeds|exceeding|within)$/.test(tokens[at]!.low))
+    own.some(holdsDenial) ||
+    (own.length > 0 && clause.main.some(at => /^(than|exceed|exceeds|exceeding|within)$/.test(tokens[at]!.low)))
   );
 }
+
+const DENIAL = /^(?:not|never|cannot)$|n't$/;
 
 export function roleAt(reading: Reading, at: number): Role {
   const segment = reading.segments.find(s => at >= s.first && at < s.next);

@@ -67,13 +67,23 @@ function told(reading: Reading, sentence: Stretch, how: 'added' | 'dropped'): Ev
       ? { direction: 'same', what: 'explanation added', from: '', to: words }
       : { direction: 'same', what: 'explanation dropped', from: words, to: '' };
   }
-  const permits = bindingOf(reading, clauseAt(reading, sentence.first)) === 'permission';
+  const permits = bindingOf(reading, clauseAt(reading, sentence.first)) === 'permission' || isEnough(reading, sentence);
   const direction = permits ? 'relaxed' : 'stricter';
   const words = said(reading, sentence);
   return how === 'added'
     ? { direction, what: 'sentence added', from: '', to: words }
     : { direction: opposite(direction), what: 'sentence dropped', from: words, to: '' };
 }
+
+/** "On sloping sites 75 mm is enough" lets less do. */
+const isEnough = ({ tokens }: Reading, { first, next }: Stretch) =>
+  tokens
+    .slice(first, next)
+    .some(
+      ({ low }, at, own) =>
+        /^suffices?$/.test(low) ||
+        (/^(?:enough|sufficient)$/.test(low) && /^(?:is|are|be)$/.test(own[at - 1]?.low ?? '')),
+    );
 
 /** "This prevents breakage of the wax." says why. */
 const explains = ({ tokens }: Reading, { first }: Stretch) =>

@@ -13,23 +13,15 @@ import { opposite } from './evidence.ts';
 import { hedgeChanged } from './hedges.ts';
 import { jointBeside, lowAt } from './joints.ts';
 import { measureDirection } from './measure-direction.ts';
+import { reachChanged } from './reach.ts';
 import { bindingOf, clauseAt, roleAt } from './role.ts';
-
-/** How many of the things a word takes in. */
-const REACH: Readonly<Record<string, number>> = {
-  one: 1,
-  single: 1,
-  either: 1,
-  both: 3,
-  all: 3,
-  each: 3,
-  every: 3,
-  any: 3,
-};
 
 /** What words left out, put in or exchanged do to a duty. */
 export function wordEvidence(from: Reading, to: Reading, hunks: readonly Hunk[]): Evidence[] {
-  return hunks.flatMap(hunk => ofHunk(from, to, hunk));
+  // "Never paint" for "do not paint", "shall never be" for "shall not be": the force of the clauses tells of it.
+  const said = hunks.filter(h => [...h.out, ...h.in].some(counts));
+  const isNot = said.length === 1 && isNever(from, said[0]!.out, to) && isNever(to, said[0]!.in, from);
+  return hunks.flatMap(hunk => (isNot && hunk === said[0] ? [] : ofHunk(from, to, hunk)));
 }
 
 /** The hunks without what merely moved, and without segments that are told of as wholes. */
@@ -141,6 +133,15 @@ function ofHunk(from: Reading, to: Reading, hunk: Hunk): Evidence[] {
   return found;
 }
 
+/** Nothing, or "never" where it denies as "not" does, beside a text that denies as well. */
+const isNever = ({ tokens, clauses }: Reading, atoms: readonly Atom[], other: Reading) =>
+  other.clauses.some(c => c.force.negated) &&
+  atoms.filter(counts).every(({ first }) => {
+    const before = tokens[first - 1]?.low ?? '';
+    const denies = clauses.some(c => c.first === first) || /^(?:shall|must|should|may|can|will)$/.test(before);
+    return tokens[first]!.low === 'never' && denies;
+  });
+
 const isStated = (atoms: readonly Atom[], { quantities }: Reading) =>
   atoms.length > 0 && atoms.every(a => a.quantity && quantities.some(q => sameValue(q, a.quantity!)));
 
@@ -204,27 +205,6 @@ function isOwnSentence(reading: Reading, other: Reading, atoms: readonly Atom[])
   const isVerb = (at: number) => at !== first && reading.tags[at] === 'VERB';
   for (let at = sentence.first; at < sentence.next; at++) if (isVerb(at)) return false;
   return true;
-}
-
-function reachChanged(from: Reading, to: Reading, out: readonly Atom[], come: readonly Atom[]): Evidence | undefined {
-  const reachIn = (reading: Reading, atoms: readonly Atom[]) => {
-    const lows = atoms.flatMap(a => reading.tokens.slice(a.first, a.next).map(t => t.low));
-    // "at either end" = "at each end"
-    const twoSided = /^(end|ends|side|sides|face|edge|direction)$/.test(lowAt(reading, atoms.at(-1)?.next ?? 0));
-    if (twoSided && lows.join() === 'either') return REACH.each;
-    const known = lows.filter(low => Object.hasOwn(REACH, low));
-    return known.length === 1 && lows.length <= 2 ? REACH[known[0]!] : undefined;
-  };
-  const [before, after] = [reachIn(from, out), reachIn(to, come)];
-  if (before === undefined || after === undefined || before === after) return undefined;
-  const direction: Duty = after > before ? 'stricter' : 'relaxed';
-  const permits = bindingOf(to, clauseAt(to, come[0]!.first)) === 'permission';
-  return {
-    direction: permits ? opposite(direction) : direction,
-    what: 'reach changed',
-    from: phrase(from, out),
-    to: phrase(to, come),
-  };
 }
 
 /** "at permanent workplaces" for "at all workplaces", or the other way about: one kind of them, or all. */

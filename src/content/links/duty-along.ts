@@ -7,18 +7,21 @@ import { dutyOfEvidence } from '../duty/evidence.ts';
 import { isEmptyWord } from '../reading/empty-words.ts';
 import { meaning } from '../reading/meaning.ts';
 import type { PairLink, Texts } from './marks.ts';
+import { readersOf } from './type-readers.ts';
 
 /**
  * What a link asks more or less of an installation type. All old items that share heirs with this one for the type stand
  * against all those heirs: one part of a split alone would seem to relax, one source of a merge alone to tighten. Of what
- * they show together, a link is told what rests on its own old item's words, or on words that none of them had.
+ * they show together, a link is told what rests on its own old item's words, or on words that none of them had. What they
+ * say for other types by name is no part of this one's duty.
  */
 export function dutyAlong(joint: Joint, link: PairLink, type: TypeId | undefined, texts: Texts): DutyVerdict {
   const [olds, news] = together(joint, link, type);
   const from = olds.map(id => texts.from(id) ?? twin(joint, id, texts));
   const to = news.map(id => texts.to(id) ?? oldTwin(joint, id, texts));
   if (from.some(i => !i) || to.some(i => !i)) return toBeRead('a text could not be read');
-  const verdict = dutyOfItems(from as Item[], to as Item[]);
+  const forType = type === undefined ? (item: Item) => item : readersOf(joint).itemFor(type);
+  const verdict = dutyOfItems((from as Item[]).map(forType), (to as Item[]).map(forType));
   return olds.length === 1 ? verdict : ofItem(verdict, from[olds.indexOf(link.from)]!);
 }
 

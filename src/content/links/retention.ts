@@ -3,9 +3,11 @@ import type { Link } from '../../model/crosswalk.ts';
 import type { Item, ItemId, TypeId } from '../../model/item.ts';
 import { type Changed, type Lost, retentionOf } from '../lost/lost.ts';
 import { sentenceIsGone } from '../lost/sentence-gone.ts';
+import type { TypedText } from '../reading/for-type.ts';
 import { type Reading, readText } from '../reading/reading.ts';
 import { dutyAlong } from './duty-along.ts';
 import { isPair } from './marks.ts';
+import { type Readers, readersOf } from './type-readers.ts';
 
 /** A loss of one old item for some installation types. */
 export interface ItemLoss extends Lost {
@@ -44,6 +46,7 @@ export function askedBy(item: Item): string {
 /** What each old item with a text says, and whether its heirs state it, per set of heirs and installation types. */
 export function retentionBetween(joint: Joint, texts: BothTexts): Retention[] {
   const readings = new Map<string, Reading>();
+  const readers = readersOf(joint);
   const read = (text: string) => {
     const known = readings.get(text) ?? readText(text);
     readings.set(text, known);
@@ -52,7 +55,7 @@ export function retentionBetween(joint: Joint, texts: BothTexts): Retention[] {
   return joint.from.entries.flatMap(entry => {
     const item = texts.from(entry.id);
     const asked = item ? askedBy(item) : '';
-    return asked === '' ? [] : ofItem(joint, entry.id, asked, texts, read);
+    return asked === '' ? [] : ofItem(joint, entry.id, asked, texts, read, readers);
   });
 }
 
@@ -62,36 +65,63 @@ function ofItem(
   asked: string,
   texts: BothTexts,
   read: (text: string) => Reading,
+  readers: Readers,
 ): Retention[] {
   const leaving = joint.leaving(id);
-  return groupsOf(joint, id, leaving).map(({ types, links, ended }) => {
+  return groupsOf(joint, id, leaving).flatMap(({ types, links, ended }): Retention[] => {
     const heirs = links.map(l => l.to!);
     if (heirs.length === 0) {
       const reason = ended?.reason;
       const fate = ended ? 'withdrawn' : 'ends';
-      return { item: id, types, fate, heirs, ...(reason && { reason }), lost: [], changed: [] };
+      return [{ item: id, types, fate, heirs, ...(reason && { reason }), lost: [], changed: [] }];
     }
     const own = joint.old.get(id)!.hash;
     if (heirs.some(h => joint.new.get(h)!.hash === own)) {
-      return { item: id, types, fate: 'goes-on', heirs, lost: [], changed: [] };
+      return [{ item: id, types, fate: 'goes-on', heirs, lost: [], changed: [] }];
     }
-    const from = read(asked);
-    const says = heirs.map(h => read(saidBy(joint, h, texts)));
-    const context = [...heirs.flatMap(h => inheritedBy(joint, h, texts)), typeNames(joint, types)].map(read);
-    // What the crosswalk calls dropped must not be called kept here, so the same comparison is asked.
-    const evidence = links.filter(isPair).flatMap(link => dutyAlong(joint, link, types[0], texts).evidence);
-    const { lost, changed } = retentionOf(from, says, context, evidence);
+    const said = heirs.map(h => saidBy(joint, h, texts));
+    const above = heirs.flatMap(h => inheritedBy(joint, h, texts));
     const decision = links.find(l => l.decision !== undefined)?.decision;
-    const covered = (loss: Lost) => decision !== undefined && sentenceIsGone(from, loss.start, [...says, ...context]);
-    return {
-      item: id,
-      types,
-      fate: 'goes-on',
-      heirs,
-      lost: lost.map(l => (covered(l) ? { ...l, decision: decision! } : l)),
-      changed,
+    const goesOn = (of: readonly TypeId[], forType: (text: string) => TypedText): Retention => {
+      const from = read(forType(asked).inPlace);
+      const [says, context] = [
+        said.map(text => read(forType(text).text)),
+        [...above.map(text => forType(text).text), typeNames(joint, types)].map(read),
+      ];
+      // What the crosswalk calls dropped must not be called kept here, so the same comparison is asked.
+      const evidence = links.filter(isPair).flatMap(link => dutyAlong(joint, link, of[0], texts).evidence);
+      const { lost, changed } = retentionOf(from, says, context, evidence);
+      const covered = (loss: Lost) => decision !== undefined && sentenceIsGone(from, loss.start, [...says, ...context]);
+      return {
+        item: id,
+        types: of,
+        fate: 'goes-on',
+        heirs,
+        lost: lost.map(l => (covered(l) ? { ...inOneRun(l), decision: decision! } : inOneRun(l))),
+        changed: changed.map(inOneRun),
+      };
     };
+    const isTyped = types.length > 0 && [asked, ...said, ...above].some(readers.namesTypes);
+    if (!isTyped) return [goesOn(types, text => ({ text, inPlace: text }))];
+    return alike(types.map(type => goesOn([type], readers.forType(type))));
   });
+}
+
+/** What a value of the type's own was left without has blanks in place of what others are told. */
+const inOneRun = <T extends { readonly text: string }>(l: T): T => ({
+  ...l,
+  text: l.text.replace(/ {2,}/g, ' ').trim(),
+});
+
+/** Types of which the heirs say the same stand together again. */
+function alike(each: readonly Retention[]): Retention[] {
+  const groups = new Map<string, Retention>();
+  for (const one of each) {
+    const key = JSON.stringify([one.lost, one.changed]);
+    const group = groups.get(key);
+    groups.set(key, group ? { ...group, types: [...group.types, ...one.types] } : one);
+  }
+  return [...groups.values()];
 }
 
 /** What an item applies to is asked of its types, not of its words: "gutters in apartment courts". */

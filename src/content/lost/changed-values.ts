@@ -17,6 +17,8 @@ export function changedValues(
   missing: readonly Quantity[],
   fresh: readonly FreshValue[],
 ): { readonly q: Quantity; readonly to?: Quantity }[] {
+  // Tables of a thousand values each: which stands for which is not to be told from the words around.
+  if (missing.length * fresh.length > MOST) return missing.map(q => ({ q }));
   const pairs = missing.flatMap((q, at) =>
     fresh
       .map((f, index) => ({ at, index, likeness: likeness(from, q, f) }))
@@ -32,9 +34,11 @@ export function changedValues(
   return missing.map((q, at) => ({ q, ...(taken.has(at) ? { to: taken.get(at)! } : {}) }));
 }
 
+const MOST = 250_000;
+
 /** Less than this, and two values of one dimension are of different things. */
 const LEAST = 0.2;
-const REACH = 8;
+const REACH = 10;
 
 /**
  * Share of the words around the old value that stand around the new one, or of its sentence in the new one's sentence;

@@ -94,8 +94,11 @@ function isCutFrom(
 }
 
 /** Neither a word of part and measure that a shorter text does without, nor what only holds others together. */
-const tells = ({ tags }: Reading, { key, first }: Atom): boolean =>
-  !LIGHT.has(key) && !PARTICLES.has(key) && /^(?:NOUN|PROPN|VERB|ADJ|ADV|NUM)$/.test(tags[first]!);
+const tells = ({ tags, tokens }: Reading, { key, first }: Atom): boolean =>
+  tokens[first]!.low !== 'never' &&
+  !LIGHT.has(key) &&
+  !PARTICLES.has(key) &&
+  /^(?:NOUN|PROPN|VERB|ADJ|ADV|NUM)$/.test(tags[first]!);
 
 const isNoun = ({ tags }: Reading, { first }: Atom) => /^(?:NOUN|PROPN)$/.test(tags[first]!);
 

@@ -1,7 +1,10 @@
+import { standsBesideAnother } from '../duty/subjects.ts';
 import type { Quantity } from '../quantities/quantities.ts';
 import { type Reading, said } from '../reading/reading.ts';
 import type { Segment } from '../reading/segments.ts';
+import type { Stretch } from '../reading/sentences.ts';
 import type { Lost } from './lost.ts';
+import { wordsOutside } from './misplaced.ts';
 import { statedIn } from './stated-words.ts';
 
 const MODALS = new Set('shall must should may can will'.split(' '));
@@ -33,7 +36,8 @@ export function lostSegments(from: Reading, heirs: readonly Reading[], kept: (q:
     const together = values + Math.max(0, ...sentences.map(s => words.filter(w => s.has(w)).length));
     // Without any word of exception in the heirs, its words alone make no exception.
     const unsaid = kind === 'exception' && !excepting && known < size;
-    if (size === 0 || (!unsaid && known >= size / 2 && together >= size / 3)) return [];
+    const isKept = !unsaid && known >= size / 2 && together >= size / 3;
+    if (size === 0 || (isKept && !isOfAnother(from, stretch, words, heirs))) return [];
     // "if it does so" names nothing of its own.
     const names =
       inner.length > 0 ||
@@ -53,6 +57,18 @@ function ownEnd({ tokens }: Reading, { first, next, opener }: Segment): number {
     if (/^(and|but|or)$/.test(tokens[at]!.low) && MODALS.has(tokens[at + 1]!.low)) return at;
   }
   return next;
+}
+
+/** "Lock the hatch at frost. Drain the pipe in rain." where the old text had it the other way about. */
+function isOfAnother(from: Reading, stretch: Stretch, words: readonly string[], heirs: readonly Reading[]): boolean {
+  if (words.length === 0 || from.sentences.length < 2) return false;
+  const place = from.sentences.find(s => s.next > stretch.first);
+  // Sentences without a condition of their own may have taken it as well; only where two have, one stands for the other.
+  const rivals = from.segments
+    .filter(x => x.kind === 'condition' && from.sentences.find(s => s.next > x.first) !== place)
+    .map(x => wordsOutside(from, x.first, x.next));
+  const now = heirs.flatMap(statedBySentence).filter(sentence => words.every(w => sentence.has(w)));
+  return standsBesideAnother(wordsOutside(from, stretch.first, stretch.next), rivals, now, statedIn(heirs));
 }
 
 function statedBySentence(heir: Reading): Set<string>[] {

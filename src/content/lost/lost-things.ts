@@ -1,10 +1,10 @@
 import { type Atom, alignAtoms, atomsOf } from '../duty/atoms.ts';
 import { isForceWord } from '../reading/force.ts';
 import { LIGHT } from '../reading/light-words.ts';
-import { meaning } from '../reading/meaning.ts';
 import { PLAIN } from '../reading/plain-verbs.ts';
 import { type Reading, said } from '../reading/reading.ts';
 import type { Lost } from './lost.ts';
+import { DOCUMENTS, MATERIALS } from './named-things.ts';
 import { statedIn } from './stated-words.ts';
 
 /** Runs of words that no heir says, where an heir has no words of its own in their place that could say the same. */
@@ -187,24 +187,6 @@ function isGrown(key: string, stated: ReadonlySet<string>): boolean {
     for (const other of stated) if (other.length <= key.length + 5 && other.startsWith(key)) return true;
   return false;
 }
-
-/** Papers that somebody has to write, keep or show: a "cleaning plan" that goes on as "cleaning" is lost. */
-const DOCUMENTS = new Set(
-  `drawing certificate record log logbook diary plan policy procedure report register manual statement receipt ticket photograph
-agreement schedule inventory documentation list sheet checklist permit licence approval notice invoice letter warranty guarantee`
-    .split(/\s+/)
-    .map(meaning),
-);
-
-/** Materials of many trades by their plain names. */
-const MATERIALS = new Set(
-  `steel iron copper brass bronze zinc aluminium tin gold silver timber wood oak pine plywood hardboard plastic polythene polypropylene
-rubber neoprene glass stone granite slate marble sand gravel clay concrete cement mortar grout plaster gypsum brick tile asphalt bitumen
-felt geotextile membrane wool cotton linen leather cardboard foam silicone resin epoxy enamel porcelain ceramic paint primer varnish
-sealant adhesive glue grease solder oil fuel bleach detergent soap alcohol chlorine mulch turf topsoil peat compost straw`
-    .split(/\s+/)
-    .map(meaning),
-);
 
 /** A noun, name, number, adjective, or a participle before its noun; not a verb. */
 export function isThing({ tags, tokens, clauses }: Reading, atom: Atom): boolean {

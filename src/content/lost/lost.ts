@@ -2,6 +2,7 @@ import type { Evidence } from '../../model/duty-evidence.ts';
 import { compareDuty } from '../duty/compare-duty.ts';
 import type { Quantity } from '../quantities/quantities.ts';
 import { sameValue } from '../quantities/same-value.ts';
+import { valueIndex } from '../quantities/value-index.ts';
 import { joinedAs } from '../reading/compounds.ts';
 import { type Reading, readText } from '../reading/reading.ts';
 import type { Reference } from '../reading/references.ts';
@@ -11,6 +12,8 @@ import { cutOut } from './lost-runs.ts';
 import { lostSegments } from './lost-segments.ts';
 import { withDropped } from './lost-sentences.ts';
 import { lostThings } from './lost-things.ts';
+import { misplacedMaterials, misplacedValue } from './misplaced.ts';
+import { statedIn } from './stated-words.ts';
 
 /** Something that an old text says and none of its heirs does, in the old text's words. */
 export interface Lost {
@@ -67,6 +70,10 @@ export function retentionOf(
   const heirs = says.map(heir => joinedAs(heir, old));
   const all = [...heirs, ...context];
   const { lost: quantities, changed } = valuesOf(from, heirs, all);
+  for (const { to, ...place } of misplacedMaterials(from, heirs)) {
+    if (to === undefined) quantities.push({ kind: 'material', ...place });
+    else changed.push({ ...place, to });
+  }
   const segments = lostSegments(from, all, q => !quantities.some(l => l.start === q.start));
   const alone = [...quantities, ...lostReferences(from, all)].filter(l => !segments.some(s => within(l, s)));
   const found = [...alone, ...segments];
@@ -101,21 +108,39 @@ const within = (a: { start: number; end: number }, b: { start: number; end: numb
   a.start >= b.start && a.end <= b.end;
 
 function valuesOf(from: Reading, heirs: readonly Reading[], all: readonly Reading[]) {
-  const stated = all.flatMap(heir => heir.quantities.map(q => asKept(heir, q)));
-  const letters = all.map(heir => lettersOf(heir.text));
-  const missing = from.quantities.filter(
-    q =>
-      !isOne(q) &&
-      !isElliptic(from, q) &&
-      !stated.some(s => states(s, q)) &&
-      !letters.some(text => text.includes(lettersOf(q.text))),
-  );
   const lost: Lost[] = [];
   const changed: Changed[] = [];
-  if (missing.length === 0) return { lost, changed };
-  const fresh = heirs.flatMap(heir =>
-    heir.quantities.filter(q => !from.quantities.some(old => sameValue(q, old))).map(q => ({ heir, q })),
+  if (from.quantities.length === 0) return { lost, changed };
+  const said = valueIndex(
+    all.flatMap(heir => heir.quantities.map(q => ({ heir, q: asKept(heir, q) }))),
+    s => s.q,
   );
+  const letters = all.map(heir => lettersOf(heir.text));
+  const missing: Quantity[] = [];
+  for (const q of from.quantities) {
+    if (isOne(q) || isElliptic(from, q)) continue;
+    const groups = said.near(q).filter(group => states(group.q, q));
+    const count = groups.reduce((n, group) => n + group.all.length, 0);
+    // A value of another thing states nothing of this one; one that stands everywhere is no other thing's.
+    const misplaced =
+      count > 0 && count < MANY
+        ? misplacedValue(
+            from,
+            q,
+            groups.flatMap(g => g.all),
+            heirs,
+            statedIn(heirs),
+          )
+        : undefined;
+    if (misplaced) {
+      const { to, ...loss } = misplaced;
+      if (to === undefined) lost.push({ kind: 'quantity', ...loss });
+      else changed.push({ ...loss, to });
+    } else if (count === 0 && !letters.some(text => text.includes(lettersOf(q.text)))) missing.push(q);
+  }
+  if (missing.length === 0) return { lost, changed };
+  const before = valueIndex(from.quantities, q => q);
+  const fresh = heirs.flatMap(heir => heir.quantities.filter(q => !before.has(q)).map(q => ({ heir, q })));
   for (const { q, to } of changedValues(from, missing, fresh)) {
     const { text, start, end } = q;
     if (to) changed.push({ text, start, end, to: to.text });
@@ -123,6 +148,8 @@ function valuesOf(from: Reading, heirs: readonly Reading[], all: readonly Readin
   }
   return { lost, changed };
 }
+
+const MANY = 20;
 
 /** A text as a row of words between spaces, so that a phrase is found in it word by word: " grit 2 6 ". */
 const lettersOf = (text: string) =>
@@ -151,10 +178,12 @@ function asKept({ tokens }: Reading, q: Quantity): Quantity {
 function states(heir: Quantity, old: Quantity): boolean {
   if (sameValue(heir, old)) return true;
   const counted = (q: Quantity) => (q.dimension === 'times' ? 'count' : q.dimension);
-  if (counted(heir) !== counted(old) || isRange(heir) !== isRange(old)) return false;
+  if (counted(heir) !== counted(old)) return false;
+  // "100 to 150 mm" is at least 100 mm and at most 150 mm.
+  if (isRange(heir) && !isRange(old)) return met(old) ? false : near(heir.low, old.low) || near(heir.high, old.high);
+  if (isRange(heir) !== isRange(old)) return false;
   const [now, was] = [figure(heir), figure(old)];
-  if (Math.abs(now - was) > 1e-4 * Math.max(Math.abs(now), Math.abs(was))) return false;
-  const met = (q: Quantity) => q.low === q.high || q.kind === 'interval' || q.kind === 'tolerance';
+  if (!near(now, was)) return false;
   return (
     met(old) ||
     (heir.kind === 'interval' && old.comparator === 'max') ||
@@ -162,6 +191,11 @@ function states(heir: Quantity, old: Quantity): boolean {
     heir.kind === 'tolerance'
   );
 }
+
+const met = (q: Quantity) => q.low === q.high || q.kind === 'interval' || q.kind === 'tolerance';
+
+const near = (a: number, b: number) =>
+  Number.isFinite(a) && Number.isFinite(b) && Math.abs(a - b) <= 1e-4 * Math.max(Math.abs(a), Math.abs(b));
 
 /** Between two values; their difference is no figure that a single one could state. */
 const isRange = ({ kind, low, high }: Quantity) =>

@@ -12,6 +12,8 @@ export interface ReadComparator {
   /** First and last token of the words that say so; a bound said far off ("minimum width … 800 mm") has none. */
   readonly from?: number;
   readonly to?: number;
+  /** A denial turned it: "not fall below 5" is at least 5, "no pipe below 5" as well. */
+  readonly denied?: true;
 }
 
 const BEFORE: readonly (readonly [string, Comparator])[] = [
@@ -126,10 +128,15 @@ function adjacentBefore(tokens: readonly Token[], first: number): ReadComparator
         return { comparator: bound === 'over' ? 'min' : 'max', from: from - 2, to: last }; // at or above, at or below
       }
       const direct = negatedAt(tokens, from);
-      if (direct !== undefined) return { comparator: flip(bound), from: direct, to: last };
+      if (direct !== undefined) return { comparator: flip(bound), from: direct, to: last, denied: true };
       const denied = flips(bound, tokens[last]!.low) ? negatedFar(tokens, from) : undefined;
       if (denied === undefined) return { comparator: bound, from, to: last };
-      return { comparator: flip(bound), from: from - denied <= 2 ? denied : from, to: last };
+      return {
+        comparator: flip(bound),
+        from: isMoving(tokens, denied, from) ? denied : from,
+        to: last,
+        denied: true,
+      };
     }
     if (!FILLERS.has(tokens[last]!.low)) return undefined;
   }
@@ -144,6 +151,13 @@ function phraseEndingAt(tokens: readonly Token[], last: number): { comparator: C
     }
   }
   if (low(last) !== 'than') return undefined;
+  // "nearer to the trunk than 2 m"
+  for (let at = last - 2; at > last - 6; at--) {
+    if (/^(?:to|from)$/.test(low(at + 1)) && /^(?:nearer|closer)$/.test(low(at)))
+      return { comparator: 'under', from: last };
+    if (/^(?:to|from)$/.test(low(at + 1)) && /^(?:farther|further)$/.test(low(at)))
+      return { comparator: 'over', from: last };
+  }
   if (MORE.has(low(last - 1))) return { comparator: 'over', from: last - 1 };
   if (LESS.has(low(last - 1))) return { comparator: 'under', from: last - 1 };
   // Any other comparative (louder, brighter, rougher) asks for more of what it names.
@@ -167,11 +181,26 @@ function flip(comparator: Comparator): Comparator {
   return flipped[comparator] ?? comparator;
 }
 
+/** Verbs of being somewhere or getting there: "not be, fall or rise above 5" bounds a value, "not paint above 5" bans a deed. */
+const MOVING = new Set(
+  `be is are become fall falls drop drops go goes rise rises sink sinks dip dips climb climbs come comes get gets extend extends
+reach reaches run runs move moves slip slips lie lies stand stands stay remain measure measures weigh weighs exceed project projects
+case event place point`.split(/\s+/),
+);
+
+const isMoving = (tokens: readonly Token[], denied: number, from: number) =>
+  from - denied === 1 || (from - denied === 2 && MOVING.has(tokens[from - 1]!.low));
+
+const KEEPING = /^(?:ke(?:ep|eps|pt|eping)|prevent(?:s|ed|ing)?|stop(?:s|ped|ping)?)$/;
+
 /** The token that denies the bound beginning at `from`, within its clause. */
 function negatedFar(tokens: readonly Token[], from: number): number | undefined {
   for (let at = from - 1; at >= 0 && at > from - 16; at--) {
     const { low, kind } = tokens[at]!;
     if (NEGATIONS.has(low) || low.endsWith("n't")) return at;
+    // "kept from falling below 5"
+    const isKept = low === 'from' && tokens[at + 1]!.low.endsWith('ing');
+    if (isKept && tokens.slice(Math.max(0, at - 4), at).some(t => KEEPING.test(t.low))) return at;
     if (BARRIERS.has(low) || kind === 'number') return undefined;
   }
   return undefined;
@@ -235,7 +264,11 @@ function farBefore(tokens: readonly Token[], first: number): ReadComparator | un
       return { comparator: 'min' };
     if (low === 'maximum' || low === 'max' || low === 'largest' || low === 'most') return { comparator: 'max' };
     if (low === 'exceed' || low === 'exceeding')
-      return at > first - 8 ? { comparator: negatedFar(tokens, at) === undefined ? 'over' : 'max' } : undefined;
+      return at <= first - 8
+        ? undefined
+        : negatedFar(tokens, at) === undefined
+          ? { comparator: 'over' }
+          : { comparator: 'max', denied: true };
     if (low === ':' && at === first - 1) continue; // "maximum distance: 30 m"
     if (kind === 'number' || low === ',' || low === ';' || low === '.' || low === ':' || low === 'and' || low === 'or')
       return undefined;

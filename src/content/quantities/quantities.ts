@@ -21,6 +21,8 @@ export interface Quantity {
   readonly high: number;
   /** The bound itself is left out: more than 5, less than 5. */
   readonly open: boolean;
+  /** A denial turned the comparator, so that the deed or state it stands beside is bounded and not banned. */
+  readonly denied?: true;
   /** Words of the text, comparator included. */
   readonly text: string;
   readonly start: number;
@@ -80,6 +82,7 @@ function boundBy(text: string, tokens: readonly Token[], value: ReadValue, first
     low,
     high,
     open: comparator === 'over' || comparator === 'under',
+    ...(bound.denied && { denied: true }),
     text: text.slice(start, end),
     start,
     end,

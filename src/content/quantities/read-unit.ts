@@ -86,7 +86,8 @@ function simpleAt(tokens: readonly Token[], at: number): ReadUnit | undefined {
   const unit = UNIT_SPELLINGS.get(token.low);
   if (!unit) return undefined;
   if (token.text.length === 1 && /[a-z]/i.test(token.text)) {
-    if (!CAPITALS.has(token.text) && !ONE_SMALL.has(token.text) && token.text !== 'L') return undefined;
+    const isKnown = CAPITALS.has(token.text) || ONE_SMALL.has(token.text) || token.text === 'L';
+    if (!isKnown && !(ONE_SMALL.has(token.low) && inCapitals(tokens, at))) return undefined;
     // "4 s" and "4 d" are units only if nothing like a word goes on: plural marks and list letters come apart here.
     if (second?.low === '.' && second.glued && third?.glued) return undefined;
   }
@@ -103,6 +104,12 @@ function simpleAt(tokens: readonly Token[], at: number): ReadUnit | undefined {
       /^(in|ft|yd|lb|lbs|oz|gal|min|sec|hr|hrs|sq|cu|approx|yr|yrs|deg|qt|pt)$/.test(token.low),
     ),
   };
+}
+
+/** "THE FLUE SHALL BE 3 M HIGH": a text in capitals has its small units so as well. */
+function inCapitals(tokens: readonly Token[], at: number): boolean {
+  const near = tokens.slice(Math.max(0, at - 9), at + 6).filter(t => t.kind === 'word' && t.text.length > 1);
+  return near.length > 1 && near.every(t => t.text === t.text.toUpperCase());
 }
 
 /** Behind the point of an abbreviation, where one stands and does not end the sentence. */

@@ -44,6 +44,13 @@ const CHAIN = /[\p{L}\p{N}]+(?:-[\p{L}\p{N}]*){8,}/gu;
 const withoutChains = (text: string) =>
   text.includes('-') ? text.replace(CHAIN, chain => chain.replaceAll('-', ' ')) : text;
 
+/** No word is so long. The model's patterns begin anew at each sign of a run without a space: 20,000 dashes took a minute. */
+export const LONGEST_RUN = 120;
+const RUN = new RegExp(`\\S{${LONGEST_RUN}}(?=\\S)`, 'gu');
+
+/** A text as the model may see it: whatever stands unbroken for longer than any word is cut into pieces. */
+export const inPieces = (text: string): string => text.replace(RUN, '$& ');
+
 /**
  * The part of speech of each token. A capital at the beginning of a sentence is lowered first: the model takes "Seal all
  * joints" for a name otherwise.
@@ -53,7 +60,7 @@ export function tagsOf(text: string, tokens: readonly Token[]): Tag[] {
     /(^|[.;:!?\n]\s{0,9}|^\W{1,9})(\p{Lu})(?=\p{Ll})/gu,
     (all, before: string, letter: string) => (letter.toLowerCase().length === 1 ? before + letter.toLowerCase() : all),
   );
-  const { words, tags } = read(withoutChains(lowered));
+  const { words, tags } = read(inPieces(withoutChains(lowered)));
   const found: Tag[] = [];
   let [at, place, end] = [-1, 0, 0];
   for (const token of tokens) {

@@ -122,8 +122,14 @@ function clausesIn(tokens: readonly Token[], sentence: Stretch, segments: readon
   return bounds.slice(0, -1).map((first, i) => ({ first, next: bounds[i + 1]! }));
 }
 
+/** Segments are in order and do not nest. */
 function placesOutside({ first, next }: Stretch, segments: readonly Segment[]): number[] {
   const places: number[] = [];
-  for (let at = first; at < next; at++) if (!segments.some(s => at >= s.first && at < s.next)) places.push(at);
+  let at = first;
+  for (const segment of segments) {
+    for (; at < Math.min(next, segment.first); at++) places.push(at);
+    at = Math.max(at, segment.next);
+  }
+  for (; at < next; at++) places.push(at);
   return places;
 }

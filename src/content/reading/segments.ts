@@ -103,7 +103,11 @@ export function segmentsOf(tokens: readonly Token[], tags: readonly Tag[], sente
   for (let at = sentence.first; at < sentence.next; ) {
     const opened = openerAt(tokens, tags, at, sentence);
     const behind = opened ? undefined : exceptedAt(tokens, at, sentence);
-    if (behind !== undefined) {
+    const leave = opened || behind !== undefined ? undefined : permittingAt(tokens, at, sentence);
+    if (leave !== undefined) {
+      found.push({ kind: 'soft', first: at, next: leave, opener: 0, only: false });
+      at = leave;
+    } else if (behind !== undefined) {
       found.push({ kind: 'exception', first: at, next: behind, opener: 0, only: false });
       at = behind;
     } else if (!opened) {
@@ -124,6 +128,16 @@ export function segmentsOf(tokens: readonly Token[], tags: readonly Tag[], sente
     at = next;
   }
   return found;
+}
+
+/** "…, weather permitting", "Weather permitting, …": whoever does it judges. */
+function permittingAt(tokens: readonly Token[], at: number, { first, next }: Stretch): number | undefined {
+  if (at !== first && !/^[,(]$/.test(tokens[at - 1]!.low)) return undefined;
+  for (let i = at + 1; i < Math.min(next, at + 4); i++) {
+    if (tokens[i]!.low === 'permitting' && (i + 1 === next || tokens[i + 1]!.kind === 'mark')) return i + 1;
+    if (tokens[i]!.kind !== 'word') return undefined;
+  }
+  return undefined;
 }
 
 /** "…, small parts excepted": from behind the comma to the word itself. */

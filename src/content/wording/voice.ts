@@ -28,15 +28,20 @@ function isPassiveOf(passive: readonly string[], active: readonly string[]): boo
   const by = passive.indexOf('by');
   const be = by < 0 ? -1 : passive.slice(0, by).findIndex(w => BE.has(w));
   if (be < 1 || passive.length > 80) return false;
-  const verbs = passive.slice(be + 1, by);
-  if (verbs.length === 0 || verbs.length > 3) return false;
+  // A "be" and a "by" less.
+  if (passive.length - 2 !== active.length) return false;
+  const between = passive.slice(be + 1, by);
   const modal = passive.slice(0, be).findIndex(w => MODAL.has(w));
   const subject = passive.slice(0, modal < 0 ? be : modal);
   const modals = modal < 0 ? [] : passive.slice(modal, be);
   const wanted = stems(active);
-  for (let end = by + 2; end <= passive.length; end++) {
-    const turned = [...passive.slice(by + 1, end), ...modals, ...verbs, ...subject, ...passive.slice(end)];
-    if (stems(turned) === wanted) return true;
+  // "fixed with two nails by the roofer", "carefully scraped off by the painter": the verb, and what goes with it.
+  for (let verb = 1; verb <= Math.min(3, between.length); verb++) {
+    const [verbs, others] = [between.slice(0, verb), between.slice(verb)];
+    for (let end = by + 2; end <= passive.length; end++) {
+      const turned = [...passive.slice(by + 1, end), ...modals, ...verbs, ...subject, ...others, ...passive.slice(end)];
+      if (stems(turned) === wanted) return true;
+    }
   }
   return false;
 }

@@ -1,0 +1,34 @@
+import type { Joint } from '../../crosswalk/joint.ts';
+import type { Item, TypeId } from '../../model/item.ts';
+import { namesTypes, readerForType, type TypedText } from '../reading/for-type.ts';
+import { remembered } from '../reading/remembered.ts';
+
+/** Reads texts of two editions for one installation type, by the names that either edition gives to its types. */
+export interface Readers {
+  forType(type: TypeId): (text: string) => TypedText;
+  /** An item without what it says for other types; the item itself where it names none. */
+  itemFor(type: TypeId): (item: Item) => Item;
+  /** Whether a text says something for some of the types by name. */
+  namesTypes(text: string): boolean;
+}
+
+export const readersOf = remembered(({ from, to }: Joint): Readers => {
+  const all = [from, to].flatMap(e => e.settings.installationTypes);
+  const types = all.filter((t, at) => all.findIndex(o => o.id === t.id && o.name === t.name) === at);
+  const readers = new Map<TypeId, (text: string) => TypedText>();
+  const forType = (type: TypeId) => {
+    const reader = readers.get(type) ?? readerForType(type, types);
+    readers.set(type, reader);
+    return reader;
+  };
+  const isTyped = namesTypes(types);
+  return {
+    forType,
+    namesTypes: isTyped,
+    itemFor: type => item => {
+      const fields = (['text', 'outcome', 'caution'] as const).filter(f => item[f] !== undefined && isTyped(item[f]));
+      if (fields.length === 0) return item;
+      return { ...item, ...Object.fromEntries(fields.map(f => [f, forType(type)(item[f]!).text])) };
+    },
+  };
+});
