@@ -48,14 +48,21 @@ function strange(
   others: readonly Atom[],
 ): Stretch[] {
   const stated = new Set(others.map(o => o.key));
+  const values = others.flatMap(o => o.quantity ?? []);
+  // In order of the text, so that each sentence takes its own without a look at all the others'.
+  const telling = atoms.filter(x => x.kind === 'word' || x.kind === 'quantity').sort((x, y) => x.first - y.first);
+  let at = 0;
   return sentences.filter(({ first, next }) => {
-    const own = atoms.filter(x => x.first >= first && x.first < next && (x.kind === 'word' || x.kind === 'quantity'));
+    while (at < telling.length && telling[at]!.first < first) at++;
+    let end = at;
+    while (end < telling.length && telling[end]!.first < next) end++;
+    const own = telling.slice(at, end);
     // What the other text says in another order came from there.
     const isNew = own.filter(x => !stated.has(x.key)).length >= own.length / 2;
     // "Their width shall be at least 6 mm" may have become "with a width of no less than 6 mm".
-    const values = own.flatMap(x => x.quantity ?? []);
-    const isToldWith = (q: Quantity) => others.some(o => o.quantity && sameValue(q, o.quantity));
-    if (values.length > 0 && values.every(isToldWith)) return false;
+    const mine = own.flatMap(x => x.quantity ?? []);
+    const isToldWith = (q: Quantity) => values.some(other => sameValue(q, other));
+    if (mine.length > 0 && mine.every(isToldWith)) return false;
     return isNew && own.length > 1 && own.filter(x => !paired.has(x)).length >= STRANGE * own.length;
   });
 }
