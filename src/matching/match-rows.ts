@@ -131,16 +131,19 @@ function settledBeliefs({ pairs }: Prepared, answers: readonly Answer[]): Map<nu
  * nearly all of the old one's words while this one holds few. Place and number alone may make a link likely where an
  * item was dropped and another came.
  */
-function wordsAgree({ pairs }: Prepared, { evidence }: Believed, p: number): boolean {
+function wordsAgree({ sides, pairs }: Prepared, { evidence }: Believed, p: number): boolean {
   const held = evidence.oldInNew;
-  if (!(evidence.cosine[p]! > 0)) return false;
   const i = pairs.from[p]!;
+  const titlesAlone = sides.from.body[i]!.mass === 0 && sides.to.body[pairs.to[p]!]!.mass === 0;
+  if (!(evidence.cosine[p]! > (titlesAlone ? SHARED_BY_TITLES : 0))) return false;
   for (let q = pairs.starts[i]!; q < pairs.starts[i + 1]!; q++) {
     if (held[q]! >= 0.9 && held[p]! < 0.4 && evidence.mass[p]! > SHORT) return false;
   }
   return true;
 }
 
+/** Cosine of two titles without texts: of three words one is shared by chance, "part-used tins", "bicycles and parts". */
+const SHARED_BY_TITLES = 0.3;
 /** Logarithm of a length: of rows of one or two words much is held by many others. */
 const SHORT = Math.log(1 + 3);
 

@@ -169,9 +169,9 @@ describe('the progress of a matching', () => {
   it('has a line for each step where it takes seconds: which of how many, and since when', async () => {
     const lines = await told(2);
     expect(lines[0]).toBe('Matching 3 with 3 rows');
-    expect(lines).toHaveLength(8);
-    expect(lines[2]).toBe('Step 2 of 7, after 4 s: finding pairs of rows that are worth comparing');
-    expect(lines.at(-1)).toMatch(/^Step 7 of 7, after 14 s: comparing the texts of \d links$/);
+    expect(lines).toHaveLength(9);
+    expect(lines[2]).toBe('Step 2 of 8, after 4 s: finding pairs of rows that are worth comparing');
+    expect(lines.at(-1)).toMatch(/^Step 8 of 8, after 16 s: comparing the texts of \d links$/);
   });
 
   it('is one line where it is quick', async () => {

@@ -61,7 +61,7 @@ describe('two small editions without ids, every number re-used', () => {
     );
     // Trees that believe in every pair leave the decision to the words alone.
     const sure = { base: 9, trees: [] };
-    const believing = { early: sure, late: sure, calibration: { slope: 1, shift: 0 } };
+    const believing = { early: sure, late: sure, last: sure, calibration: { slope: 1, shift: 0 } };
     const { links } = matchRows(from, to, believing);
     const accepted = links.filter(l => l.band === 'accept').map(l => `${l.from}>${l.to}`);
     expect(links.map(l => `${l.from}>${l.to}`)).toContain('2>2');

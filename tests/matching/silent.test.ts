@@ -9,7 +9,7 @@ const rows = (...texts: string[]): readonly BareRow[] =>
 
 /** Trees that believe in every pair: what is held back is held back for the words alone. */
 const sure = { base: 9, trees: [] };
-const BELIEVING = { early: sure, late: sure, calibration: { slope: 1, shift: 0 } };
+const BELIEVING = { early: sure, late: sure, last: sure, calibration: { slope: 1, shift: 0 } };
 const match = (from: readonly BareRow[], to: readonly BareRow[], answers: readonly Answer[] = []) =>
   matchRows(from, to, BELIEVING, answers);
 
@@ -71,7 +71,12 @@ describe('rows of which the other table has no word', () => {
   });
 
   it('make no accepted end of an old row and no accepted new row either', () => {
-    const none = { ...BELIEVING, early: { base: -9, trees: [] }, late: { base: -9, trees: [] } };
+    const none = {
+      ...BELIEVING,
+      early: { base: -9, trees: [] },
+      late: { base: -9, trees: [] },
+      last: { base: -9, trees: [] },
+    };
     const { links } = matchRows(RUSSIAN, ENGLISH, none);
     expect(links.map(l => `${l.from}>${l.to}`)).toContain('0>null');
     expect(links.every(l => l.band === 'look' && l.confidence <= MOST_SILENT)).toBe(true);
@@ -90,5 +95,5 @@ it('each step of a matching is told before it is done', () => {
   matchRows(RUSSIAN, ENGLISH, BELIEVING, [], step => told.push(step));
   expect(told).toHaveLength(MATCHING_STEPS);
   expect(told[2]).toMatch(/^comparing \d+ pairs of rows$/);
-  expect(told.at(-1)).toBe('weighing what speaks for each, round 3 of 3');
+  expect(told.at(-1)).toBe('weighing what speaks for each, round 4 of 4');
 });
