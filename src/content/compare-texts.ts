@@ -1,5 +1,5 @@
 import type { Wording } from '../model/crosswalk.ts';
-import { compareWordingAndDuty, type DutyVerdict } from './duty/compare-duty.ts';
+import { areTooLong, compareWordingAndDuty, type DutyVerdict } from './duty/compare-duty.ts';
 import { type Lost, lostFrom } from './lost/lost.ts';
 
 /** What changed between two texts. */
@@ -11,5 +11,6 @@ export interface Comparison extends DutyVerdict {
 /** Compares what two texts ask, by grammar and quantities; whatever they are about. */
 export function compareTexts(from: string, to: string): Comparison {
   const verdict = compareWordingAndDuty(from, to);
-  return { ...verdict, lost: verdict.wording === 'substantive' ? lostFrom(from, [to]) : [] };
+  const isRead = verdict.wording === 'substantive' && !areTooLong(from, to);
+  return { ...verdict, lost: isRead ? lostFrom(from, [to]) : [] };
 }

@@ -62,3 +62,13 @@ describe('texts that nobody writes', () => {
     expect(index.only(value(-3))).toMatchObject({ low: -3 });
   });
 });
+
+it('leaves a text of over a hundred thousand signs to a person, and says why', () => {
+  const text = 'Bolts shall be tightened. '.repeat(4_000);
+  expect(compareTexts(text, `${text} Nuts too.`)).toMatchObject({
+    duty: 'unclear',
+    evidence: [{ what: 'too long to be compared' }],
+    lost: [],
+  });
+  expect(compareTexts(text, text)).toMatchObject({ duty: 'same', wording: 'same' });
+});

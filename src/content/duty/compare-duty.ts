@@ -33,8 +33,20 @@ export function compareWordingAndDuty(from: string, to: string): DutyVerdict & {
   return comparedLately(JSON.stringify([from, to]));
 }
 
+/** Signs of a text from which on nobody calls it a requirement; comparing takes as long as the square of its sentences. */
+const TOO_LONG = 100_000;
+
+/** Whether two texts are left to a person for their length alone. */
+export function areTooLong(from: string, to: string): boolean {
+  return from !== to && Math.max(from.length, to.length) > TOO_LONG;
+}
+
 const comparedLately = lately(4_000, (pair: string): DutyVerdict & { readonly wording: Wording } => {
   const [from, to] = JSON.parse(pair) as [string, string];
+  if (areTooLong(from, to)) {
+    const evidence: Evidence = { direction: 'unclear', what: 'too long to be compared', from: '', to: '' };
+    return { wording: 'substantive', duty: 'unclear', evidence: [evidence] };
+  }
   const wording = wordingOfTexts(from, to);
   if (wording !== 'substantive') return { wording, duty: 'same', evidence: [] };
   return { wording, ...dutyBetween(...withCompounds(readText(from), readText(to))) };
