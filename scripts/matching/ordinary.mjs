@@ -1,22 +1,24 @@
 // What a practitioner would put together instead: TF-IDF of stems, for each old row the new row of the greatest cosine.
 // Prints its link F1, and the F1 at the one threshold that suits the pair best, which nobody could know beforehand.
-//   node scripts/matching/ordinary.mjs FOLDER…     (old.csv, new.csv, truth.csv)
+// Without folders: every pair that is fitted on.
+//   node scripts/matching/ordinary.mjs [FOLDER…]     (old.csv, new.csv, truth.csv)
 import { basename } from 'node:path';
 import { stemmer } from 'stemmer';
-import { readPair } from './catalogs.mjs';
+import { allCatalogs, readPair } from './catalogs.mjs';
 
 const THRESHOLDS = Array.from({ length: 17 }, (_, i) => i / 20);
 
-for (const folder of process.argv.slice(2)) {
-  const { from, to, truth } = readPair(folder);
+const folders = process.argv.slice(2);
+const pairs =
+  folders.length > 0 ? folders.map(folder => ({ name: basename(folder), ...readPair(folder) })) : allCatalogs();
+
+for (const { name, from, to, truth } of pairs) {
   const vector = tfIdf([...from, ...to]);
   const news = to.map(vector);
   const best = [...truth.keys()].map(i => nearest(vector(from[i]), news, i));
   const f1 = threshold => scoreOf(best, truth, threshold);
   const top = Math.max(...THRESHOLDS.map(f1));
-  console.log(
-    `${basename(folder).padEnd(16)} best match ${f1(0).toFixed(3)}, with its best threshold ${top.toFixed(3)}`,
-  );
+  console.log(`${name.padEnd(20)} best match ${f1(0).toFixed(3)}, with its best threshold ${top.toFixed(3)}`);
 }
 
 function tfIdf(rows) {

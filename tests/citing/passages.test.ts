@@ -19,6 +19,7 @@ describe('cite, on passages of letters, lessons, minutes and the like', () => {
     ['saunas', 'tuned on', [0.85, 0.74]],
     ['telescopes', 'tuned on', [0.87, 0.95]],
     ['stalls', 'tuned on', [0.87, 0.74]],
+    ['playgrounds', 'tuned on', [0.9, 0.88]],
     ['masts', 'never tuned on', [0.88, 0.81]],
     ['costumes', 'never tuned on', [0.94, 0.77]],
     ['rigging', 'never tuned on', [0.78, 0.9]],

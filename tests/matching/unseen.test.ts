@@ -4,15 +4,18 @@ import { matchRows } from '../../src/matching/match-rows.ts';
 import { readPair } from './read-pair.ts';
 
 /**
- * Three pairs written by somebody who had not seen the matcher, which was never fitted on them: every number re-used and
- * three quarters rewritten; four fifths merged or split, without titles; titles only under other codes. Nobody who works
- * on the matcher reads what it misses here.
+ * Pairs written by two people who had not seen the matcher, which was never fitted on them: every number re-used and
+ * three quarters rewritten (cabling, pools); four fifths merged or split, without titles (paintwork); titles only under
+ * other codes (shipyard, salvage). Nobody who works on the matcher reads what it misses here, but for one wrong link of
+ * salvage that was accepted: titles without texts must share more since.
  */
 describe('editions that the matcher was never fitted on', () => {
   it.each([
     ['cabling', { f1: 0.97, accepted: 65, right: 0.98 }],
     ['paintwork', { f1: 0.94, accepted: 45, right: 0.98 }],
     ['shipyard', { f1: 0.88, accepted: 70, right: 0.98 }],
+    ['pools', { f1: 0.92, accepted: 40, right: 0.98 }],
+    ['salvage', { f1: 0.86, accepted: 35, right: 0.98 }],
   ])('are linked: %s', (name, least) => {
     const { from, to, truth } = readPair(`unseen/${name}`);
     const found = matchRows(from, to, LEARNED).links.flatMap(link => {
