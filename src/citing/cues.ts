@@ -87,9 +87,9 @@ export function isNamed(cue: Cue, level: string): boolean {
   return namesOf(level).some(name => new RegExp(`^(?:${name})$`, 'iu').test(cue.word));
 }
 
-/** An import without names of levels calls them "Level 1"; people then say Part 3, Chapter 3 or Section 3 of the first one. */
+/** An import without names of levels calls them "Level 1"; people then say Part 3 or Chapter 3 of the first one. */
 const UNNAMED = /^level (\d+)$/i;
-const FIRST_LEVEL = ['parts?', 'chapters?', 'sections?', '(?:pt|ch|chap|sec|sect)s?\\.'];
+const FIRST_LEVEL = ['parts?', 'chapters?', '(?:pt|ch|chap)s?\\.'];
 
 function namesOf(level: string): readonly string[] {
   const unnamed = UNNAMED.exec(level)?.[1];

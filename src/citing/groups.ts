@@ -34,11 +34,10 @@ export function groupFrom(book: CitedBook, text: string, first: Spot, cue: Cue |
     if (!link || link[0] === '') break;
     const leads = cues.leads(rest.slice(link[0].length));
     const at = end + link[0].length + leads;
-    // "Part 4 and items 3 and 4 of 5.1", "our item 3.2 and section 3.3 of the Act": what is called anew stands for itself.
-    if (leads > 0 && (list ? !isPointing(cues.before(text.slice(end, at))) : false)) break;
     const previous = members.at(-1)!;
     const member = memberAt(book, text, at, previous, !list && link[0] === '-', cue);
     if (!member || (!list && previous.through) || isCounted(text, member, cue)) break;
+    if (list && leads > 0 && isCalledAnew(text, member, cue, cues.before(text.slice(end, at)))) break;
     if (list) members.push(member);
     else members[members.length - 1] = { ...previous, through: member };
     end = member.end;
@@ -46,7 +45,16 @@ export function groupFrom(book: CitedBook, text: string, first: Spot, cue: Cue |
   return { members, start: first.start, end };
 }
 
-const isPointing = (cue: Cue | undefined) => cue === undefined || cue.kind === 'pointing';
+/**
+ * "Part 4 and items 3 and 4 of 5.1", "our item 3.2 and section 3.3 of the Act": another word stands for another citation,
+ * and so does the same one where something is said of the second number alone.
+ */
+function isCalledAnew(text: string, { end }: Member, cue: Cue | undefined, own: Cue | undefined): boolean {
+  if (own === undefined || own.kind === 'pointing') return false;
+  const singular = (word: string) => word.replace(/s?\.?$/, '');
+  if (cue === undefined || singular(cue.word) !== singular(own.word)) return true;
+  return /^\s*,?\s*(?:of|in|from|under|to)\s/i.test(text.slice(end, end + 12));
+}
 
 /** "Part 3 and 4 weeks later": a bare numeral behind one part counts what is named behind it. */
 function isCounted(text: string, { number, end }: Member, cue: Cue | undefined): boolean {

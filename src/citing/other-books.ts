@@ -26,9 +26,9 @@ const BOOK_BEFORE = new RegExp(
   `(?:(?<owner>${OWNER})\\s+)?(?<name>(?:${MODIFIER}\\s+){0,4}(?<![\\p{L}-])(?:${BOOKS}))(?:['’]s?)?[,;:]?\\s*\\(?(?:${VERB}[,:]?\\s+){0,4}(?:${CUE}\\s*(?:[\\p{N}.]+,?\\s+)?){0,2}[(\\[]?\\s*$`,
   'iu',
 );
-// "Inspector's note: item 3.1.2": what such a paper says begins behind its colon.
+// "Inspector's note: item 3.1.2": who checks the work speaks of this book behind the colon; an insurer's report need not.
 const SPOKEN = new RegExp(
-  `(?<![\\p{L}])(?:notes?|reports?|minutes|letters?|memos?|lists?|checklists?|statements?|claims?|agendas?|opinion|defects?|deviations?|remarks?)\\s*:\\s*(?:(?:the|see|under)\\s+)?(?:${CUE}\\s*)?[(\\[]?\\s*$`,
+  `(?<![\\p{L}])(?:(?:inspect(?:or|ion)|supervisor|foreman|surveyor|crew|site|snag)s?(?:['’]s?)?\\s+(?:notes?|reports?|lists?|remarks?)|(?:defects?|deviations?)(?:\\s+(?:notes?|reports?|lists?))?)\\s*:\\s*(?:(?:the|see|under)\\s+)?(?:${CUE}\\s*)?[(\\[]?\\s*$`,
   'iu',
 );
 const CODE_BEFORE = new RegExp(
@@ -131,11 +131,19 @@ export function ourBook(before: string, after: string, catalog: string): boolean
   return ahead !== undefined && isOurs(ahead.name!, catalog);
 }
 
-/** Whether the whole title stands right before the number, in words or as one name: "Debian Policy 7.1", "debian-policy 7.1". */
+/**
+ * Whether the whole title stands right before the number, in words or as one name: "Debian Policy 7.1", "debian-policy
+ * 7.1". A name before it makes it another book: "Crane Rigging Rules 2.1.2", where this one is called Rigging Rules.
+ */
 function isNamedBefore(before: string, catalog: string): boolean {
-  const words = catalog.match(/[\p{L}\p{N}]+/gu) ?? [];
-  if (words.length < 2) return false;
-  return new RegExp(`(?<![\\p{L}\\p{N}-])${words.join('[\\s_-]+')}[,:]?\\s+(?:${CUE}\\s*)?$`, 'iu').test(before);
+  const title = catalog.match(/[\p{L}\p{N}]+/gu) ?? [];
+  if (title.length < 2) return false;
+  const named = new RegExp(
+    `(?:(?<name>\\p{L}[\\p{L}'’-]*)[ \\t]+)?(?<![\\p{L}\\p{N}-])${title.join('[\\s_-]+')}[,:]?\\s+(?:${CUE}\\s*)?$`,
+    'iu',
+  ).exec(before);
+  const name = named?.groups?.name;
+  return named !== null && (name === undefined || /^\p{Ll}/u.test(name) || OWN_WORDS.test(name) || /^see$/i.test(name));
 }
 
 /**
