@@ -51,9 +51,53 @@ describe('a title', () => {
     expect(marks(['villa', 'shop'], ['villa', 'shop'], ['Lid, villas and shops', 'Lid'], REVOICED).duty).toBe('same');
   });
 
+  it('of the whole goes on in those of its parts', () => {
+    const parts = (one: string, other: string) => {
+      const { joint, texts } = smallEditions(
+        [['1', 'Pipe', 'Wrap each pipe in felt. Close every socket with a cap.']],
+        [
+          ['2', one, 'Wrap each pipe in felt.'],
+          ['3', other, 'Close every socket with a cap.'],
+        ],
+        [
+          ['1', '2'],
+          ['1', '3'],
+        ],
+      );
+      return joint.crosswalk.links.filter(isPair).map(link => marksOf(joint, link, texts).duty);
+    };
+    expect(parts('Pipe felt', 'Pipe sockets')).toEqual(['same', 'same']);
+    expect(parts('Felt', 'Sockets')).toEqual(['unclear', 'unclear']);
+  });
+
   it('names something else where it names another type, another thing, or nothing but a type', () => {
     expect(marks(['villa'], ['villa', 'shop'], ['Lid, shop', 'Lid'], REVOICED).duty).toBe('unclear');
     expect(marks(['villa'], ['villa', 'shop'], ['Lid, villa', 'Cover'], REVOICED).duty).toBe('unclear');
     expect(marks(['villa'], ['villa', 'shop'], ['Villa', 'Lid'], REVOICED).duty).toBe('unclear');
+  });
+});
+
+describe('what a work item tells', () => {
+  const outcome = (was: string, is: string) => {
+    const { joint, texts } = smallEditions([['1', 'Gutter', '']], [['2', 'Gutter', '-']], [['1', '2']]);
+    const item = (id: string, outcome: string) => ({
+      id,
+      number: id,
+      level: 1,
+      parent: null,
+      title: 'Gutter',
+      outcome,
+    });
+    return marksOf(joint, joint.crosswalk.links.find(isPair)!, {
+      ...texts,
+      from: () => item('1', was),
+      to: () => item('2', is),
+    }).duty;
+  };
+
+  it('is the same or has to be read: an outcome binds nobody, so that "can" permits nothing', () => {
+    expect(outcome('A gutter which drains to its outlet.', 'A gutter that drains to its outlet.')).toBe('same');
+    expect(outcome('A gutter that drains and is firm.', 'A gutter that drains and can be cleared.')).toBe('unclear');
+    expect(outcome('Each test can be read.', 'Each test can be read and done again.')).toBe('unclear');
   });
 });

@@ -21,7 +21,7 @@ export function dutyAlong(joint: Joint, link: PairLink, type: TypeId | undefined
   if (from.some(i => !i) || to.some(i => !i)) return toBeRead('a text could not be read');
   const forType = type === undefined ? (item: Item) => item : readersOf(joint).itemFor(type);
   const [before, after] = [(from as Item[]).map(forType), (to as Item[]).map(forType)];
-  const verdict = dutyOfTexts(before, after, items => readersOf(joint).thingNamed(items, type));
+  const verdict = dutyOfTexts(before, after, (a, b) => readersOf(joint).nameTheSame(a, b, type));
   const own = from[olds.indexOf(link.from)]!;
   return withBesides(olds.length === 1 ? verdict : ofItem(verdict, own), own, before, after);
 }
@@ -84,7 +84,7 @@ function oldTwin(joint: Joint, id: ItemId, texts: Texts): Item | undefined {
 function dutyOfTexts(
   from: readonly ItemContent[],
   to: readonly ItemContent[],
-  named: (items: readonly ItemContent[]) => string,
+  nameTheSame: (from: readonly ItemContent[], to: readonly ItemContent[]) => boolean,
 ): DutyVerdict {
   const asks = (items: readonly ItemContent[]) =>
     items
@@ -93,13 +93,23 @@ function dutyOfTexts(
       .join('\n');
   const titles = (items: readonly ItemContent[]) => items.map(i => i.title).join('\n');
   const [before, after] = [asks(from), asks(to)];
-  if (before === '' && after === '') return compareDuty(titles(from), titles(to));
+  if (before === '' && after === '') return withoutForce(compareDuty(titles(from), titles(to)), 'title');
   if (before === '' || after === '') return toBeRead(after === '' ? 'text dropped' : 'text added');
-  const compared = compareDuty(before, after);
+  const isOutcome = [...from, ...to].every(i => !i.text);
+  const compared = isOutcome ? withoutForce(compareDuty(before, after), 'outcome') : compareDuty(before, after);
   // The same sentence under a title that names something else is about something else.
-  return compared.duty === 'same' && named(from) !== named(to)
+  return compared.duty === 'same' && !nameTheSame(from, to)
     ? toBeRead('the title names something else', titles(from), titles(to))
     : compared;
+}
+
+/**
+ * "A gutter that can be kept up" says what there is in the end and binds nobody: read as a demand, "can" would permit. Of
+ * outcomes and titles only "the same" is believed.
+ */
+function withoutForce({ duty, evidence }: DutyVerdict, what: string): DutyVerdict {
+  if (duty === 'same' || duty === 'unclear') return { duty, evidence };
+  return { duty: 'unclear', evidence: [...toBeRead(`${what} in other words`).evidence, ...evidence] };
 }
 
 function toBeRead(what: string, from = '', to = ''): DutyVerdict {

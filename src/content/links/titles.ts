@@ -6,16 +6,23 @@ import { base, meaning } from '../reading/meaning.ts';
 import { namesOf } from '../reading/type-names.ts';
 
 /**
- * The thing that titles name, as the words that say something, in no order. Names of installation types are none of it
- * where the type itself is among them: "Downpipe, house lot" is a downpipe, for a house. For a terrace it may be another.
+ * Whether titles name the same thing, by the words that say something, in no order. Names of installation types are none
+ * of it where the type itself is among them: "Downpipe, house lot" is a downpipe, for a house. For a terrace it may be
+ * another. Parts of a split name beside the whole what they are of it: "Downpipe" → "Downpipe insulation", "Downpipe test".
  */
-export function thingNamed(
-  items: readonly ItemContent[],
+export function nameTheSame(
+  from: readonly ItemContent[],
+  to: readonly ItemContent[],
   type: TypeId | undefined,
   types: readonly InstallationType[],
-): string {
-  const all = items.flatMap(i => withoutTypes(words(i.title), type, types)).filter(w => !isEmptyWord(w));
-  return [...new Set(all.map(meaning))].sort().join(' ');
+): boolean {
+  const named = (items: readonly ItemContent[]) => {
+    const all = items.flatMap(i => withoutTypes(words(i.title), type, types)).filter(w => !isEmptyWord(w));
+    return new Set(all.map(meaning));
+  };
+  const [before, after] = [named(from), named(to)];
+  const goesOn = [...before].every(w => after.has(w));
+  return from.length === 1 && to.length > 1 ? before.size > 0 && goesOn : goesOn && before.size === after.size;
 }
 
 function withoutTypes(title: readonly string[], type: TypeId | undefined, types: readonly InstallationType[]) {
