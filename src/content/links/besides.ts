@@ -3,9 +3,8 @@ import type { ItemContent } from '../../model/item.ts';
 import { MOMENT_WORDS } from '../../model/said-words.ts';
 import { words } from '../../text/words.ts';
 import type { DutyVerdict } from '../duty/compare-duty.ts';
-import type { Quantity } from '../quantities/quantities.ts';
+import { type Quantity, quantitiesLately } from '../quantities/quantities.ts';
 import { sameValue } from '../quantities/same-value.ts';
-import { readText } from '../reading/reading.ts';
 
 /**
  * What stands beside the texts: when and how an item is verified, and what it refers to.
@@ -43,7 +42,7 @@ const saysNothingElse = (from: readonly ItemContent[], to: readonly ItemContent[
 /** Whether both say how it is verified, by values that their texts do not state and the other does not name. */
 function otherValues(own: ItemContent, from: readonly ItemContent[], to: readonly ItemContent[]): boolean {
   if (!own.verified || to.every(i => !i.verified)) return false;
-  const values = (texts: readonly (string | undefined)[]) => texts.flatMap(t => readText(t ?? '').quantities);
+  const values = (texts: readonly (string | undefined)[]) => texts.flatMap(t => quantitiesLately(t ?? ''));
   const how = (items: readonly ItemContent[]) => values(items.flatMap(i => i.verified ?? []).map(v => v.how));
   const text = (items: readonly ItemContent[]) => values(items.flatMap(i => [i.text, i.outcome, i.caution]));
   const isNew = (all: readonly Quantity[], texts: readonly Quantity[], others: readonly Quantity[]) =>
