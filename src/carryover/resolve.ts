@@ -138,18 +138,21 @@ function follow(joint: Joint, marks: MarksOf, from: Entry, type: TypeId | undefi
       `Compare ${number} of ${joint.from.header.name} with ${heir.number} of ${edition} before citing the latter.`,
     );
   }
+  // How it is verified may be said otherwise, which makes no other duty of it; whoever cites it is told.
+  const beside = tellInShort(evidenceIn(found, type).filter(e => e.direction === 'unclear'));
+  const told = beside === '' ? '' : ` ${capital(sentence(beside))}`;
   return heir.number === number
     ? {
         kind: 'kept',
         cause: 'same-number',
-        why: `${number} has the same number in ${edition} and asks the same.`,
+        why: `${number} has the same number in ${edition} and asks the same.${told}`,
         from,
         heirs,
       }
     : {
         kind: 'carried',
         cause: 'sole-heir',
-        why: `${number} is ${called(heir)} in ${edition} and asks the same.`,
+        why: `${number} is ${called(heir)} in ${edition} and asks the same.${told}`,
         from,
         heirs,
       };

@@ -110,7 +110,7 @@ function whereItWent({ statistics: s }: Publication): Slide {
 
 /**
  * Paths from a requirement (from an item where there are none) to an heir, one for each installation type that goes on,
- * by what became of the duty. Counted without types, nearly every merger over types would be one to read.
+ * by what became of the duty. Counted without types, one that is unclear for one type would be so for all.
  */
 function dutyCounts({ joint, marks, statistics }: Publication) {
   const counts = { same: 0, stricter: 0, relaxed: 0, mixed: 0, unclear: 0 };

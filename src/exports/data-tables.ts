@@ -140,7 +140,11 @@ export const DATA_TABLES: readonly DataTable[] = [
       may('renumbered', 'whether the printed number changed', 'boolean'),
       may('moved', 'whether it stands under another heading', 'boolean'),
       oneOf('wording', 'how the words changed', ['same', 'editorial', 'substantive']),
-      oneOf('duty', 'what the text asks, all types together; see the table duties', DUTIES),
+      oneOf(
+        'duty',
+        'what the text asks of the types of the older item that go on, together; see the table duties',
+        DUTIES,
+      ),
       oneOf('applies_to', 'how the installation types changed', ['same', 'wider', 'narrower', 'shifted']),
       oneOf('basis', 'where the link comes from', BASES),
       may('confidence', '0 to 1', 'number'),

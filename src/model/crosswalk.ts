@@ -67,7 +67,7 @@ export interface Marks {
   readonly renumbered: boolean;
   readonly moved: boolean;
   readonly wording: Wording;
-  /** The gravest of `dutyByType`. */
+  /** The gravest of `dutyByType`, of the types that go on; which came or ended is said by `appliesTo`. */
   readonly duty: Duty;
   readonly appliesTo: AppliesTo;
   readonly dutyByType: readonly { readonly type: TypeId; readonly duty: Duty | 'ends' }[];

@@ -1,8 +1,14 @@
 import { joinEditions } from '../../src/crosswalk/joint.ts';
 import type { EditionIndex } from '../../src/model/edition.ts';
-import type { Item } from '../../src/model/item.ts';
+import type { Item, ItemContent } from '../../src/model/item.ts';
 
-type Line = readonly [id: string, title: string, text: string, appliesTo?: readonly string[]];
+type Line = readonly [
+  id: string,
+  title: string,
+  text: string,
+  appliesTo?: readonly string[] | undefined,
+  beside?: Pick<ItemContent, 'verified' | 'references'> | undefined,
+];
 
 const TYPES = [
   { id: 'villa', name: 'Villa' },
@@ -33,9 +39,10 @@ export function smallEditions(
 
 function edition(name: string, lines: readonly Line[]) {
   const items = lines.map(
-    ([id, title, text, appliesTo]): Item => ({
+    ([id, title, text, appliesTo, beside]): Item => ({
       ...{ id, number: id, level: 1, parent: null, title, text },
       ...(appliesTo && { appliesTo }),
+      ...beside,
     }),
   );
   const typed = lines.some(l => l[3] !== undefined);
@@ -50,7 +57,11 @@ function edition(name: string, lines: readonly Line[]) {
       installationTypes: typed ? TYPES : [],
       withdrawalReasons: [],
     },
-    entries: items.map(({ text, ...item }) => ({ ...item, hash: `${item.title} ${text}`, obliges: true })),
+    entries: items.map(({ text, verified, references, ...item }) => ({
+      ...item,
+      hash: JSON.stringify([item.title, text, verified, references]),
+      obliges: true,
+    })),
   };
   return { index, items: new Map(items.map(i => [i.id, i])) };
 }

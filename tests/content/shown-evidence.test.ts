@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { dutyOfItems } from '../../src/content/links/duty-along.ts';
-import { isPair } from '../../src/content/links/marks.ts';
+import { isPair, marksOf } from '../../src/content/links/marks.ts';
 import { evidenceIn, tellEvidence, tellInShort } from '../../src/model/duty-evidence.ts';
+import { smallEditions } from '../audit/small-editions.ts';
 import { fixture } from '../carryover/fixture.ts';
 
 const { joint, marks } = fixture();
@@ -31,13 +31,18 @@ describe('the evidence of a link', () => {
   });
 
   it('says why a text has to be read although no word of it changed', () => {
-    const old = { title: 'Lid', text: 'Close it.', references: ['Table 1'] };
-    expect(dutyOfItems([old], [{ ...old, references: ['Table 2'] }]).evidence.map(tellEvidence)).toEqual([
-      'verification or references changed',
-    ]);
-    expect(dutyOfItems([old], [{ ...old, title: 'Gate' }]).evidence.map(tellEvidence)).toEqual([
-      'the title names something else: "Lid" → "Gate"',
-    ]);
+    const told = (title: string, references: readonly string[]) => {
+      const { joint, texts } = smallEditions(
+        [['1', 'Lid', 'Close it.', undefined, { references: ['Table 1'] }]],
+        [['2', title, 'Close it.', undefined, { references }]],
+        [['1', '2']],
+      );
+      return joint.crosswalk.links
+        .filter(isPair)
+        .flatMap(link => marksOf(joint, link, texts).evidence.map(tellEvidence));
+    };
+    expect(told('Lid', ['Table 2'])).toEqual(['other references: "Table 1" → "Table 2"']);
+    expect(told('Gate', ['Table 1'])).toEqual(['the title names something else: "Lid" → "Gate"']);
   });
 });
 

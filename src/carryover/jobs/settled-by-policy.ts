@@ -6,7 +6,10 @@ import type { MarksOf } from '../resolve.ts';
 import { listed } from '../sentences.ts';
 import type { JobPolicy, PolicyFate } from './job-policy.ts';
 
-/** The duty along the way to a sole heir, for the type of the line or, without one, the gravest of all types. */
+/**
+ * The duty along the way to a sole heir, for the type of the line or, without one, the gravest of all types. Where it ends
+ * for some of them, nobody has said that the line is of the others.
+ */
 export function dutyOf(joint: Joint, marks: MarksOf, outcome: Outcome): Duty | undefined {
   const { from, heirs, type } = outcome;
   if (from === undefined || heirs.length !== 1) return undefined;
@@ -17,7 +20,8 @@ export function dutyOf(joint: Joint, marks: MarksOf, outcome: Outcome): Duty | u
   if (!link) return undefined;
   const { duty, dutyByType } = marks(link);
   const ofType = dutyByType.find(d => d.type === type)?.duty;
-  return ofType === undefined || ofType === 'ends' ? duty : ofType;
+  if (ofType !== undefined && ofType !== 'ends') return ofType;
+  return dutyByType.some(d => d.duty === 'ends') ? 'unclear' : duty;
 }
 
 /** An outcome that a person would be asked about, carried where the agency has settled that once for all. */

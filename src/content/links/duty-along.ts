@@ -4,8 +4,7 @@ import type { Item, ItemContent, ItemId, TypeId } from '../../model/item.ts';
 import { words } from '../../text/words.ts';
 import { compareDuty, type DutyVerdict } from '../duty/compare-duty.ts';
 import { dutyOfEvidence } from '../duty/evidence.ts';
-import { isEmptyWord } from '../reading/empty-words.ts';
-import { meaning } from '../reading/meaning.ts';
+import { withBesides } from './besides.ts';
 import type { PairLink, Texts } from './marks.ts';
 import { readersOf } from './type-readers.ts';
 
@@ -21,8 +20,10 @@ export function dutyAlong(joint: Joint, link: PairLink, type: TypeId | undefined
   const to = news.map(id => texts.to(id) ?? oldTwin(joint, id, texts));
   if (from.some(i => !i) || to.some(i => !i)) return toBeRead('a text could not be read');
   const forType = type === undefined ? (item: Item) => item : readersOf(joint).itemFor(type);
-  const verdict = dutyOfItems((from as Item[]).map(forType), (to as Item[]).map(forType));
-  return olds.length === 1 ? verdict : ofItem(verdict, from[olds.indexOf(link.from)]!);
+  const [before, after] = [(from as Item[]).map(forType), (to as Item[]).map(forType)];
+  const verdict = dutyOfTexts(before, after, (a, b) => readersOf(joint).nameTheSame(a, b, type));
+  const own = from[olds.indexOf(link.from)]!;
+  return withBesides(olds.length === 1 ? verdict : ofItem(verdict, own), own, before, after);
 }
 
 /** The verdict on items that went together, as far as it rests on the words of one of them. */
@@ -80,15 +81,11 @@ function oldTwin(joint: Joint, id: ItemId, texts: Texts): Item | undefined {
 }
 
 /** What items ask by their texts; by their titles only where they have no texts. */
-export function dutyOfItems(from: readonly ItemContent[], to: readonly ItemContent[]): DutyVerdict {
-  // When and how it is verified, and what it refers to, can tighten or loosen in ways that no sentence shows.
-  const besides = (items: readonly ItemContent[]) =>
-    items
-      .map(i => folded([i.verified ?? [], i.references ?? []]))
-      .filter(Boolean)
-      .sort()
-      .join('|');
-  const otherwise = besides(from) === besides(to) ? undefined : toBeRead('verification or references changed');
+function dutyOfTexts(
+  from: readonly ItemContent[],
+  to: readonly ItemContent[],
+  nameTheSame: (from: readonly ItemContent[], to: readonly ItemContent[]) => boolean,
+): DutyVerdict {
   const asks = (items: readonly ItemContent[]) =>
     items
       .flatMap(i => [i.text, i.outcome, i.caution])
@@ -96,28 +93,25 @@ export function dutyOfItems(from: readonly ItemContent[], to: readonly ItemConte
       .join('\n');
   const titles = (items: readonly ItemContent[]) => items.map(i => i.title).join('\n');
   const [before, after] = [asks(from), asks(to)];
-  if (before === '' && after === '') return otherwise ?? compareDuty(titles(from), titles(to));
-  if (before === '' || after === '') return otherwise ?? toBeRead(after === '' ? 'text dropped' : 'text added');
-  const compared = compareDuty(before, after);
-  if (otherwise) return { duty: 'unclear', evidence: [...otherwise.evidence, ...compared.evidence] };
+  if (before === '' && after === '') return withoutForce(compareDuty(titles(from), titles(to)), 'title');
+  if (before === '' || after === '') return toBeRead(after === '' ? 'text dropped' : 'text added');
+  const isOutcome = [...from, ...to].every(i => !i.text);
+  const compared = isOutcome ? withoutForce(compareDuty(before, after), 'outcome') : compareDuty(before, after);
   // The same sentence under a title that names something else is about something else.
-  return compared.duty === 'same' && named(from) !== named(to)
+  return compared.duty === 'same' && !nameTheSame(from, to)
     ? toBeRead('the title names something else', titles(from), titles(to))
     : compared;
 }
 
+/**
+ * "A gutter that can be kept up" says what there is in the end and binds nobody: read as a demand, "can" would permit. Of
+ * outcomes and titles only "the same" is believed.
+ */
+function withoutForce({ duty, evidence }: DutyVerdict, what: string): DutyVerdict {
+  if (duty === 'same' || duty === 'unclear') return { duty, evidence };
+  return { duty: 'unclear', evidence: [...toBeRead(`${what} in other words`).evidence, ...evidence] };
+}
+
 function toBeRead(what: string, from = '', to = ''): DutyVerdict {
   return { duty: 'unclear', evidence: [{ direction: 'unclear', what, from, to }] };
-}
-
-/** The words of titles that say something, in no order. */
-function named(items: readonly ItemContent[]): string {
-  const all = items.flatMap(i => words(i.title)).filter(w => !isEmptyWord(w));
-  return [...new Set(all.map(meaning))].sort().join(' ');
-}
-
-function folded(value: unknown): string {
-  if (typeof value === 'string') return words(value).join(' ');
-  if (typeof value !== 'object' || value === null) return '';
-  return Object.values(value).map(folded).join(' ').trim();
 }

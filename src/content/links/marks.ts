@@ -32,12 +32,7 @@ export function marksOf(joint: Joint, link: PairLink, texts: Texts): Marks {
     renumbered: from.number !== to.number,
     moved: hasMoved(joint, link),
     wording,
-    duty:
-      whole?.duty ??
-      gravest(
-        dutyByType.map(d => d.duty),
-        appliesTo,
-      ),
+    duty: whole?.duty ?? gravest(dutyByType.map(d => d.duty)),
     appliesTo,
     dutyByType,
     evidence: whole ? whole.evidence.map(e => ({ ...e, types: [] })) : evidenceByType(verdicts),
@@ -56,16 +51,19 @@ function evidenceByType(verdicts: readonly { readonly type: TypeId; readonly ver
   for (const { type, verdict } of verdicts) {
     for (const { direction, what, from, to } of verdict?.evidence ?? []) {
       const key = JSON.stringify([direction, what, from, to]);
-      told.set(key, { direction, what, from, to, types: [...(told.get(key)?.types ?? []), type] });
+      told.set(key, { direction, what, from, to, types: [...new Set([...(told.get(key)?.types ?? []), type])] });
     }
   }
   return [...told.values()];
 }
 
-/** One word for all types. Where they differ, or where types came or went, no single word is true but `unclear` or `mixed`. */
-function gravest(duties: readonly (Duty | 'ends')[], appliesTo: AppliesTo): Duty {
+/**
+ * One word for all types that the old item had and that go on. Which came, and which ended, is said by `appliesTo`: new
+ * types were asked nothing before, so they make nothing of what the others are asked unclear.
+ */
+function gravest(duties: readonly (Duty | 'ends')[]): Duty {
   const going = new Set(duties.filter(d => d !== 'ends'));
-  if (appliesTo !== 'same' || going.has('unclear') || going.size === 0) return 'unclear';
+  if (going.has('unclear') || going.size === 0) return 'unclear';
   if (going.has('mixed') || (going.has('stricter') && going.has('relaxed'))) return 'mixed';
   return going.has('stricter') ? 'stricter' : going.has('relaxed') ? 'relaxed' : 'same';
 }

@@ -1,7 +1,8 @@
 import type { Joint } from '../../crosswalk/joint.ts';
-import type { Item, TypeId } from '../../model/item.ts';
+import type { Item, ItemContent, TypeId } from '../../model/item.ts';
 import { namesTypes, readerForType, type TypedText } from '../reading/for-type.ts';
 import { remembered } from '../reading/remembered.ts';
+import { nameTheSame } from './titles.ts';
 
 /** Reads texts of two editions for one installation type, by the names that either edition gives to its types. */
 export interface Readers {
@@ -10,6 +11,8 @@ export interface Readers {
   itemFor(type: TypeId): (item: Item) => Item;
   /** Whether a text says something for some of the types by name. */
   namesTypes(text: string): boolean;
+  /** Whether titles name the same thing, whichever types they name beside it. */
+  nameTheSame(from: readonly ItemContent[], to: readonly ItemContent[], type: TypeId | undefined): boolean;
 }
 
 export const readersOf = remembered(({ from, to }: Joint): Readers => {
@@ -25,6 +28,7 @@ export const readersOf = remembered(({ from, to }: Joint): Readers => {
   return {
     forType,
     namesTypes: isTyped,
+    nameTheSame: (from, to, type) => nameTheSame(from, to, type, types),
     itemFor: type => item => {
       const fields = (['text', 'outcome', 'caution'] as const).filter(f => item[f] !== undefined && isTyped(item[f]));
       if (fields.length === 0) return item;

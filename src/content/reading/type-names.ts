@@ -40,7 +40,8 @@ export function mentionsOf(types: readonly NamedType[]): (tokens: readonly Token
 
 const wordsOf = (text: string) => (text.toLowerCase().match(/\p{L}+/gu) ?? []).map(base);
 
-function namesOf(types: readonly NamedType[]): Name[] {
+/** What texts may call each type, the longest names first. */
+export function namesOf(types: readonly NamedType[]): Name[] {
   const names = types.flatMap(({ id, name }): Name[] => {
     const whole = wordsOf(name);
     const others = new Set(types.filter(t => t.id !== id).flatMap(t => wordsOf(`${t.id} ${t.name}`)));

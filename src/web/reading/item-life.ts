@@ -97,7 +97,9 @@ function changeIn(
   if (from.length !== 1 || to.length !== 1 || !source || !heir) return '';
   const link = joint.leaving(source.id).find((l): l is typeof l & { from: ItemId; to: ItemId } => l.to === heir.id);
   if (!link) return '';
-  return { same: '', ...CHANGES }[marks(link).duty];
+  const { duty, dutyByType } = marks(link);
+  const ends = dutyByType.some(d => d.duty === 'ends') ? 'holds for fewer installation types since then' : '';
+  return { same: ends, ...CHANGES }[duty];
 }
 
 const CHANGES: Readonly<Record<Exclude<Duty, 'same'>, string>> = {
