@@ -4,6 +4,7 @@ import { type Believed, believe, calibrated, type Learned, type Prepared, prepar
 import { FEATURES, type Reason } from './features.ts';
 import { type Silent, silentOf } from './silent.ts';
 import { partsOf } from './trees.ts';
+import { wordsAgree } from './words-agree.ts';
 
 /** `accept`: right in 98 of 100 on most catalogs that it was tried on (README.md beside this file says where not). `look`: a person decides. */
 export type Band = 'accept' | 'look';
@@ -92,7 +93,7 @@ export function matchRows(
     return p < 0 ? undefined : candidate(prepared, believed, learned, silent, p);
   };
   return {
-    links: chosenLinks(prepared, believed, told, silent),
+    links: chosenLinks(prepared, believed, learned, told, silent),
     unknown: silent.unknown,
     explain,
     runnersUp: (i, most) => {
@@ -126,30 +127,10 @@ function settledBeliefs({ pairs }: Prepared, answers: readonly Answer[]): Map<nu
   return settled;
 }
 
-/**
- * Whether the words of a pair leave nothing against accepting it unread: they share some, and no other new row holds
- * nearly all of the old one's words while this one holds few. Place and number alone may make a link likely where an
- * item was dropped and another came.
- */
-function wordsAgree({ sides, pairs }: Prepared, { evidence }: Believed, p: number): boolean {
-  const held = evidence.oldInNew;
-  const i = pairs.from[p]!;
-  const titlesAlone = sides.from.body[i]!.mass === 0 && sides.to.body[pairs.to[p]!]!.mass === 0;
-  if (!(evidence.cosine[p]! > (titlesAlone ? SHARED_BY_TITLES : 0))) return false;
-  for (let q = pairs.starts[i]!; q < pairs.starts[i + 1]!; q++) {
-    if (held[q]! >= 0.9 && held[p]! < 0.4 && evidence.mass[p]! > SHORT) return false;
-  }
-  return true;
-}
-
-/** Cosine of two titles without texts: of three words one is shared by chance, "part-used tins", "bicycles and parts". */
-const SHARED_BY_TITLES = 0.3;
-/** Logarithm of a length: of rows of one or two words much is held by many others. */
-const SHORT = Math.log(1 + 3);
-
 function chosenLinks(
   prepared: Prepared,
   believed: Believed,
+  learned: Learned,
   told: ReadonlyMap<string, Answer>,
   silent: Silent,
 ): MatchedLink[] {
@@ -172,7 +153,8 @@ function chosenLinks(
       none[pairs.to[p]!]! *= 1 - beliefs[p]!;
       if (beliefs[p]! < LINK) continue;
       reached[pairs.to[p]!] = 1;
-      links.push(link(i, pairs.to[p]!, beliefs[p]!, silent.pair(p), wordsAgree(prepared, believed, p)));
+      const agreed = beliefs[p]! >= ACCEPT && wordsAgree(prepared, believed.evidence, learned, p);
+      links.push(link(i, pairs.to[p]!, beliefs[p]!, silent.pair(p), agreed));
     }
     if (links.length === before) links.push(link(i, null, alone, silent.from.has(i)));
   }

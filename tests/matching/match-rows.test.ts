@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { type Answer, pairCode } from '../../src/matching/answers.ts';
 import type { BareRow } from '../../src/matching/bare-row.ts';
+import type { Learned } from '../../src/matching/believe.ts';
 import { LEARNED } from '../../src/matching/learned.ts';
 import { matchRows } from '../../src/matching/match-rows.ts';
 import { deepFreeze } from '../freeze.ts';
+import { BELIEVING } from './believing.ts';
 import { readPair } from './read-pair.ts';
 
 const rows = (...texts: string[]): readonly BareRow[] =>
@@ -59,14 +61,20 @@ describe('two small editions without ids, every number re-used', () => {
       ['Label', 'Each item shall bear a label with its year of making.'],
       ['Reach', `Surfaces within reach shall be free of splinters. ${caps}`],
     );
-    // Trees that believe in every pair leave the decision to the words alone.
-    const sure = { base: 9, trees: [] };
-    const believing = { early: sure, late: sure, last: sure, calibration: { slope: 1, shift: 0 } };
-    const { links } = matchRows(from, to, believing);
+    const { links } = matchRows(from, to, BELIEVING);
     const accepted = links.filter(l => l.band === 'accept').map(l => `${l.from}>${l.to}`);
     expect(links.map(l => `${l.from}>${l.to}`)).toContain('2>2');
     expect(accepted).toEqual(expect.arrayContaining(['0>0', '1>1', '2>3', '3>3']));
     expect(accepted).not.toContain('2>2');
+  });
+
+  it('accept no link of which the texts themselves say next to nothing', () => {
+    const row = (title: string, text: string) => [{ number: '1', level: '', parent: -1, title, text, table: 0 }];
+    const from = row('Quarantine', 'New arrivals shall stay apart for ten days.');
+    const to = row('Post', 'Parcels for the office shall stay with the porter for ten days.');
+    const mute: Learned = { ...BELIEVING, last: { base: 9, trees: [] } };
+    expect(matchRows(from, to, BELIEVING).links).toMatchObject([{ from: 0, to: 0, band: 'accept' }]);
+    expect(matchRows(from, to, mute).links).toMatchObject([{ from: 0, to: 0, band: 'look' }]);
   });
 
   it('give the same links and confidences every time', () => {

@@ -3,13 +3,11 @@ import type { Answer } from '../../src/matching/answers.ts';
 import type { BareRow } from '../../src/matching/bare-row.ts';
 import { MATCHING_STEPS, MOST_SILENT, matchRows } from '../../src/matching/match-rows.ts';
 import { deepFreeze } from '../freeze.ts';
+import { BELIEVING } from './believing.ts';
 
 const rows = (...texts: string[]): readonly BareRow[] =>
   deepFreeze(texts.map((text, at) => ({ number: `${at + 1}`, level: '', parent: -1, title: '', text, table: 0 })));
 
-/** Trees that believe in every pair: what is held back is held back for the words alone. */
-const sure = { base: 9, trees: [] };
-const BELIEVING = { early: sure, late: sure, last: sure, calibration: { slope: 1, shift: 0 } };
 const match = (from: readonly BareRow[], to: readonly BareRow[], answers: readonly Answer[] = []) =>
   matchRows(from, to, BELIEVING, answers);
 
