@@ -26,11 +26,19 @@ export function scorePairs({ base, trees }: Trees, evidence: Evidence, size: num
   const columns = FEATURES.map(([name]) => evidence[name]);
   const sums = new Float64Array(size).fill(base);
   for (const tree of trees) {
-    const { feature, value } = tree;
+    // As typed arrays, which take half the time of lists here.
+    const feature = Int32Array.from(tree.feature);
+    const threshold = Float64Array.from(tree.threshold);
+    const [left, right] = [Int32Array.from(tree.left), Int32Array.from(tree.right)];
+    const asked = Array.from(feature, f => columns[f]!);
     for (let p = 0; p < size; p++) {
       let at = 0;
-      while (feature[at]! >= 0) at = next(tree, at, columns[feature[at]!]![p]!);
-      sums[p]! += value[at]!;
+      while (feature[at]! >= 0) {
+        const value = asked[at]![p]!;
+        const goesLeft = value < threshold[at]! || (Number.isNaN(value) && tree.missing[at] === 1);
+        at = goesLeft ? left[at]! : right[at]!;
+      }
+      sums[p]! += tree.value[at]!;
     }
   }
   return Float32Array.from(sums, sum => 1 / (1 + Math.exp(-sum)));
