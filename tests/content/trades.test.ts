@@ -17,7 +17,7 @@ const losses = (half: readonly Row[]) => measureLosses(half.map(({ to, ...row })
 /**
  * Pairs of trades that neither the demo nor the first labels speak of. The third set was written and labelled before the
  * code was opened by the one who then changed it; the fourth, of sixteen trades, by somebody who has not seen it. The
- * halves for tuning may be read; of the others only the sums below were ever looked at.
+ * halves for tuning may be read; of the others only the sums below were ever looked at. The eighth has no labels of wording.
  */
 describe('pairs of other trades', () => {
   it.each<[string, string, (row: Row) => boolean]>([
@@ -31,6 +31,8 @@ describe('pairs of other trades', () => {
     ['sixth', 'second half, unseen', r => number(r) > 75],
     ['seventh', 'first half', r => number(r) <= 75],
     ['seventh', 'second half, unseen', r => number(r) > 75],
+    ['eighth', 'by a judge', r => number(r) <= 100],
+    ['eighth', 'by a second judge, unseen', r => number(r) > 100],
   ])('of the %s set, %s, are judged as labelled', (set, name, which) => {
     const pairs = rows(set).filter(which);
     const [duty, lost] = [measurePairs(pairs), losses(pairs)];
