@@ -4,8 +4,8 @@ import { matchRows } from '../../src/matching/match-rows.ts';
 import { readPair } from './read-pair.ts';
 
 /**
- * Pairs written by two people who had not seen the matcher, which was never fitted on them: every number re-used and
- * three quarters rewritten (cabling, pools); four fifths merged or split, without titles (paintwork); titles only under
+ * Pairs written by three people who had not seen the matcher, which was never fitted on them: every number re-used and
+ * three quarters rewritten (cabling, pools); four fifths merged or split, without titles (paintwork, and dormitories, a small and hard one); titles only under
  * other codes (shipyard, salvage). Nobody who works on the matcher reads what it misses here, but for one wrong link of
  * salvage that was accepted: titles without texts must share more since.
  */
@@ -15,6 +15,7 @@ describe('editions that the matcher was never fitted on', () => {
     ['paintwork', { f1: 0.94, accepted: 45, right: 0.98 }],
     ['shipyard', { f1: 0.88, accepted: 70, right: 0.98 }],
     ['pools', { f1: 0.92, accepted: 35, right: 0.98 }],
+    ['dormitories', { f1: 0.63, accepted: 8, right: 0.98 }],
     ['salvage', { f1: 0.86, accepted: 35, right: 0.98 }],
   ])('are linked: %s', (name, least) => {
     const { from, to, truth } = readPair(`unseen/${name}`);
