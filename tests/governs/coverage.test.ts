@@ -46,13 +46,24 @@ describe('coverage of lessons', () => {
     const { lines, counts } = await cover('See Part 2 of the catalog. Today: item 2.1.3.5.\n');
     const inPart = lines.filter(l => l.from?.number.startsWith('2.'));
     expect(lines.filter(l => ['keep', 'reopen'].includes(l.toDo))).toEqual([]);
-    expect(lines.filter(l => l.toDo === 'drop').map(l => l.from!.number)).toEqual(['2.1.3.5']);
+    expect(lines.filter(l => l.toDo === 'drop' && l.how === 'cited').map(l => l.from!.number)).toEqual(['2.1.3.5']);
     const mentioned = inPart.filter(l => l.toDo === 'mentioned');
     expect(mentioned.length).toBe(counts.mentioned);
     expect(mentioned.length).toBeGreaterThan(10);
     expect(mentioned[0]!.why).toMatch(/^cited is the whole of 2 /);
     const untaught = new Set(lines.filter(l => l.toDo === 'teach').map(l => l.to!.id));
     expect(mentioned.some(l => l.to && untaught.has(l.to.id))).toBe(false);
+  });
+
+  it('says of what is gone in a part that is cited as a whole that it is to be taken out, or still due and under what', async () => {
+    const { lines } = await cover('See Part 3 of the catalog.\n');
+    const gone = lines.filter(l => l.from && !l.to);
+    expect(gone.filter(l => l.toDo === 'keep-law').map(l => l.from!.number)).toContain('3.1.3.4');
+    expect(gone.find(l => l.from!.number === '3.1.3.4')!.why).toMatch(
+      /^keep teaching.* due under .+; cited is the whole of 3 /,
+    );
+    expect(gone.map(l => l.toDo)).not.toContain('mentioned');
+    expect(lines.filter(l => l.to && l.how === 'part').every(l => l.toDo === 'mentioned')).toBe(true);
   });
 
   it('tells the minutes that lessons state in the lines of what they teach, and for each lesson', async () => {
