@@ -85,6 +85,7 @@ describe('a head of two lines in csv', () => {
     ['answers no', 'Job,Rule,Place,Remark', 'Elm,no,stage,open'],
     ['is a job below groups', 'Job,,Place,', 'Barn,as agreed,meadow,no order'],
     ['may be one, but the first names the numbers already', 'Job,Item,Kind,Status', 'Order,Number,Type,State'],
+    ['adds to a job, below a gap', 'Job,Item,Place,', ',,see above,order'],
     ['is all there is', 'Job,Item,Kind,Status', ''],
   ])('is none where the second line %s', (_, first, second) => {
     const lines = second === '' ? [first] : [first, second, ...JOBS.trim().split('\n')];

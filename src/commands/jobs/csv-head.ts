@@ -19,7 +19,8 @@ const NUMBER = /^\d+(?:[.,]\d+)*\.?$/;
  * name of a column and nothing else, and
  * - the first line does not name the column of numbers, and here stands its name and nothing else ("Item", not "item
  *   missing"), or
- * - the first line does name it, and what stands here stands under cells that reach over several columns, or under none.
+ * - the first line does name it, and what stands here are such names only, under cells that reach over several columns or
+ *   under none.
  *
  * @param sample the first records, the head among them
  */
@@ -42,7 +43,9 @@ export function csvHead([first = [], second = [], ...lines]: readonly (readonly 
   const isGap = (c: number) => c < width && at(first, c) === '';
   const isNamed = (c: number) => rolesNamed(at(first, c)).includes('number');
   const namesIt = numbered.some(c => isNumberName(at(second, c))) && !numbered.some(isNamed);
-  const under = filled.every(c => isGap(c) || isGap(c + 1)) && numbered.some(c => at(first, c) && !at(second, c));
+  const under =
+    filled.every(c => (isGap(c) || isGap(c + 1)) && isColumnName(at(second, c))) &&
+    numbered.some(c => at(first, c) && !at(second, c));
   const others = filled.filter(c => !(numbered.includes(c) && isNumberName(at(second, c)))).map(c => at(second, c));
   if (!(namesIt || under) || !others.some(isColumnName)) return one;
   let group = '';
