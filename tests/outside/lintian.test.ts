@@ -93,8 +93,9 @@ describe.skipIf(!lintian)("lintian's citations of Debian Policy", () => {
       (tag, at) => !inField(tag, at),
     );
     expect(cited).toBeGreaterThan(5);
-    // Measured on 2026-11-26: 9 of 18 lines and 9 of 9 citations, certain 6 of 12 and 6 of 9. Taken for the policy's are sections 1 and 8 of the manual pages, and run-parts(8).
-    expect(all.precision).toBeGreaterThanOrEqual(0.4);
+    // Measured on 2026-11-26: 8 of 10 lines and 8 of 9 citations, certain 6 of 6 and 6 of 9. Taken for the policy's are "one
+    // or two dot-separated parts: one" and a version, glibc 2.1; missed is "in the policy manual (section 9.1.2)".
+    expect(all.precision).toBeGreaterThanOrEqual(0.7);
     expect(all.recall).toBeGreaterThanOrEqual(0.75);
   });
 });
