@@ -26,6 +26,11 @@ export function saidOfTable({ totals, to }: JobsReport): string {
     ...(totals.closed > 0
       ? [`${totals.closed.toLocaleString('en')} of them ${totals.closed === 1 ? 'is' : 'are'} finished and left alone`]
       : []),
+    ...(totals.ungoverned > 0
+      ? [
+          `of ${totals.ungoverned.toLocaleString('en')} a person has to say first which edition governs ${totals.ungoverned === 1 ? 'it' : 'them'}`,
+        ]
+      : []),
     ...(totals.folded > 0
       ? [`${counted(totals.folded, 'line does', 'lines do')} the same work as an earlier one`]
       : []),

@@ -6,6 +6,7 @@ import type { Table, TableRow } from '../model/table.ts';
 import { newBearers } from './number-bearers.ts';
 import { askedOn, type CaseKey, type QUESTION_COLUMNS } from './questions.ts';
 import { listed } from './sentences.ts';
+import { isSpoiled } from './unknown.ts';
 
 /** A person's answer for all lines or places of a case. */
 export interface Decision {
@@ -39,6 +40,8 @@ export class Decisions {
   readonly #byCase = new Map<string, Decision>();
   readonly #cases = new Map<string, CaseKey>();
   readonly #used = new Map<string, 'used' | 'changed' | 'useless'>();
+  /** Answers about what stood in this table's original order, which say nothing of another table. */
+  readonly #ofTable = new Set<string>();
   readonly #file: string;
   readonly #findings: Finding[] = [];
   readonly #words: AnswerWords;
@@ -113,7 +116,8 @@ export class Decisions {
   apply(joint: Joint, found: CaseKey, outcome: Outcome): Outcome {
     const key = keyOf(found);
     const decision = this.#byCase.get(key);
-    if (!decision) return outcome;
+    const spoiled = isSpoiled(outcome);
+    if (!decision || (spoiled && decision.line === 0)) return outcome;
     if (decision.askedOn !== askedOn(joint, outcome)) {
       if (!this.#used.has(key)) {
         this.#used.set(key, 'changed');
@@ -124,12 +128,22 @@ export class Decisions {
     }
     const first = !this.#used.has(key);
     this.#used.set(key, 'used');
-    const decided = `Decided by ${decision.by}${decision.because === '' ? '' : `: ${decision.because}`}.`;
+    const because = decision.because === '' ? '' : `: ${decision.because}`;
+    const decided = spoiled
+      ? `Decided by ${decision.by} for all lines like this one${because}. ${outcome.why}`
+      : `Decided by ${decision.by}${because}.`;
+    const tell = () => {
+      if (!spoiled || !first) return;
+      this.#ofTable.add(key);
+      const message = `All lines that say ${found.number} are decided alike, for this table only. ${outcome.why} Where the original order does not say the same on each of them, enter the numbers as text.`;
+      this.#findings.push({ ...this.#finding(decision.line, 'decision-for-all', message), severity: 'note' });
+    };
     if (decision.answer !== 'carry') {
       const [kind, toDo] =
         decision.answer === 'stay'
           ? (['kept', this.#words.stay(found.edition)] as const)
           : (['withdrawn', this.#words.drop] as const);
+      tell();
       return {
         ...outcome,
         kind,
@@ -151,6 +165,7 @@ export class Decisions {
       this.#used.set(key, 'useless');
       return outcome;
     }
+    tell();
     return {
       ...outcome,
       kind: 'carried',
@@ -184,7 +199,9 @@ export class Decisions {
 
   /** The answers of the questionnaire that were of use, to be kept for later runs between the same editions. */
   toKeep({ from, to }: { readonly from: string; readonly to: string }): readonly Omit<JobAnswer, 'date'>[] {
-    const used = [...this.#byCase].filter(([key, { line }]) => line > 0 && this.#used.get(key) === 'used');
+    const used = [...this.#byCase].filter(
+      ([key, { line }]) => line > 0 && this.#used.get(key) === 'used' && !this.#ofTable.has(key),
+    );
     return used.map(([key, { answer, heirs, because, by, askedOn: on }]) => {
       const { number, type, state, edition, title } = this.#cases.get(key)!;
       const about = { from, to, number, state, edition, ...(type ? { type } : {}), ...(title ? { title } : {}) };

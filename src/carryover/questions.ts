@@ -2,6 +2,7 @@ import type { Joint } from '../crosswalk/joint.ts';
 import type { Outcome } from '../model/citation.ts';
 import type { TypeId } from '../model/item.ts';
 import type { Decisions } from './decisions.ts';
+import { isSpoiled } from './unknown.ts';
 
 /** The columns of a questionnaire, about jobs as about texts; a person fills in the last four. */
 export const QUESTION_COLUMNS = [
@@ -63,8 +64,10 @@ export function questionRows(questions: readonly Question[], given?: Decisions):
     const before = given?.known(q);
     const still = before?.askedOn === q.askedOn ? before : undefined;
     const heirs = q.outcome.heirs.map(h => `${h.number} ${h.title}`.trim()).join(' | ');
+    const all = isSpoiled(q.outcome) ? ` An answer here decides all lines that say ${q.number} alike.` : '';
+    const toDo = `${q.outcome.toDo ?? ''}${all}`;
     return [
-      ...[q.lines, q.number, q.type ?? '', q.state, q.edition, q.title ?? '', q.outcome.why, q.outcome.toDo ?? ''],
+      ...[q.lines, q.number, q.type ?? '', q.state, q.edition, q.title ?? '', q.outcome.why, toDo],
       ...[heirs, q.askedOn],
       ...[still?.answer ?? '', still?.heirs.join(' | ') ?? '', still?.because ?? '', still?.by ?? ''],
     ];

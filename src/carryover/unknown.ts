@@ -93,3 +93,8 @@ export function spoiledNumber(numbers: readonly string[], cell: 'number' | 'text
     heirs: [],
   };
 }
+
+/** Whether lines of one case may have meant different numbers: what is decided of them is decided of them all. */
+export function isSpoiled({ kind, cause }: Outcome): boolean {
+  return kind === 'choose' && cause === 'spreadsheet';
+}

@@ -73,8 +73,9 @@ csv and JSON Lines have no bound. Of a workbook a sheet may be ${WORKBOOK_LIMITS
 400,000 lines of eight columns; a larger one is refused: save it as csv.
 
 A policy decides by the first of its dates that is filled. Where that is no day (31.02.2025, n/a), a person decides, whatever
-the policy says of lines without a date. A number whose last zero a spreadsheet may have cut (3.1 of 3.10) is for a person
-on each of its lines, unless the title beside it names one of them.
+the policy says of lines without a date; open lines that wait for that are told apart in the totals.
+A number whose last zero a spreadsheet may have cut (3.1 of 3.10) is for a person on each of its lines, unless the title
+beside it names one of them.
 
 Example:
   fishplate carry jobs jobs.csv --from 2018 --to 2024 --out jobs-2024.csv --column number=Item

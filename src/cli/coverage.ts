@@ -30,7 +30,7 @@ to_do  keep, reopen (the duty changed), teach (nobody does), drop (withdrawn), k
        nearer: that teaches none of its items)
 
 A table has the minutes that the lessons of each line state together ("Time: 45 minutes", "hours: 1.5", headings such as
-"Slides (1.5 h)"); a workbook has a sheet with a line for each lesson too.
+"Slides (1.5 h)", one below another counted once); a workbook has a sheet with a line for each lesson too.
 
 A lesson teaches what it cites, and what it tells without a number in much the same words as the catalog; the notes say
 where. What it tells in words far from the catalog's own counts as not taught.`,

@@ -35,11 +35,20 @@ export function readHtml(text: string): Reading {
     const shown = shownText(stretches);
     const said = shown.replaceAll(FILL, '').trim();
     if (said === '') continue;
-    if (/^h[1-6]$/.test(name)) heading = said.replace(/\s+/g, ' ');
+    const level = /^h([1-6])$/.exec(name)?.[1];
+    if (level !== undefined) heading = said.replace(/\s+/g, ' ');
     line += lineEnds(text, counted, start);
     counted = start;
     if (cell) cells.push({ cell, text: said, passage: passages.length });
-    passages.push({ start, end, text: shown, line, ...(heading === undefined ? {} : { heading }) });
+    const under = heading === undefined ? {} : { heading };
+    passages.push({
+      start,
+      end,
+      text: shown,
+      line,
+      ...under,
+      ...(level === undefined ? {} : { level: Number(level) }),
+    });
     lines.push({ text: said, ...(row === undefined ? {} : { row }) });
   }
   for (const [at, columnHead] of htmlColumnHeads(cells)) passages[at] = { ...passages[at]!, columnHead };

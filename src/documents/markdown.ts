@@ -32,6 +32,7 @@ export function readMarkdown(text: string): Reading {
         text: masked,
         line: line + block.position!.start.line - 1,
         ...(heading === undefined ? {} : { heading }),
+        ...(block.type === 'heading' ? { level: block.depth } : {}),
         ...(head === undefined ? {} : { columnHead: maskedText(section, head).trim() }),
       });
     }

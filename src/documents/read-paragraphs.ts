@@ -8,6 +8,7 @@ export interface OfficeParagraph {
   readonly text: string;
   readonly place: string;
   readonly heading?: string;
+  readonly level?: number;
   readonly row?: unknown;
   readonly columnHead?: string;
   readonly pieces: readonly { readonly at: number; readonly text: string; readonly fixed?: string }[];
@@ -22,10 +23,11 @@ export function readingOf(file: {
   const passages: Passage[] = [];
   const fixed: FixedStretch[] = [];
   let at = 0;
-  for (const [n, { text, pieces, part, place, heading, columnHead }] of file.paragraphs.entries()) {
+  for (const [n, { text, pieces, part, place, heading, level, columnHead }] of file.paragraphs.entries()) {
     const end = at + text.length;
     const around = {
       ...(heading === undefined ? {} : { heading }),
+      ...(level === undefined ? {} : { level }),
       ...(columnHead === undefined ? {} : { columnHead }),
     };
     passages.push({ start: at, end, text, line: n + 1, place, part, ...around });

@@ -10,6 +10,8 @@ export interface Passage {
   readonly line: number;
   /** The heading that the passage stands under, if any. */
   readonly heading?: string;
+  /** Of a heading itself: how deep it stands, from 1 (a document's title 0), in files that say so. */
+  readonly level?: number;
   /** Where it stands, in words, in files without lines: "table 2, row 3", "footnote 4", "slide 5, notes", "page 7". */
   readonly place?: string;
   /** Of a table's cell: what the first cell of its column says. */

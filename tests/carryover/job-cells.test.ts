@@ -149,6 +149,31 @@ describe('a number that a spreadsheet may have cut before it saved the file as c
     expect(rows[1]!.new_title).toBe('Base for the butt');
   });
 
+  it('is decided for all lines that say it at once, which is said before and after, and kept for no other table', async () => {
+    const input = 'job,item,status\nA,3.1,open\nB,3.1,open\n';
+    const asked = memoryFiles({ 'jobs.csv': input });
+    const decide = (held: typeof asked, options: object) =>
+      carryJobs({ files: held.files, progress: () => {} }, cuttable, marks, {
+        input: 'jobs.csv',
+        out: 'out',
+        ...options,
+      });
+    await decide(asked, { decisionsOut: 'ask.csv' });
+    const questions = asked.text('ask.csv')!;
+    expect(questions).toContain('An answer here decides all lines that say 3.1 alike.');
+    const given = questions.replace(/,,,,(\r?\n)$/, ',stay,,it is 3.1,Ana$1');
+    const answered = memoryFiles({ 'jobs.csv': input, 'given.csv': given });
+    const report = await decide(answered, { decisions: 'given.csv' });
+    const rows = parse(answered.text('out')!, { columns: true }) as Record<string, string>[];
+    expect(rows.map(r => r.why)).toEqual(
+      new Array(2).fill(
+        'Decided by Ana for all lines like this one: it is 3.1. A spreadsheet may have cut the last zero of this number; it may have been 3.1 or 3.10.',
+      ),
+    );
+    expect(report.findings.filter(f => f.rule === 'decision-for-all')).toMatchObject([{ severity: 'note' }]);
+    expect(report.answered).toEqual([]);
+  });
+
   it('is none where another number has kept its zero', async () => {
     const { report, told, text } = await carriedOf('job,item,status\nA,3.1,open\nA,3.1,open\nB,3.10,open\n');
     expect(outcomesOf(text)).not.toContain('choose');

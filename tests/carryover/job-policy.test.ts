@@ -137,7 +137,9 @@ J5,3.1.1,house,open,,
 
   it('asks about lines whose day does not exist or is none, even where undated ones follow the newer edition', async () => {
     const csv = 'Job,Item,Permit,Signed\nA,3.1.1,31.02.2025,\nB,3.1.1,n/a,22/12/2024\nC,3.1.1,,\nD,3.1.1,,22/12/2024\n';
-    const { rows } = await carry(csv, { undated: 'newer' });
+    const { rows, report } = await carry(csv, { undated: 'newer' });
+    expect(report.totals).toMatchObject({ lines: 4, ungoverned: 2 });
+    expect(report.cases.reduce((n, c) => n + c.ungoverned, 0)).toBe(2);
     const told = rows.filter(r => r.origin === 'input').map(r => [r.Job, r.governed_by, r.rule!.slice(0, 24)]);
     expect(told).toEqual([
       ['A', 'ask', 'Permit says “31.02.2025”'],

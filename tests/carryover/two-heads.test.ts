@@ -54,6 +54,21 @@ describe('a head of two lines in csv', () => {
       ['Job,Item,Work,', ',,Kind,Status'],
       ['Job', 'Item', 'Kind', 'Status'],
     ],
+    [
+      'the names of both lines where they say different things',
+      ['Order,Rule,Place,State,Note', 'no.,cited,kind,at present,free text'],
+      ['Order no.', 'cited', 'kind', 'State at present', 'free text'],
+    ],
+    [
+      'names below the only groups',
+      ['Order,,Where,,Remark', ',Rule,Place,State,'],
+      ['Order', 'Rule', 'Place', 'State', 'Remark'],
+    ],
+    [
+      'names without a role below the groups',
+      ['Order,,Place,', 'No,Rule,Kind,State'],
+      ['Order No', 'Rule', 'Kind', 'State'],
+    ],
     ['a second language', ['Auftrag,Nummer,Ort,Stand', 'Job,Item,Kind,Status'], ['Job', 'Item', 'Kind', 'Status']],
   ])('has %s', (_, head, names) => {
     const records = [...head, ...JOBS.trim().split('\n')].map(line => line.split(','));
@@ -65,10 +80,28 @@ describe('a head of two lines in csv', () => {
     ['has words that come again below', 'Job,Item,Kind,Status', 'Elm,unknown,house,open'],
     ['leaves a gap of the first line open', 'Job,Item,,Status', 'Elm,tbd,,new'],
     ['says nothing of columns', 'Job,Item,Kind,Status', 'Elm,later,cottage,waiting'],
+    ['is a job in words below a gap', 'Job,Rule,Place,', 'Barn,as agreed,meadow,call first'],
+    ['is a job whose words are like names', 'Job,Rule,Place,Remark', 'Order pending,item missing,meadow,place unclear'],
+    ['answers no', 'Job,Rule,Place,Remark', 'Elm,no,stage,open'],
+    ['is a job below groups', 'Job,,Place,', 'Barn,as agreed,meadow,no order'],
+    ['may be one, but the first names the numbers already', 'Job,Item,Kind,Status', 'Order,Number,Type,State'],
+    ['adds to a job, below a gap', 'Job,Item,Place,', ',,see above,order'],
     ['is all there is', 'Job,Item,Kind,Status', ''],
   ])('is none where the second line %s', (_, first, second) => {
     const lines = second === '' ? [first] : [first, second, ...JOBS.trim().split('\n')];
     expect(csvHead(lines.map(line => line.split(',')))).toMatchObject({ records: 1 });
+  });
+});
+
+describe('a first job in words', () => {
+  it('comes out as a line of its own, and the job column is still known', async () => {
+    const { report, text } = await carry(
+      'jobs.csv',
+      'Job,Rule,Place,Remark\nOrder pending,item missing,meadow,place unclear\nMill,3.1.1,orchard,\n',
+    );
+    expect(report.totals).toMatchObject({ lines: 2, outcomes: { unknown: 1 } });
+    expect(report.columns).toMatchObject({ number: { header: 'Rule' }, job: { header: 'Job' } });
+    expect((parse(text()) as string[][])[1]!.slice(0, 2)).toEqual(['Order pending', 'item missing']);
   });
 });
 

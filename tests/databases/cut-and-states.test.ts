@@ -81,7 +81,8 @@ describe.each(ENGINES)('a table in $name is read as a file is', engine => {
     const days = ['31.02.2025', 'n/a', '', '25.10.2024'];
     const rows = ['A', 'E'].flatMap(job => days.map(day => [job, '3.1.2', day]));
     await test.table('days', ['job', 'item', 'day'], rows);
-    await test.with(db => carryIn(db, { table: 'days', policy }, way));
+    const { totals } = await test.with(db => carryIn(db, { table: 'days', policy }, way));
+    expect(totals.ungoverned).toBe(4);
     const { lines } = await saidIn(test, 'days', true);
     expect(lines).toEqual((await saidOfFile(['job', 'item', 'day'], rows, { policy }, way)).lines);
     expect(lines.filter(line => line.includes('is no day that can be read'))).toHaveLength(4);

@@ -114,6 +114,7 @@ describe('reading a Word document', () => {
       },
     );
     const text = (t: string) => t.replaceAll('\ufffc', '');
+    expect(passages.flatMap(p => (p.level === undefined ? [] : [[p.text, p.level]]))).toEqual([['Bedding', 2]]);
     expect(passages.filter(p => text(p.text)).map(p => [text(p.text), p.place, p.heading])).toEqual([
       ['first', 'paragraph 1', undefined],
       ['Bedding', 'heading “Bedding”', 'Bedding'],

@@ -5,6 +5,7 @@ import { HtmlValidate } from 'html-validate';
 import { afterAll, describe, expect, it } from 'vitest';
 import { minutesStated } from '../../src/carryover/lessons/lesson-time.ts';
 import { coverLessons } from '../../src/commands/documents/cover-lessons.ts';
+import { readDocument } from '../../src/documents/read-document.ts';
 import { openCatalog } from '../../src/store/open.ts';
 import { readTable } from '../../src/tables/read-table.ts';
 import { readXlsx } from '../../src/tables/read-xlsx.ts';
@@ -46,13 +47,24 @@ describe('coverage of lessons', () => {
     const { lines, counts } = await cover('See Part 2 of the catalog. Today: item 2.1.3.5.\n');
     const inPart = lines.filter(l => l.from?.number.startsWith('2.'));
     expect(lines.filter(l => ['keep', 'reopen'].includes(l.toDo))).toEqual([]);
-    expect(lines.filter(l => l.toDo === 'drop').map(l => l.from!.number)).toEqual(['2.1.3.5']);
+    expect(lines.filter(l => l.toDo === 'drop' && l.how === 'cited').map(l => l.from!.number)).toEqual(['2.1.3.5']);
     const mentioned = inPart.filter(l => l.toDo === 'mentioned');
     expect(mentioned.length).toBe(counts.mentioned);
     expect(mentioned.length).toBeGreaterThan(10);
     expect(mentioned[0]!.why).toMatch(/^cited is the whole of 2 /);
     const untaught = new Set(lines.filter(l => l.toDo === 'teach').map(l => l.to!.id));
     expect(mentioned.some(l => l.to && untaught.has(l.to.id))).toBe(false);
+  });
+
+  it('says of what is gone in a part that is cited as a whole that it is to be taken out, or still due and under what', async () => {
+    const { lines } = await cover('See Part 3 of the catalog.\n');
+    const gone = lines.filter(l => l.from && !l.to);
+    expect(gone.filter(l => l.toDo === 'keep-law').map(l => l.from!.number)).toContain('3.1.3.4');
+    expect(gone.find(l => l.from!.number === '3.1.3.4')!.why).toMatch(
+      /^keep teaching.* due under .+; cited is the whole of 3 /,
+    );
+    expect(gone.map(l => l.toDo)).not.toContain('mentioned');
+    expect(lines.filter(l => l.to && l.how === 'part').every(l => l.toDo === 'mentioned')).toBe(true);
   });
 
   it('tells the minutes that lessons state in the lines of what they teach, and for each lesson', async () => {
@@ -137,12 +149,41 @@ it.each([
   ['hours: 1,5', 90],
   ['Opening hours: 9', undefined],
   ['Length: 3', undefined],
+  ['Duration: 1 h 30 min', 90],
+  ['Time: 2 hours and 5 minutes.', 125],
+  ['Level: new hands; time: 45 min', 45],
+  ['Total time: 2 h', 120],
+  ['Reaction time: 2 min is enough.', undefined],
+  ['Curing-time: 2 h', undefined],
 ])('%s: %s minutes', (text, minutes) => {
   expect(minutesStated([text])).toBe(minutes);
 });
 
 it('sums what headings state where a lesson states nothing as a whole', () => {
-  const headings = ['Slides (1.5 h)', 'Yard [30 min]', 'Item 3 (1 m)'];
-  expect(minutesStated(headings, headings)).toBe(120);
-  expect(minutesStated(['Time: 45 min', ...headings], headings)).toBe(45);
+  const texts = ['Slides (1.5 h)', 'Yard [30 min]', 'Item 3 (1 m)'];
+  const headings = texts.map(text => ({ text }));
+  expect(minutesStated(texts, headings)).toBe(120);
+  expect(minutesStated(['Time: 45 min', ...texts], headings)).toBe(45);
+});
+
+it.each([
+  [
+    'markdown',
+    'lesson.md',
+    '# Slings (3 h)\n\n## Sleeves (1.5 h)\n\n### Care\n\n## Angles (1.5 h)\n\n# Log (1 h 10 min)\n',
+  ],
+  [
+    'html',
+    'lesson.html',
+    '<h2>Slings (3 h)</h2><h3>Sleeves (1.5 h)</h3><h4>Care</h4><h3>Angles (1.5 h)</h3><h2>Log (70 min)</h2>',
+  ],
+])('counts headings that stand below one another in %s once', async (_, name, text) => {
+  const { passages } = await readDocument(name, new TextEncoder().encode(text));
+  expect(minutesStated([], passages)).toBe(250);
+});
+
+it('takes the parts where they say more than the whole', () => {
+  const [whole, ...parts] = ['Slings (1 h)', 'Sleeves (45 min)', 'Angles (45 min)'];
+  const headings = [{ text: whole!, level: 1 }, ...parts.map(text => ({ text, level: 2 }))];
+  expect(minutesStated([], headings)).toBe(90);
 });

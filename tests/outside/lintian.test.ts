@@ -79,7 +79,7 @@ describe.skipIf(!lintian)("lintian's citations of Debian Policy", () => {
 
   it('is found in the fields that list what a tag rests on, beside manual pages, bugs and other policies', () => {
     const { all, sure } = judge('fields See-Also', citedInFields, inField);
-    // Measured: 0.997 and 0.963, certain 0.996 and 0.923. Misses stand in lists of several books.
+    // Measured on 2026-11-26: 1.000 and 0.963, certain 1.000 and 0.923. Misses stand in lists of several books.
     expect(all.precision).toBeGreaterThanOrEqual(0.98);
     expect(all.recall).toBeGreaterThanOrEqual(0.94);
     expect(sure.precision).toBeGreaterThanOrEqual(0.98);
@@ -93,8 +93,9 @@ describe.skipIf(!lintian)("lintian's citations of Debian Policy", () => {
       (tag, at) => !inField(tag, at),
     );
     expect(cited).toBeGreaterThan(5);
-    // Measured: 0.474 and 1.000. Taken for the policy's are sections 1 and 8 of the manual pages, and run-parts(8).
-    expect(all.precision).toBeGreaterThanOrEqual(0.4);
+    // Measured on 2026-11-26: 8 of 10 lines and 8 of 9 citations, certain 6 of 6 and 6 of 9. Taken for the policy's are "one
+    // or two dot-separated parts: one" and a version, glibc 2.1; missed is "in the policy manual (section 9.1.2)".
+    expect(all.precision).toBeGreaterThanOrEqual(0.7);
     expect(all.recall).toBeGreaterThanOrEqual(0.75);
   });
 });

@@ -12,6 +12,8 @@ export interface CaseCount {
   readonly lines: number;
   /** How many of the lines are closed and stay under the older edition. */
   readonly closed: number;
+  /** How many of the lines wait until somebody says which edition governs them, whatever their outcome would be. */
+  readonly ungoverned: number;
 }
 
 /** A case and how many lines have it. Cases beyond the limit are not `counted` here but by their kind. */
@@ -21,7 +23,10 @@ export interface Tally {
   readonly counted: boolean;
 }
 
-export type OtherCounts = ReadonlyMap<OutcomeKind, { readonly lines: number; readonly closed: number }>;
+export type OtherCounts = ReadonlyMap<
+  OutcomeKind,
+  { readonly lines: number; readonly closed: number; readonly ungoverned: number }
+>;
 
 const OTHERS = '(other numbers)';
 
@@ -29,7 +34,7 @@ const OTHERS = '(other numbers)';
 export function countCases(counted: readonly Tally[], others: OtherCounts): readonly CaseCount[] {
   const groups = new Map<string, CaseCount>();
   for (const { case: found, lines: n } of counted) {
-    const { number, type, state, outcome } = found;
+    const { number, type, state, outcome, ungoverned } = found;
     if (n === 0) continue;
     const key = JSON.stringify([number, type ?? null, outcome.kind, outcome.why]);
     const before = groups.get(key);
@@ -41,11 +46,21 @@ export function countCases(counted: readonly Tally[], others: OtherCounts): read
       why: outcome.why,
       lines: (before?.lines ?? 0) + n,
       closed: (before?.closed ?? 0) + (state === 'open' ? 0 : n),
+      ungoverned: (before?.ungoverned ?? 0) + (ungoverned ? n : 0),
     });
   }
-  for (const [outcome, { lines, closed }] of others) {
+  for (const [outcome, { lines, closed, ungoverned }] of others) {
     const why = 'Too many different numbers that the edition does not have; each line says its own.';
-    groups.set(`${OTHERS}${outcome}`, { number: OTHERS, type: undefined, outcome, heirs: [], why, lines, closed });
+    groups.set(`${OTHERS}${outcome}`, {
+      number: OTHERS,
+      type: undefined,
+      outcome,
+      heirs: [],
+      why,
+      lines,
+      closed,
+      ungoverned,
+    });
   }
   return [...groups.values()].sort(
     (a, b) => b.lines - a.lines || (a.number < b.number ? -1 : a.number > b.number ? 1 : 0),

@@ -33,9 +33,32 @@ const HINTS: Record<Role, RegExp> = {
   edition: /\b(?:edition|version|catalog(?:ue)?)\b/i,
 };
 
-/** Whether a name says what a column is for. */
-export function isRoleName(name: string): boolean {
-  return ROLES.some(role => HINTS[role].test(spaced(name)));
+/** What a name says that its column is for. */
+export function rolesNamed(name: string): readonly Role[] {
+  return ROLES.filter(role => HINTS[role].test(spaced(name)));
+}
+
+const FOR_NUMBERS = /^(?:cited|rule|regel|nummer|ziffer|punkt)$/i;
+
+/**
+ * Whether a cell is the name of a column of numbers and nothing else. "item missing" is what somebody wrote of a job, and so
+ * is a plain "no".
+ */
+export function isNumberName(cell: string): boolean {
+  const words = wordsOf(cell);
+  return (
+    cell.trim() !== 'no' && words.length > 0 && words.every(w => FOR_NUMBERS.test(w) || rolesNamed(w)[0] === 'number')
+  );
+}
+
+/** Whether a cell is the name of a column and nothing else. */
+export function isColumnName(cell: string): boolean {
+  const words = wordsOf(cell);
+  return cell.trim() !== 'no' && words.length > 0 && words.every(w => FOR_NUMBERS.test(w) || rolesNamed(w).length > 0);
+}
+
+function wordsOf(cell: string): readonly string[] {
+  return spaced(cell).trim().split(' ').filter(Boolean);
 }
 
 /** A header that fits is worth this much, so that it decides between columns of like content and not against content. */

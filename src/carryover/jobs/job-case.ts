@@ -30,6 +30,8 @@ export interface JobCase {
   /** `open`, or the word for the way in which the line is closed. */
   readonly state: string;
   readonly outcome: Outcome;
+  /** Open, and nobody has said which edition governs it. */
+  readonly ungoverned: boolean;
   /** The added cells up to and without `folds_into`. */
   readonly before: readonly string[];
   /** The added cells after `folds_into`. */
@@ -83,6 +85,7 @@ export function jobCase(
     type,
     state,
     outcome,
+    ungoverned: state === 'open' && governed === 'ask',
     before: [heirs.map(h => h.number).join(' | '), heirs.map(h => h.title).join(' | '), kind, why, toDo, 'input'],
     after: marksOf(joint, edition),
     foldKey:

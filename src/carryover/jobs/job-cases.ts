@@ -42,6 +42,8 @@ export interface CaseTotals {
   readonly lines: number;
   readonly outcomes: Readonly<Record<OutcomeKind, number>>;
   readonly closed: number;
+  /** Open lines of which nobody has said which edition governs them; they wait, whatever their outcome would be. */
+  readonly ungoverned: number;
 }
 
 /** The cases of a table: what a line's cells mean, answered once, and how many lines have it. */
@@ -81,7 +83,7 @@ export function jobCases(
   const named = new Map(Object.entries(options.stateNames ?? {}).map(([word, known]) => [foldedState(word), known]));
   const stateIn = (cell: string) => stateOf(named.get(foldedState(cell)) ?? cell);
   const cases = new Map<string, KnownCase>();
-  const uncounted = new Map<OutcomeKind, { lines: number; closed: number }>();
+  const uncounted = new Map<OutcomeKind, { lines: number; closed: number; ungoverned: number }>();
   const editions = new Map<string, number>();
   let unreadable = 0;
 
@@ -134,10 +136,11 @@ export function jobCases(
       known.lines += lines;
       editions.set(known.edition, (editions.get(known.edition) ?? 0) + lines);
       if (known.counted) return;
-      const { outcome, state } = known.case;
-      const kind = uncounted.get(outcome.kind) ?? { lines: 0, closed: 0 };
+      const { outcome, state, ungoverned } = known.case;
+      const kind = uncounted.get(outcome.kind) ?? { lines: 0, closed: 0, ungoverned: 0 };
       kind.lines += lines;
       if (state !== 'open') kind.closed += lines;
+      if (ungoverned) kind.ungoverned += lines;
       uncounted.set(outcome.kind, kind);
     },
     strange: (cells, lines = 1) => {
@@ -157,6 +160,7 @@ export function jobCases(
         lines: sumOfLines(all),
         outcomes: outcomes as Record<OutcomeKind, number>,
         closed: all.reduce((n, c) => n + c.closed, 0),
+        ungoverned: all.reduce((n, c) => n + c.ungoverned, 0),
       };
     },
     counts,

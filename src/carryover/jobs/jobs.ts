@@ -21,6 +21,8 @@ export interface JobTotals {
   readonly outcomes: Readonly<Record<OutcomeKind, number>>;
   readonly folded: number;
   readonly closed: number;
+  /** Open lines of which nobody has said which edition governs them. */
+  readonly ungoverned: number;
   readonly added: number;
   /** Law: lines in = sum of outcomes = sum of cases. */
   readonly agree: boolean;
@@ -189,8 +191,8 @@ export function jobCarrier(joint: Joint, marks: MarksOf, columns: Columns, optio
       return gained;
     },
     totals: () => {
-      const { lines: counted, outcomes, closed } = cases.totals();
-      return { lines, outcomes, folded, closed, added, agree: counted === lines };
+      const { lines: counted, outcomes, closed, ungoverned } = cases.totals();
+      return { lines, outcomes, folded, closed, ungoverned, added, agree: counted === lines };
     },
     cases: cases.counts,
     questions: cases.questions,

@@ -18,7 +18,7 @@ export type TaughtHow = 'cited' | 'told' | 'part';
 
 /**
  * What a trainer does about one requirement. `keep-law`: gone from the catalog, still due under what governs instead.
- * `person`: its record is missing. `mentioned`: lessons cite its whole part and nothing nearer to it.
+ * `person`: its record is missing. `mentioned`: it goes on, and lessons cite its whole part and nothing nearer to it.
  */
 export type ToTeach = 'keep' | 'reopen' | 'teach' | 'drop' | 'keep-law' | 'person' | 'mentioned';
 
@@ -36,7 +36,7 @@ export interface CoverageLine {
 
 /**
  * Lessons against requirements, before and after. A citation of a work item teaches what stands in it; one of a whole part
- * ("See Part 3") only mentions it.
+ * ("See Part 3") only mentions it, but what is gone is told all the same: a lesson that points there points at it.
  */
 export function coverageOf(joint: Joint, marks: MarksOf, taught: readonly Taught[]): readonly CoverageLine[] {
   const lessons = lessonsById(joint, taught);
@@ -49,22 +49,19 @@ export function coverageOf(joint: Joint, marks: MarksOf, taught: readonly Taught
     const here = known.lessons;
     const { how } = known;
     const leaving = joint.leaving(from.id);
-    if (how === 'part') {
-      const part = called(known.part!);
-      const heirs = leaving.filter(isPair).map(l => joint.new.get(l.to)!);
-      const ends = leaving.some(l => l.to === null) ? ', and it is withdrawn' : '';
-      const why = `cited is the whole of ${part}${ends}`;
-      for (const to of heirs.length > 0 ? heirs : [undefined])
-        mentioned.push({ lessons: here, how, from, to, toDo: 'mentioned', duty: undefined, why });
-      continue;
-    }
+    const wholePart = how === 'part' ? `cited is the whole of ${called(known.part!)}` : '';
     for (const link of leaving.filter(isPair)) {
       const to = joint.new.get(link.to)!;
+      if (wholePart) {
+        mentioned.push({ lessons: here, how, from, to, toDo: 'mentioned', duty: undefined, why: wholePart });
+        continue;
+      }
       covered.add(to.id);
       const { duty } = marks(link);
       const toDo = duty === 'same' ? 'keep' : 'reopen';
       lines.push({ lessons: here, how, from, to, toDo, duty, why: duty === 'same' ? 'asks the same' : `duty ${duty}` });
     }
+    const butOf = wholePart && `; ${wholePart}`;
     for (const link of leaving.filter(l => l.to === null)) {
       const toDo = link.governs === undefined ? 'drop' : 'keep-law';
       const where = link.types ? ` for ${typeNames(joint, link.types)}` : '';
@@ -72,7 +69,7 @@ export function coverageOf(joint: Joint, marks: MarksOf, taught: readonly Taught
         link.governs === undefined
           ? `withdrawn${where}: ${link.reason ?? 'no reason given'}`
           : `keep teaching${where}, due under ${link.governs}`;
-      lines.push({ lessons: here, how, from, to: undefined, toDo, duty: undefined, why });
+      lines.push({ lessons: here, how, from, to: undefined, toDo, duty: undefined, why: why + butOf });
     }
     if (leaving.length === 0) {
       lines.push({
@@ -82,13 +79,13 @@ export function coverageOf(joint: Joint, marks: MarksOf, taught: readonly Taught
         to: undefined,
         toDo: 'person',
         duty: undefined,
-        why: 'no record says what became of it',
+        why: `no record says what became of it${butOf}`,
       });
     }
   }
   // What is taught under another number needs no second line.
-  lines.push(...mentioned.filter(l => l.to === undefined || !covered.has(l.to.id)));
-  for (const { to } of mentioned) if (to) covered.add(to.id);
+  lines.push(...mentioned.filter(l => !covered.has(l.to!.id)));
+  for (const { to } of mentioned) covered.add(to!.id);
   for (const to of joint.to.entries.filter(e => e.obliges && !covered.has(e.id))) {
     const isNew = joint.arriving(to.id).every(l => l.from === null);
     const why = isNew ? 'new, and nobody teaches it' : 'nobody taught it before either';

@@ -1,5 +1,6 @@
 import type { Passage } from '../../model/document.ts';
 import { isHeading, isKey, type Piece } from './stale-answers.ts';
+import { tickedOptions } from './ticked-options.ts';
 
 /** A question with the options that it offers, by letter in the order of the alphabet. */
 interface Asked {
@@ -13,6 +14,11 @@ interface Asked {
 const OPTION = /(?<=^|\s)(?:[-*•] )?(?:\(([a-h])\)|([a-h])\)|(?<=^\s*(?:[-*•] )?)([a-h])[.:])[ \t]+/gi;
 const ANSWER =
   /\b(?:answer|key|solution|correct|right)\b[ \t]*(?:is\b|[:=])[ \t]*\(?([a-h])(?=\)|[ \t]*(?:$|[.,;:–—(-]))/i;
+/** "Answer b", on a line of its own or in brackets at its end: "give the answer a" names none. */
+const ANSWER_ALONE =
+  /(?:^[ \t]*(?:the[ \t]+)?(?:(?:correct|right)[ \t]+)?answer[ \t]+([a-h])|\banswer[ \t]+\(([a-h])\))[ \t]*\.?[ \t]*$/i;
+const BOX_OF_NEXT = /\[[ x]\][ \t]*$/i;
+const BOXED = /\[x\][ \t]*$/i;
 const TICK = /[✓✔☑✅]|\((?:correct|right)\)/i;
 const LETTER = /^\(?([a-h])(?:\)|[ \t]*(?:$|[.,;:–—-]))/i;
 const ALONE = /^\s*\(?([a-h])\)?\s*$/i;
@@ -24,8 +30,9 @@ const NUMBER = /^\s*(\d{1,3})[.)][ \t]+/;
  *
  *   How long is the curing (2.2.2)?   (a) 3 days  (b) 7 days      Answer: b      ─▶  "7 days", cited beside it 2.2.2
  *
- * Named are they by letter (behind the options, or in a key below, by number or by order) or by a tick. A wrong option is
- * none of ours: it says what it says because it is wrong.
+ * Named are they by letter (behind the options, or in a key below, by number or by order), by a tick or by a crossed box;
+ * options without letters by these or by standing in bold. A wrong option is none of ours: it says what it says because it
+ * is wrong.
  */
 export function namedOptions(passages: readonly Passage[]): readonly Piece[] {
   const asked: Asked[] = [];
@@ -38,10 +45,11 @@ export function namedOptions(passages: readonly Passage[]): readonly Piece[] {
     before = passage;
   }
   readKeys(keys, asked);
-  return asked.flatMap(({ text, passage, options, named }) => {
+  const lettered = asked.flatMap(({ text, passage, options, named }) => {
     const option = named === undefined ? undefined : options.get(named);
     return option ? [{ ...option, question: text, beside: passage }] : [];
   });
+  return [...lettered, ...tickedOptions(passages, line => line.search(OPTION) >= 0)];
 }
 
 function readQuestions(passage: Passage, before: Passage | undefined, asked: Asked[]): void {
@@ -62,13 +70,14 @@ function readQuestions(passage: Passage, before: Passage | undefined, asked: Ask
       if (!one || letter.charCodeAt(0) - 97 !== one.options.size) continue;
       const start = mark.index + mark[0].length;
       const rest = line.slice(start, marks[n + 1]?.index ?? line.length);
-      const text = rest.slice(0, ANSWER.exec(rest)?.index ?? rest.length);
+      const text = rest.slice(0, (ANSWER.exec(rest) ?? ANSWER_ALONE.exec(rest) ?? BOX_OF_NEXT.exec(rest))?.index);
       one.options.set(letter, { start: at + start, text, passage });
-      if (TICK.test(text)) one.named = letter;
+      if (TICK.test(text) || BOXED.test(line.slice(0, mark.index))) one.named = letter;
     }
     const one = asked.at(-1);
     // A cell of a table beside the question holds the letter alone.
-    const named = (ANSWER.exec(line) ?? ALONE.exec(passage.text))?.[1];
+    const alone = ANSWER_ALONE.exec(line);
+    const named = (ANSWER.exec(line) ?? ALONE.exec(passage.text))?.[1] ?? alone?.[1] ?? alone?.[2];
     if (one && one.options.size > 0 && named !== undefined) one.named ??= named.toLowerCase();
     at += line.length + 1;
   }

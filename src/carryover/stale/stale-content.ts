@@ -112,14 +112,17 @@ export function staleFinder(joint: Joint, texts: EditionTexts, editions: readonl
         { citations: inPassage, least: 2 },
       ];
       for (const q of quantitiesIn(reading, sentence)) {
-        if (q.start < lead.length || isFound(q.start, q.end)) continue;
-        const old = statedBy(said, q, at(q.start), scopes);
+        // "The bed is at least", asks a question, and the answer is "50 mm": the value is what stands in the answer.
+        if (reading.tokens[q.first]!.start < lead.length) continue;
+        const begin = Math.max(q.start, lead.length);
+        if (isFound(begin, q.end)) continue;
+        const old = statedBy(said, q, at(begin), scopes);
         const stale = old ? staleValue(said, q, old) : staleRetoldValue(said, q, saying, teachings, teachingsNow);
         if (!stale) continue;
         const kind = lead === '' ? (old ? 'value' : 'retold') : 'answer';
         // Of what is withdrawn the whole sentence is out of date, not a value in it.
         if (stale.old.withdrawal) put(kind, stale, start, end);
-        else put(kind, stale, q.start, q.end);
+        else put(kind, stale, begin, q.end);
       }
       if (quotesHere.length > 0 || isFound(start, end)) continue;
       const stale = staleRetold(saying, teachings, teachingsNow);

@@ -193,7 +193,7 @@ export async function carryDatabaseJobs(
       throw error;
     }
   }
-  const { lines, outcomes, closed } = cases.totals();
+  const { lines, outcomes, closed, ungoverned } = cases.totals();
   return {
     database: db.name,
     table: options.table,
@@ -203,7 +203,7 @@ export async function carryDatabaseJobs(
     dryRun,
     made: dryRun ? [] : [shapes.annotated, shapes.added, shapes.lines.name],
     columns,
-    totals: { lines, outcomes, closed, ...rest, agree: true },
+    totals: { lines, outcomes, closed, ungoverned, ...rest, agree: true },
     cases: cases.counts(),
     questions: options.decisionsOut === undefined ? [] : cases.questions(),
     editions: severalEditions(cases.editions()),

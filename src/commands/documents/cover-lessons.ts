@@ -64,7 +64,7 @@ export async function coverLessons(
     const texts = [frontMatter(bytes), ...passages.map(p => p.text)];
     const stated = minutesStated(
       texts,
-      passages.filter(p => p.text.trim() === p.heading?.trim()).map(p => p.text),
+      passages.filter(p => p.level !== undefined || p.text.trim() === p.heading?.trim()),
     );
     if (stated !== undefined) minutes.push({ lesson, minutes: stated });
     // The words of a lesson of another edition teach that one.

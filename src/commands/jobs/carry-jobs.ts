@@ -190,6 +190,6 @@ async function refuseUnlessUntouched(files: Files, input: string): Promise<Sidec
 
 function nothingDone(): CarriedJobs {
   const outcomes = { kept: 0, carried: 0, choose: 0, withdrawn: 0, unknown: 0 };
-  const totals = { lines: 0, outcomes, folded: 0, closed: 0, added: 0, agree: true };
+  const totals = { lines: 0, outcomes, folded: 0, closed: 0, ungoverned: 0, added: 0, agree: true };
   return { columns: {}, totals, cases: [], questions: [], editions: {}, findings: [], answered: [] };
 }

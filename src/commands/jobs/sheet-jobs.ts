@@ -134,6 +134,15 @@ function summarySheet(carrier: JobCarrier): PlainSheet {
       ...OUTCOMES.map(kind => [kind, totals.outcomes[kind], MEANING[kind]!]),
       ['all lines', totals.lines, totals.agree ? 'The sum of the five above.' : 'THE TOTALS DO NOT AGREE'],
       ['closed', totals.closed, 'Among them: inspected, signed, paid or done; they stay as they are.'],
+      ...(totals.ungoverned > 0
+        ? [
+            [
+              'to decide',
+              totals.ungoverned,
+              'Among them: nobody has said which edition governs them; they wait for a person.',
+            ],
+          ]
+        : []),
       ['folded', totals.folded, 'Among them: the same work as an earlier line of the job.'],
       ['added', totals.added, 'Beside them: what the jobs have to meet for the first time, on a sheet of its own.'],
     ],
@@ -166,11 +175,18 @@ function addedSheet(gained: readonly { readonly line: AddedLine; readonly after:
 }
 
 function casesSheet(carrier: JobCarrier): PlainSheet {
+  const waiting = carrier.totals().ungoverned > 0;
   return {
     name: 'Cases',
-    header: ['lines', 'closed', 'number', 'type', 'outcome', 'new_numbers', 'why'],
+    header: [
+      ...['lines', 'closed', ...(waiting ? ['edition_to_decide'] : [])],
+      ...['number', 'type', 'outcome', 'new_numbers', 'why'],
+    ],
     rows: carrier
       .cases()
-      .map(c => [c.lines, c.closed, c.number, c.type ?? '', c.outcome, c.heirs.map(h => h.number).join(' | '), c.why]),
+      .map(c => [
+        ...[c.lines, c.closed, ...(waiting ? [c.ungoverned] : [])],
+        ...[c.number, c.type ?? '', c.outcome, c.heirs.map(h => h.number).join(' | '), c.why],
+      ]),
   };
 }

@@ -32,7 +32,7 @@ export function openDocx(bytes: Uint8Array, name: string): Docx {
   const relations = relationsOf(office, office.main);
   const partsOf = (type: string) => [...new Set(relations.filter(r => r.type === type).map(r => r.target))];
   const treeOf = (type: string) => partsOf(type).flatMap(part => treeOfPart(office, part) ?? [])[0];
-  const isHeading = headingTeller(treeOf('styles'));
+  const levelOf = headingTeller(treeOf('styles'));
   const body = treeOfPart(office, office.main)!;
 
   const notes = (type: 'footnote' | 'endnote'): Paragraph[] => {
@@ -42,7 +42,7 @@ export function openDocx(bytes: Uint8Array, name: string): Docx {
       return marks.flatMap((mark, n) => {
         const note = byId.get(mark.attributes.get('w:id'));
         if (!note) return [];
-        return readStory(note, { part, place: `${type} ${n + 1}`, heldBy: { child: mark } }, isHeading);
+        return readStory(note, { part, place: `${type} ${n + 1}`, heldBy: { child: mark } }, levelOf);
       });
     });
   };
@@ -50,16 +50,16 @@ export function openDocx(bytes: Uint8Array, name: string): Docx {
     partsOf(type).flatMap((part, n, all) => {
       const place = all.length === 1 ? type : `${type} ${n + 1}`;
       return childrenOf(treeOfPart(office, part), true).flatMap(root =>
-        readStory(root, { part, place, heldBy: null }, isHeading),
+        readStory(root, { part, place, heldBy: null }, levelOf),
       );
     });
   const comments = partsOf('comments').flatMap(part =>
     childrenOf(treeOfPart(office, part)).flatMap((comment, n) =>
-      readStory(comment, { part, place: `comment ${n + 1}`, fixed: 'in a comment', heldBy: null }, isHeading),
+      readStory(comment, { part, place: `comment ${n + 1}`, fixed: 'in a comment', heldBy: null }, levelOf),
     ),
   );
   const paragraphs = [
-    ...readStory(body, { part: office.main }, isHeading),
+    ...readStory(body, { part: office.main }, levelOf),
     ...notes('footnote'),
     ...notes('endnote'),
     ...margins('header'),

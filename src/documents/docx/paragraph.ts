@@ -18,6 +18,8 @@ export interface Paragraph {
   readonly pieces: readonly Piece[];
   readonly place: string;
   readonly heading?: string;
+  /** Of a heading itself: how deep it stands. */
+  readonly level?: number;
   /** The table row that it stands in. */
   readonly row?: XmlElement;
   /** Of a table's cell: what stands at the head of its column. */

@@ -20,7 +20,7 @@ export interface Surroundings {
 export function readStory(
   root: XmlElement,
   around: Surroundings,
-  isHeading: (paragraph: XmlElement) => boolean,
+  levelOf: (paragraph: XmlElement) => number | undefined,
 ): readonly Paragraph[] {
   const found: Paragraph[] = [];
   const fields = followFields();
@@ -30,7 +30,8 @@ export function readStory(
     const runs = readParagraph(element, fields);
     const said = runs.text.replace(/\s+/g, ' ').trim();
     if (said !== '') {
-      const opens = at.place === undefined && isHeading(element);
+      const level = at.place === undefined ? levelOf(element) : undefined;
+      const opens = level !== undefined;
       if (opens) heading = said;
       counted = opens ? 0 : counted + (at.place === undefined ? 1 : 0);
       const place = at.place ?? (opens ? `heading “${short(said)}”` : paragraphPlace(heading, counted));
@@ -42,6 +43,7 @@ export function readStory(
         pieces,
         place,
         ...(heading === undefined || around.place !== undefined ? {} : { heading }),
+        ...(opens ? { level } : {}),
         ...(at.row === undefined ? {} : { row: at.row }),
         ...(at.heldBy === undefined ? {} : { heldBy: at.heldBy }),
       });
@@ -56,7 +58,7 @@ export function readStory(
     const first = found.length;
     blocks(box.content, inside);
     if (!box.twin) return;
-    const twins = readStory(box.twin, inside, isHeading);
+    const twins = readStory(box.twin, inside, levelOf);
     const own = found.slice(first);
     if (own.length !== twins.length || own.some((p, n) => p.text !== twins[n]!.text)) return;
     own.forEach((p, n) => {

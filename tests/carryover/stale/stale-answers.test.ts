@@ -40,7 +40,7 @@ describe('an option that is named as the right one', () => {
   const named = async (text: string, name = 'q.md') => {
     const { passages } = await readDocument(name, new TextEncoder().encode(text));
     return namedOptions(passages).map(p => {
-      expect(text.slice(p.start, p.start + p.text.length)).toBe(p.text);
+      expect(text.slice(p.start, p.start + p.text.length).replaceAll('*', ' ')).toBe(p.text);
       return p.text.trim();
     });
   };
@@ -50,6 +50,16 @@ describe('an option that is named as the right one', () => {
     ['behind options in one line', 'How wide (4.1)? (a) 5 mm (b) 7 mm (c) 9 mm. Right answer: (b)\n', ['7 mm']],
     ['of a list', '1. How wide?\n   - A: 5 mm\n   - B: 7 mm\n\n   Answer: A\n', ['5 mm']],
     ['by a tick', 'How wide?\na) 5 mm\nb) 7 mm ✔\n', ['7 mm ✔']],
+    ['by a crossed box before its letter', 'How wide?\n\n- [ ] a) 5 mm\n- [x] b) 7 mm\n- [ ] c) 9 mm\n', ['7 mm']],
+    ['by crossed boxes in one line', 'How wide? [ ] a) 5 mm [x] b) 7 mm [ ] c) 9 mm\n', ['7 mm']],
+    ['by a line without a colon', 'How wide?\n\n- a) 5 mm\n- b) 7 mm\n\nAnswer b\n', ['7 mm']],
+    ['by a letter in brackets', 'How wide? (a) 5 mm (b) 7 mm — Answer (b)\n', ['7 mm —']],
+    ['by a crossed box alone', 'How wide?\n\n- [ ] 5 mm\n- [x] 7 mm\n- [ ] 9 mm\n', ['7 mm']],
+    ['by a box below a heading', '# How wide?\n\n- [ ] 5 mm\n- [x] 7 mm\n', ['7 mm']],
+    ['by a box after a statement', 'The path is at least\n\n- [X] 5 mm\n- [ ] 7 mm\n', ['5 mm']],
+    ['by a box below a word to the reader', 'How wide?\n\nTick one.\n\n- [ ] 5 mm\n- [x] 7 mm\n', ['7 mm']],
+    ['by a tick alone', 'Which is the least?\n\n- 5 mm\n- 7 mm ✓\n- 9 mm\n', ['7 mm ✓']],
+    ['by bold words alone', 'Which is the least?\n\n- 5 mm\n- **7 mm**\n- 9 mm\n', ['7 mm']],
     ['with what it says', 'How wide?\n\na) 5 mm\nb) 7 mm\n\nCorrect answer: b) 7 mm, since 2018\n', ['7 mm']],
     [
       'by a key below, by number',
@@ -71,6 +81,11 @@ describe('an option that is named as the right one', () => {
     ['nobody names one', 'How wide? a) 5 mm b) 7 mm\n'],
     ['the answer is a sentence', 'How wide?\n\na) 5 mm\nb) 7 mm\n\nAnswer: a path is wide.\n'],
     ['the letter is no option', 'How wide? a) 5 mm b) 7 mm\n\nAnswer: d\n'],
+    ['all boxes are crossed', 'Is all of this ready?\n\n- [x] 5 mm\n- [x] 7 mm\n'],
+    ['no box is crossed', 'How wide?\n\n- [ ] 5 mm\n- [ ] 7 mm\n'],
+    ['bold words stand in a list that nobody asked for', 'The sizes:\n\n- 5 mm\n- **7 mm**\n'],
+    ['bold words stand below a paragraph', `Why so wide?\n\n${'Because it is. '.repeat(10)}\n\n**7 mm**\n\n9 mm\n`],
+    ['an answer is told in words', 'How wide?\n\na) 5 mm\nb) 7 mm\n\nPlease give the answer a\nday later.\n'],
     ['letters are steps', 'Is it wide? See step c) of the form. Answer: c\n'],
   ])('is none where %s', async (_, text) => {
     expect(await named(text)).toEqual([]);

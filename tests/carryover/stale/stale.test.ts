@@ -54,6 +54,17 @@ describe('the review list', () => {
     expect((await review(quiz('c'))).report.stale).toEqual([]);
   });
 
+  it('tells an answer whose bound stands in the question, and one that a crossed box names', async () => {
+    const { report } = await review(
+      'The overflow of a butt in a terrace row (3.2.2.2) must carry at least\n\na) 1 L/s\nb) 1.5 L/s\n\nAnswer b\n',
+    );
+    expect(report.stale).toMatchObject([{ number: '3.2.2.2', kind: 'answer', line: 4, says: '1.5 L/s' }]);
+    const boxes =
+      'How much must the overflow of a butt in a terrace row carry (3.2.2.2)?\n\n- [ ] 1 L/s\n- [x] 1.5 L/s\n';
+    expect((await review(boxes)).report.stale).toMatchObject([{ number: '3.2.2.2', kind: 'answer', line: 4 }]);
+    expect((await review(boxes.replace('[x]', '[ ]').replace('[ ]', '[x]'))).report.stale).toEqual([]);
+  });
+
   it('shows what is out of date, the old text and the new one', async () => {
     const { report, stale } = await review('Filter soil:\n400 mm on a house lot (4.1.1.3 Filter soil).\n');
     expect(report.documents[0]!.stale).toBe(1);
