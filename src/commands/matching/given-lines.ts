@@ -1,8 +1,7 @@
 import { nameColumns } from '../../editing/columns.ts';
 import type { PairAt } from '../../matching/answers.ts';
-import type { BareRow } from '../../matching/bare-row.ts';
 import type { Table, TableRow } from '../../model/table.ts';
-import { rowsOfCodes } from './answer-rows.ts';
+import type { AskedPair, FindRows } from './answer-rows.ts';
 
 const COLUMNS = [
   'pair',
@@ -42,15 +41,33 @@ export const FITS_NO_PAIR = 'fits no pair of these tables: ';
 
 export type AnswerColumns = ReturnType<typeof nameColumns<(typeof COLUMNS)[number]>>;
 
-/** The lines of a table in which anything is filled in. */
-export function givenLines(table: Table, from: readonly BareRow[], to: readonly BareRow[]) {
+/** The lines of a table in which anything is filled in, and how its cells are read. */
+export interface GivenLines {
+  readonly table: Table;
+  readonly columns: AnswerColumns;
+  readonly lines: readonly GivenLine[];
+}
+
+/** The filled lines of tables, whose rows are looked for all together. */
+export function givenLines(tables: readonly Table[], find: FindRows): GivenLines[] {
+  const filled = tables.map(filledLines);
+  const ends = find(filled.flatMap(f => f.asked));
+  let at = 0;
+  return filled.map(({ table, columns, lines }) => ({
+    table,
+    columns,
+    lines: lines.map(line => ({ ...line, ends: ends[at++] })),
+  }));
+}
+
+function filledLines(table: Table) {
   const columns = nameColumns(table, COLUMNS);
   const cell = (row: TableRow, column: (typeof COLUMNS)[number]) => unguarded(columns.cell(row, column) ?? '').trim();
   const rows = table.rows.filter(row =>
     (['answer', 'instead', 'instead_row', 'because'] as const).some(column => cell(row, column) !== ''),
   );
-  const found = rowsOfCodes(
-    rows.map(row => ({
+  const asked = rows.map(
+    (row): AskedPair => ({
       code: cell(row, 'pair').toLowerCase(),
       fromNumber: cell(row, 'from_number'),
       fromTitle: cell(row, 'from_title'),
@@ -58,11 +75,9 @@ export function givenLines(table: Table, from: readonly BareRow[], to: readonly 
       toTitle: cell(row, 'to_title'),
       fromAt: Number(cell(row, 'from_row') || 0) - 1,
       toAt: Number(cell(row, 'to_row') || 0) - 1,
-    })),
-    from,
-    to,
+    }),
   );
-  const lines = rows.map((row, at): GivenLine => {
+  const lines = rows.map((row): Omit<GivenLine, 'ends'> => {
     const sides = (['from', 'to'] as const).map(side =>
       `${cell(row, `${side}_number`)} ${cell(row, `${side}_title`)}`.trim(),
     );
@@ -81,10 +96,9 @@ export function givenLines(table: Table, from: readonly BareRow[], to: readonly 
         : why.startsWith(FITS_NO_PAIR)
           ? why.slice(FITS_NO_PAIR.length)
           : '',
-      ends: found[at],
     };
   });
-  return { lines, columns };
+  return { table, columns, asked, lines };
 }
 
 /** Without the apostrophe that keeps spreadsheets from taking a number such as -1.2.3 for a formula. */

@@ -5,6 +5,7 @@ import type { Finding } from '../../model/finding.ts';
 import type { Table, TableRow } from '../../model/table.ts';
 import { readTable } from '../../tables/read-table.ts';
 import type { Ports } from '../ports/ports.ts';
+import { type FindRows, findsRows } from './answer-rows.ts';
 import { answersOf, rowsByNumber } from './answers-of-line.ts';
 import { crosswalkJsonTable } from './crosswalk-json-table.ts';
 import { type AnswerColumns, type GivenLine, givenLines, unguarded } from './given-lines.ts';
@@ -31,7 +32,7 @@ export async function readAnswers(
   from: readonly BareRow[],
   to: readonly BareRow[],
 ): Promise<ReadAnswers> {
-  return answersIn(await readAnswerTables(ports, files), from, to);
+  return answersIn(await readAnswerTables(ports, files), from, to, findsRows(from, to));
 }
 
 /** Reads files of answers: csv, workbooks, and the json that `match` writes. */
@@ -50,13 +51,18 @@ interface Said {
   readonly answer: Answer;
 }
 
-export function answersIn(tables: readonly Table[], from: readonly BareRow[], to: readonly BareRow[]): ReadAnswers {
+/** @param find finds the rows of codes; whoever reads anew at each request keeps one, for it remembers */
+export function answersIn(
+  tables: readonly Table[],
+  from: readonly BareRow[],
+  to: readonly BareRow[],
+  find: FindRows,
+): ReadAnswers {
   const findings: Finding[] = [];
   const said: Said[] = [];
   const unused: GivenLine[] = [];
   const numbers = { from: rowsByNumber(from), to: rowsByNumber(to) };
-  for (const table of tables) {
-    const { lines, columns } = givenLines(table, from, to);
+  for (const { table, lines, columns } of givenLines(tables, find)) {
     if (lines.length > 0 && !columns.has('pair')) {
       const message = `${table.file} has no column pair, by which answers find their rows; take it over from the crosswalk that match wrote.`;
       findings.push(finding(table, lines[0]!.row, message));
