@@ -182,6 +182,84 @@ describe('a round of answers', () => {
   });
 });
 
+describe('what a person wrote besides an answer', () => {
+  const besides = (file: string) =>
+    read(file)
+      .filter(l => l.note || l.reason || l.Priority || l.by || l.date)
+      .map(l => [ends(l), l.answer, l.by, l.date, l.reason, l.note, l.Priority, l.Room].join('|'));
+  const rows = () =>
+    answered({
+      '1.1>1.2': { answer: 'yes', note: 'see plan 7', Priority: 'high', Room: '=A1' },
+      '1.2>1.1': { instead: '2.2', note: 'both clips', Priority: 'low' },
+      '2.1>': { answer: 'withdrawn', because: 'no longer wanted', reason: 'obsolete' },
+      '2.2>2.1': { Priority: 'ask', by: 'B. Warden', date: '2026-11-03' },
+      '1>1': { by: 'A. Steward' },
+    }).map(l => ({ note: '', reason: '', Priority: '', Room: '', ...l }));
+  const WRITTEN = [
+    '1>1||A. Steward|||||',
+    "1.1>1.2|yes||||see plan 7|high|'=A1",
+    '1.2>2.2|yes||||both clips|low|',
+    '2.1>|withdrawn|||obsolete|||',
+    '2.2>2.1||B. Warden|2026-11-03|||ask|',
+  ];
+
+  it('goes on beside its line: note, reason, by and date, and columns of their own', async () => {
+    fill('own-1.csv', rows());
+    const { status } = await match('--answers', 'own-1.csv', '--out', 'own-2.csv');
+    expect([status, besides('own-2.csv')]).toEqual([0, WRITTEN]);
+    await match('--answers', 'own-2.csv', '--out', 'own-3.csv');
+    expect(readFileSync(at('own-3.csv'), 'utf8')).toBe(readFileSync(at('own-2.csv'), 'utf8'));
+  });
+
+  it('goes on through the json and the workbook', async () => {
+    fill('own-any.csv', rows());
+    await match('--answers', 'own-any.csv', '--out', 'own-any.json');
+    await match('--answers', 'own-any.json', '--out', 'own-any.xlsx');
+    await match('--answers', 'own-any.xlsx', '--out', 'own-any-2.csv');
+    expect(besides('own-any-2.csv')).toEqual(WRITTEN);
+  });
+
+  it('is none of match itself: the reason of an end follows the answer', async () => {
+    fill('ends-1.csv', answered({ '2.1>': { answer: 'withdrawn', because: 'no longer wanted' } }));
+    await match('--answers', 'ends-1.csv', '--out', 'ends-2.csv');
+    const end = (file: string) => read(file).find(l => l.answer === 'withdrawn')!;
+    expect(end('ends-2.csv').reason).toBe('no longer wanted');
+    fill(
+      'ends-3.csv',
+      read('ends-2.csv').map(l => (l.answer ? { ...l, because: 'obsolete' } : l)),
+    );
+    await match('--answers', 'ends-3.csv', '--out', 'ends-4.csv');
+    expect(end('ends-4.csv')).toMatchObject({ reason: 'obsolete', because: 'obsolete' });
+  });
+
+  it('is told where no line has a code: the file is none that match wrote', async () => {
+    const { status, stderr } = await match('--answers', 'old.csv', '--out', 'no-codes.csv');
+    expect([status, stderr]).toEqual([1, expect.stringContaining('old.csv has no column pair')]);
+  });
+});
+
+describe('a kept answer whose rows go', () => {
+  it.each([
+    ['no', '1.2>1.1', { answer: 'no', because: 'seen' }, '1.2 Downpipes → 1.1 Pipe clips'],
+    ['one that was not used', '2.1>1.1', { answer: 'maybe' }, '2.1 Greeting → 1.1 Pipe clips'],
+  ])('is told with them round after round: %s', async (_, key, change, about) => {
+    // Told as another pair, so that no line shows the one that was asked.
+    fill('lose-1.csv', [...answered({ [key]: change }), ...answered({ '1.2>2.2': { answer: 'yes' } })]);
+    await match('--answers', 'lose-1.csv', '--out', 'lose-2.csv');
+    expect(read('lose-2.csv').at(-1)!.why).toContain(about);
+    writeFileSync(at('lost.csv'), NEW.replace('1.1,1,Pipe clips,Clip', '1.1,1,Straps,Strap'));
+    for (const round of [2, 3, 4]) {
+      const files = ['--answers', `lose-${round}.csv`, '--out', `lose-${round + 1}.csv`];
+      const { status, stderr } = await fishplateIn(dir, 'match', 'old.csv', 'lost.csv', ...files);
+      expect([status, stderr]).toEqual([1, expect.stringContaining(`(${about}) fits no pair of these tables`)]);
+      expect(read(`lose-${round + 1}.csv`).at(-1)).toMatchObject({
+        answer: change.answer,
+        why: `fits no pair of these tables: ${about}`,
+      });
+    }
+  });
+});
+
 describe('the code of a pair', () => {
   it('alone finds the rows', async () => {
     const pairs = answered({ '1.1>1.2': { answer: 'YES ' }, '2.1>': { answer: 'withdrawn' } });

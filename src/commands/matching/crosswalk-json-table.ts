@@ -26,7 +26,7 @@ export function crosswalkJsonTable(file: string, bytes: Uint8Array): Table | und
       columns.add(column);
       cells.set(column, String(cell).trim());
     };
-    for (const [name, cell] of Object.entries(line ?? {})) put(name, cell);
+    for (const [name, cell] of Object.entries({ ...line, ...(line?.own as object | undefined) })) put(name, cell);
     for (const side of ['from', 'to'] as const) {
       const end = line?.[side] as Side | null | undefined;
       put(`${side}_number`, end?.number);

@@ -16,6 +16,8 @@ export interface ReadAnswers {
   readonly unused: readonly GivenLine[];
   /** Lines whose answers are used. */
   readonly used: number;
+  /** What else people wrote in those lines, each by the answer that it stands beside. */
+  readonly beside: readonly { readonly answer: Answer; readonly own: GivenLine['own'] }[];
   readonly findings: readonly Finding[];
 }
 
@@ -63,9 +65,9 @@ export function answersIn(
   const unused: GivenLine[] = [];
   const numbers = { from: rowsByNumber(from), to: rowsByNumber(to) };
   for (const { table, lines, columns } of givenLines(tables, find)) {
-    if (lines.length > 0 && !columns.has('pair')) {
+    if (table.rows.length > 0 && !columns.has('pair')) {
       const message = `${table.file} has no column pair, by which answers find their rows; take it over from the crosswalk that match wrote.`;
-      findings.push(finding(table, lines[0]!.row, message));
+      findings.push(finding(table, (lines[0]?.row ?? table.rows[0])!, message));
       unused.push(...lines);
       continue;
     }
@@ -91,6 +93,9 @@ export function answersIn(
     answers: joined(standing.map(s => s.answer)),
     unused,
     used: new Set(standing.map(s => s.line)).size,
+    beside: [...new Map(standing.toReversed().map(s => [s.line, s.answer]))]
+      .toReversed()
+      .flatMap(([{ own }, answer]) => (own.size === 0 ? [] : [{ answer, own }])),
     findings,
   };
 }
