@@ -338,6 +338,41 @@ describe('answers that contradict each other', () => {
     expect(kept.sort()).toEqual(both.map(b => b.answer).sort());
   });
 
+  it.each([
+    ['of one line', [{}, {}], ['1.1>1.2', '1.1>1.2']],
+    ['of one row, by two people', [{ by: 'A. Steward' }, { by: 'B. Warden' }], ['1.1>1.2', '1.1>1.1']],
+    ['of a new row', [{}, {}], ['>1.2', '>1.2']],
+  ])('are two numbers instead, of which neither is used: %s', async (_, who, keys) => {
+    const numbers = ['2.1', '2.2'];
+    const rows = keys.flatMap((key, n) => answered({ [key]: { instead: numbers[n]!, ...who[n] } }));
+    fill('instead.csv', rows);
+    const { status, stdout, stderr } = await match('--answers', 'instead.csv', '--out', 'instead-out.csv');
+    expect(status).toBe(1);
+    expect(stderr).toContain('This answer and that of line 3 contradict each other, so neither is used');
+    expect(stderr).toContain('This answer and that of line 2 contradict each other');
+    expect(stdout).not.toContain('answers used');
+    const kept = read('instead-out.csv').filter(l => l.instead !== '');
+    expect(kept.map(l => l.instead).sort()).toEqual(numbers);
+    expect(read('instead-out.csv').every(l => l.basis !== 'confirmed')).toBe(true);
+  });
+
+  it('are two numbers instead in files of two people who did not sign, and none where both say the same', async () => {
+    const row = (instead: string) => answered({ '1.1>1.2': { instead } });
+    fill('one.csv', row('2.1'));
+    fill('two.csv', row('2.2'));
+    fill('three.csv', row('2.1'));
+    const told = await match('--answers', 'one.csv', 'two.csv', '--out', 'people-1.csv');
+    expect(told.stderr).toContain('that of two.csv, line 2 contradict each other');
+    const agreed = await match('--answers', 'one.csv', 'three.csv', '--out', 'people-2.csv');
+    expect([agreed.status, given('people-2.csv')]).toEqual([0, ['1.1>2.1|yes|||', '>|no|||']]);
+  });
+
+  it('are none where one person names two for two lines of a row', async () => {
+    fill('heirs.csv', answered({ '1.1>1.2': { instead: '2.1' }, '1.1>1.1': { instead: '2.2' } }));
+    const { status, stdout } = await match('--answers', 'heirs.csv', '--out', 'heirs-out.csv');
+    expect([status, stdout]).toEqual([0, expect.stringContaining('2 answers used')]);
+  });
+
   it('are none where a row goes to two: that is a split', async () => {
     const [line] = answered({ '1.1>1.2': {} });
     fill('split.csv', [{ ...line, instead: '1.2; 2.2' }]);

@@ -123,7 +123,40 @@ function contradictions(said: readonly Said[]): Map<GivenLine, GivenLine> {
     for (const { line } of yes) if (!against.has(line)) against.set(line, other[0]!.line);
     for (const { line } of other) if (!against.has(line)) against.set(line, yes[0]!.line);
   }
+  for (const [line, other] of otherInsteads(said)) if (!against.has(line)) against.set(line, other);
   return against;
+}
+
+/**
+ * Lines that name other numbers instead for one row: of the same pair, or by two people. One line that names two, or
+ * one person's lines for two pairs of a row, mean a split.
+ */
+function otherInsteads(said: readonly Said[]): [GivenLine, GivenLine][] {
+  const named = new Map<GivenLine, Set<string>>();
+  for (const { line, answer } of said) {
+    if (line.answer === 'yes' || answer.kind !== 'yes') continue;
+    const pairs = named.get(line) ?? new Set();
+    named.set(line, pairs.add(`${answer.from}>${answer.to}`));
+  }
+  const ofRow = new Map<string, GivenLine[]>();
+  for (const line of named.keys()) {
+    const [from, to] = line.ends!;
+    const row = from >= 0 ? `${from}>` : `>${to}`;
+    ofRow.set(row, [...(ofRow.get(row) ?? []), line]);
+  }
+  const allOf = (line: GivenLine) => [...named.get(line)!].sort().join();
+  const differ = (a: GivenLine, b: GivenLine) => (a.code === b.code || byOthers(a, b)) && allOf(a) !== allOf(b);
+  return [...ofRow.values()].flatMap(lines =>
+    lines.flatMap((line): [GivenLine, GivenLine][] => {
+      const other = lines.find(l => differ(line, l));
+      return other ? [[line, other]] : [];
+    }),
+  );
+}
+
+/** Whether two people wrote two lines: they are named, or each has a file. */
+function byOthers(a: GivenLine, b: GivenLine): boolean {
+  return a.by !== '' && b.by !== '' ? a.by !== b.by : a.table !== b.table;
 }
 
 /** Answers that several lines give are one, with all that was said of it. */
