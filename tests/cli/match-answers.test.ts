@@ -381,6 +381,39 @@ describe('answers that contradict each other', () => {
   });
 });
 
+describe('a finding on answers in json', () => {
+  const lineOf = (text: string, code: string) => text.split('\n').findIndex(l => l.includes(`"pair": "${code}"`)) + 1;
+  const rows = () =>
+    answered({ '1.1>1.2': { answer: 'maybe', because: 'a "{" \n and [' }, '1.2>1.1': { answer: 'maybe' } });
+  /** The line that each finding names, and the one on which its object begins. */
+  const told = (stderr: string) =>
+    [...stderr.matchAll(/json:(\d+): warning: maybe is no answer/g)].map(m => Number(m[1]));
+
+  it('names the line on which the object begins in the file, of the lines and behind them', async () => {
+    fill('place.csv', [...rows(), ...answered({ '2.1>1.1': { answer: 'perhaps' } })]);
+    await match('--answers', 'place.csv', '--out', 'place.json');
+    const text = readFileSync(at('place.json'), 'utf8');
+    const { stderr } = await match('--answers', 'place.json', '--out', 'place-out.csv');
+    const begins = (code: string) => text.split('\n').slice(0, lineOf(text, code)).lastIndexOf('    {') + 1;
+    expect(told(stderr)).toEqual(rows().map(row => begins(row.pair!)));
+    const kept = /json:(\d+): warning: perhaps is no answer/.exec(stderr)?.[1];
+    expect(text.split('\n')[Number(kept)]).toContain('"pair"');
+    expect(Number(kept)).toBeGreaterThan(text.split('\n').findIndex(l => l.includes('"kept"')));
+  });
+
+  it('names it in a list of answers too, and the pair where all stand on one line', async () => {
+    const list = JSON.stringify(rows(), null, 1);
+    writeFileSync(at('list.json'), list);
+    const first = await match('--answers', 'list.json', '--out', 'list-out.csv');
+    expect(told(first.stderr)).toEqual([2, list.split('\n').lastIndexOf(' {') + 1]);
+    writeFileSync(at('list-flat.json'), JSON.stringify(rows()));
+    const flat = await match('--answers', 'list-flat.json', '--out', 'list-out-2.csv');
+    for (const { pair } of rows()) {
+      expect(flat.stderr).toContain(`list-flat.json:1: warning: ${pair}: maybe is no answer here`);
+    }
+  });
+});
+
 describe('a line with one side', () => {
   it('that is new takes an old number under instead', async () => {
     fill('came.csv', answered({ '>2.2': { instead: '2.1', because: 'the label greets' } }));

@@ -7,7 +7,7 @@ import { readTable } from '../../tables/read-table.ts';
 import type { Ports } from '../ports/ports.ts';
 import { type FindRows, findsRows } from './answer-rows.ts';
 import { answersOf, rowsByNumber } from './answers-of-line.ts';
-import { crosswalkJsonTable } from './crosswalk-json-table.ts';
+import { crosswalkJsonTable, placedInFile } from './crosswalk-json-table.ts';
 import { type AnswerColumns, type GivenLine, givenLines, unguarded } from './given-lines.ts';
 
 export interface ReadAnswers {
@@ -42,7 +42,7 @@ export async function readAnswerTables(ports: Ports, files: readonly string[]): 
   const tables: Table[] = [];
   for (const file of files) {
     const bytes = await ports.files.read(file);
-    tables.push(crosswalkJsonTable(file, bytes) ?? readTable(file, bytes));
+    tables.push(crosswalkJsonTable(file, bytes) ?? placedInFile(readTable(file, bytes), bytes));
   }
   return tables;
 }
@@ -84,7 +84,8 @@ export function answersIn(
   const against = contradictions(said);
   for (const [line, other] of against) {
     unused.push(line);
-    const where = `${other.table.file === line.table.file ? '' : `${other.table.file}, `}line ${other.row.line}`;
+    const place = isCrowded(other.table, other.row) ? other.code : `line ${other.row.line}`;
+    const where = `${other.table.file === line.table.file ? '' : `${other.table.file}, `}${place}`;
     const message = `This answer and that of ${where} contradict each other, so neither is used; take one of them away.`;
     findings.push(finding(line.table, line.row, message));
   }
@@ -213,11 +214,16 @@ function otherNumbers(
 }
 
 function finding(table: Table, row: TableRow, message: string): Finding {
+  const code = row.cells.get('pair') ?? '';
+  const named = isCrowded(table, row) && code !== '' && !message.includes(code);
   return {
     rule: 'answer',
     severity: 'warning',
     subject: table.file,
-    message,
+    message: named ? `${code}: ${message}` : message,
     place: { file: table.file, line: row.line },
   };
 }
+
+/** Whether other rows stand on the same line, as in json without line ends: there the pair tells which one is meant. */
+const isCrowded = (table: Table, row: TableRow) => table.rows.some(other => other !== row && other.line === row.line);
