@@ -1,6 +1,6 @@
 import type { MatchReport } from '../commands/matching/match-tables.ts';
 import type { Ports } from '../commands/ports/ports.ts';
-import { matchCells, matchColumns, writeMatchCsv } from '../exports/match-csv.ts';
+import { type AnswerCells, matchCells, matchColumns, withOwn, writeMatchCsv } from '../exports/match-csv.ts';
 import { count, printJson, printLines, reportFindings, thousands } from './print.ts';
 
 interface OutputOptions {
@@ -43,6 +43,9 @@ function summary({ lines, bands, answered, unused, from, to }: MatchReport, out:
   ];
 }
 
+const plain = <G extends AnswerCells>({ own, ...given }: G) =>
+  own.size === 0 ? given : { ...given, own: Object.fromEntries(own) };
+
 function jsonText(report: MatchReport): string {
   const { lines, kept, bands, answered, findings, from, to } = report;
   const value = {
@@ -50,7 +53,7 @@ function jsonText(report: MatchReport): string {
     to: to.index.header.name,
     bands,
     answered,
-    lines: lines.map(({ link: _, dutyByType: __, given, from: old, to: next, fromTable, ...line }) => ({
+    lines: lines.map(withOwn).map(({ link: _, dutyByType: __, given, from: old, to: next, fromTable, ...line }) => ({
       ...line,
       from: old && {
         id: old.id,
@@ -59,9 +62,9 @@ function jsonText(report: MatchReport): string {
         ...(fromTable === undefined ? {} : { table: fromTable }),
       },
       to: next && { id: next.id, number: next.number, title: next.title },
-      ...given,
+      ...plain(given),
     })),
-    kept,
+    kept: kept.map(plain),
     findings,
   };
   return `${JSON.stringify(value, null, 2)}\n`;

@@ -66,7 +66,8 @@ Examples:
 To answer without a browser, fill in the last columns of the crosswalk in a spreadsheet: answer = yes, no, withdrawn or new; or the right
 number under instead (of an old row, where the line is a new one); and why under because. Lines with the band "look" are the ones to look
 at. The code under pair finds the rows, whatever a spreadsheet makes of the numbers. The next output has all answers again, those that no
-line shows at its end: go on in that one. With several old tables the column from_table says which one a line comes from.`,
+line shows at its end, and what else you wrote: note, reason, columns of your own. Go on in that one. With several
+old tables the column from_table says which one a line comes from.`,
     )
     .action(async (named: string[], options: MatchOptions, command: Command) => {
       const tables = [...named, ...[options.from, options.to].filter(name => name !== undefined)];

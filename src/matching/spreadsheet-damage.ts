@@ -4,6 +4,8 @@ interface NumberedRow {
   readonly number: string;
   readonly file: string;
   readonly line: number;
+  /** Position of the row that it stands under; -1 or absent where none is known. */
+  readonly parent?: number;
 }
 
 /** Months as spreadsheets write them: English, German and French, in full and cut short. */
@@ -76,7 +78,12 @@ interface Cut {
   readonly goesOn: boolean;
 }
 
-/** Rows whose number is that which is due without its last zeros, in the order of the rows of one parent. */
+/**
+ * Rows whose number is that which is due without its last zeros, in the order of the rows of one parent.
+ *
+ *   3.8, 3.9, 3.1, 3.11, … 3.19, 3.2, 3.21     cut: 3.9 before 3.1 is the order of counting
+ *   616.08, 616.09, 616.1, 616.11              a decimal classification: all stand in the order of their digits
+ */
 function cutNumbers(rows: readonly NumberedRow[]): ReadonlyMap<NumberedRow, Cut> {
   const series = new Map<string, { readonly row: NumberedRow; readonly last: string }[]>();
   for (const row of rows) {
@@ -89,10 +96,13 @@ function cutNumbers(rows: readonly NumberedRow[]): ReadonlyMap<NumberedRow, Cut>
   }
   const cuts = new Map<NumberedRow, Cut>();
   for (const list of series.values()) {
+    if (!countsOverDigits(list.map(one => one.last))) continue;
     list.forEach(({ row, last }, at) => {
       const behind = Number(list[at - 1]?.last ?? -1);
       const due = String(behind + 1);
-      if (!/0$/.test(due) || due === last || due.replace(/0+$/, '') !== last) return;
+      if (!isCutOf(last, due)) return;
+      // What stands below a row is no sign that the rows beside it go on.
+      if (list.slice(at + 1).some(later => rows[later.row.parent ?? -1] === row)) return;
       const counting = [2, 3].every(back => Number(list[at - back]?.last) === behind + 1 - back);
       const parent = row.number.slice(0, -last.length);
       cuts.set(row, {
@@ -103,6 +113,18 @@ function cutNumbers(rows: readonly NumberedRow[]): ReadonlyMap<NumberedRow, Cut>
     });
   }
   return cuts;
+}
+
+const isCutOf = (last: string, due: string) => /0$/.test(due) && due !== last && due.replace(/0+$/, '') === last;
+
+/** Whether numbers count on somewhere against the order of their digits: 9, 10; 9, 11; or 9 and a cut 10. */
+function countsOverDigits(lasts: readonly string[]): boolean {
+  return lasts.some((last, at) => {
+    const before = lasts[at - 1];
+    if (before === undefined || before <= last) return false;
+    const step = Number(last) - Number(before);
+    return step === 1 || step === 2 || isCutOf(last, String(Number(before) + 1));
+  });
 }
 
 function isDate(number: string): boolean {

@@ -182,6 +182,84 @@ describe('a round of answers', () => {
   });
 });
 
+describe('what a person wrote besides an answer', () => {
+  const besides = (file: string) =>
+    read(file)
+      .filter(l => l.note || l.reason || l.Priority || l.by || l.date)
+      .map(l => [ends(l), l.answer, l.by, l.date, l.reason, l.note, l.Priority, l.Room].join('|'));
+  const rows = () =>
+    answered({
+      '1.1>1.2': { answer: 'yes', note: 'see plan 7', Priority: 'high', Room: '=A1' },
+      '1.2>1.1': { instead: '2.2', note: 'both clips', Priority: 'low' },
+      '2.1>': { answer: 'withdrawn', because: 'no longer wanted', reason: 'obsolete' },
+      '2.2>2.1': { Priority: 'ask', by: 'B. Warden', date: '2026-11-03' },
+      '1>1': { by: 'A. Steward' },
+    }).map(l => ({ note: '', reason: '', Priority: '', Room: '', ...l }));
+  const WRITTEN = [
+    '1>1||A. Steward|||||',
+    "1.1>1.2|yes||||see plan 7|high|'=A1",
+    '1.2>2.2|yes||||both clips|low|',
+    '2.1>|withdrawn|||obsolete|||',
+    '2.2>2.1||B. Warden|2026-11-03|||ask|',
+  ];
+
+  it('goes on beside its line: note, reason, by and date, and columns of their own', async () => {
+    fill('own-1.csv', rows());
+    const { status } = await match('--answers', 'own-1.csv', '--out', 'own-2.csv');
+    expect([status, besides('own-2.csv')]).toEqual([0, WRITTEN]);
+    await match('--answers', 'own-2.csv', '--out', 'own-3.csv');
+    expect(readFileSync(at('own-3.csv'), 'utf8')).toBe(readFileSync(at('own-2.csv'), 'utf8'));
+  });
+
+  it('goes on through the json and the workbook', async () => {
+    fill('own-any.csv', rows());
+    await match('--answers', 'own-any.csv', '--out', 'own-any.json');
+    await match('--answers', 'own-any.json', '--out', 'own-any.xlsx');
+    await match('--answers', 'own-any.xlsx', '--out', 'own-any-2.csv');
+    expect(besides('own-any-2.csv')).toEqual(WRITTEN);
+  });
+
+  it('is none of match itself: the reason of an end follows the answer', async () => {
+    fill('ends-1.csv', answered({ '2.1>': { answer: 'withdrawn', because: 'no longer wanted' } }));
+    await match('--answers', 'ends-1.csv', '--out', 'ends-2.csv');
+    const end = (file: string) => read(file).find(l => l.answer === 'withdrawn')!;
+    expect(end('ends-2.csv').reason).toBe('no longer wanted');
+    fill(
+      'ends-3.csv',
+      read('ends-2.csv').map(l => (l.answer ? { ...l, because: 'obsolete' } : l)),
+    );
+    await match('--answers', 'ends-3.csv', '--out', 'ends-4.csv');
+    expect(end('ends-4.csv')).toMatchObject({ reason: 'obsolete', because: 'obsolete' });
+  });
+
+  it('is told where no line has a code: the file is none that match wrote', async () => {
+    const { status, stderr } = await match('--answers', 'old.csv', '--out', 'no-codes.csv');
+    expect([status, stderr]).toEqual([1, expect.stringContaining('old.csv has no column pair')]);
+  });
+});
+
+describe('a kept answer whose rows go', () => {
+  it.each([
+    ['no', '1.2>1.1', { answer: 'no', because: 'seen' }, '1.2 Downpipes → 1.1 Pipe clips'],
+    ['one that was not used', '2.1>1.1', { answer: 'maybe' }, '2.1 Greeting → 1.1 Pipe clips'],
+  ])('is told with them round after round: %s', async (_, key, change, about) => {
+    // Told as another pair, so that no line shows the one that was asked.
+    fill('lose-1.csv', [...answered({ [key]: change }), ...answered({ '1.2>2.2': { answer: 'yes' } })]);
+    await match('--answers', 'lose-1.csv', '--out', 'lose-2.csv');
+    expect(read('lose-2.csv').at(-1)!.why).toContain(about);
+    writeFileSync(at('lost.csv'), NEW.replace('1.1,1,Pipe clips,Clip', '1.1,1,Straps,Strap'));
+    for (const round of [2, 3, 4]) {
+      const files = ['--answers', `lose-${round}.csv`, '--out', `lose-${round + 1}.csv`];
+      const { status, stderr } = await fishplateIn(dir, 'match', 'old.csv', 'lost.csv', ...files);
+      expect([status, stderr]).toEqual([1, expect.stringContaining(`(${about}) fits no pair of these tables`)]);
+      expect(read(`lose-${round + 1}.csv`).at(-1)).toMatchObject({
+        answer: change.answer,
+        why: `fits no pair of these tables: ${about}`,
+      });
+    }
+  });
+});
+
 describe('the code of a pair', () => {
   it('alone finds the rows', async () => {
     const pairs = answered({ '1.1>1.2': { answer: 'YES ' }, '2.1>': { answer: 'withdrawn' } });
@@ -260,11 +338,79 @@ describe('answers that contradict each other', () => {
     expect(kept.sort()).toEqual(both.map(b => b.answer).sort());
   });
 
+  it.each([
+    ['of one line', [{}, {}], ['1.1>1.2', '1.1>1.2']],
+    ['of one row, by two people', [{ by: 'A. Steward' }, { by: 'B. Warden' }], ['1.1>1.2', '1.1>1.1']],
+    ['of a new row', [{}, {}], ['>1.2', '>1.2']],
+  ])('are two numbers instead, of which neither is used: %s', async (_, who, keys) => {
+    const numbers = ['2.1', '2.2'];
+    const rows = keys.flatMap((key, n) => answered({ [key]: { instead: numbers[n]!, ...who[n] } }));
+    fill('instead.csv', rows);
+    const { status, stdout, stderr } = await match('--answers', 'instead.csv', '--out', 'instead-out.csv');
+    expect(status).toBe(1);
+    expect(stderr).toContain('This answer and that of line 3 contradict each other, so neither is used');
+    expect(stderr).toContain('This answer and that of line 2 contradict each other');
+    expect(stdout).not.toContain('answers used');
+    const kept = read('instead-out.csv').filter(l => l.instead !== '');
+    expect(kept.map(l => l.instead).sort()).toEqual(numbers);
+    expect(read('instead-out.csv').every(l => l.basis !== 'confirmed')).toBe(true);
+  });
+
+  it('are two numbers instead in files of two people who did not sign, and none where both say the same', async () => {
+    const row = (instead: string) => answered({ '1.1>1.2': { instead } });
+    fill('one.csv', row('2.1'));
+    fill('two.csv', row('2.2'));
+    fill('three.csv', row('2.1'));
+    const told = await match('--answers', 'one.csv', 'two.csv', '--out', 'people-1.csv');
+    expect(told.stderr).toContain('that of two.csv, line 2 contradict each other');
+    const agreed = await match('--answers', 'one.csv', 'three.csv', '--out', 'people-2.csv');
+    expect([agreed.status, given('people-2.csv')]).toEqual([0, ['1.1>2.1|yes|||', '>|no|||']]);
+  });
+
+  it('are none where one person names two for two lines of a row', async () => {
+    fill('heirs.csv', answered({ '1.1>1.2': { instead: '2.1' }, '1.1>1.1': { instead: '2.2' } }));
+    const { status, stdout } = await match('--answers', 'heirs.csv', '--out', 'heirs-out.csv');
+    expect([status, stdout]).toEqual([0, expect.stringContaining('2 answers used')]);
+  });
+
   it('are none where a row goes to two: that is a split', async () => {
     const [line] = answered({ '1.1>1.2': {} });
     fill('split.csv', [{ ...line, instead: '1.2; 2.2' }]);
     const { status } = await match('--answers', 'split.csv', '--out', 'split-out.csv');
     expect([status, given('split-out.csv')]).toEqual([0, ['1.1>1.2|yes|||', '1.1>2.2|yes|||']]);
+  });
+});
+
+describe('a finding on answers in json', () => {
+  const lineOf = (text: string, code: string) => text.split('\n').findIndex(l => l.includes(`"pair": "${code}"`)) + 1;
+  const rows = () =>
+    answered({ '1.1>1.2': { answer: 'maybe', because: 'a "{" \n and [' }, '1.2>1.1': { answer: 'maybe' } });
+  /** The line that each finding names, and the one on which its object begins. */
+  const told = (stderr: string) =>
+    [...stderr.matchAll(/json:(\d+): warning: maybe is no answer/g)].map(m => Number(m[1]));
+
+  it('names the line on which the object begins in the file, of the lines and behind them', async () => {
+    fill('place.csv', [...rows(), ...answered({ '2.1>1.1': { answer: 'perhaps' } })]);
+    await match('--answers', 'place.csv', '--out', 'place.json');
+    const text = readFileSync(at('place.json'), 'utf8');
+    const { stderr } = await match('--answers', 'place.json', '--out', 'place-out.csv');
+    const begins = (code: string) => text.split('\n').slice(0, lineOf(text, code)).lastIndexOf('    {') + 1;
+    expect(told(stderr)).toEqual(rows().map(row => begins(row.pair!)));
+    const kept = /json:(\d+): warning: perhaps is no answer/.exec(stderr)?.[1];
+    expect(text.split('\n')[Number(kept)]).toContain('"pair"');
+    expect(Number(kept)).toBeGreaterThan(text.split('\n').findIndex(l => l.includes('"kept"')));
+  });
+
+  it('names it in a list of answers too, and the pair where all stand on one line', async () => {
+    const list = JSON.stringify(rows(), null, 1);
+    writeFileSync(at('list.json'), list);
+    const first = await match('--answers', 'list.json', '--out', 'list-out.csv');
+    expect(told(first.stderr)).toEqual([2, list.split('\n').lastIndexOf(' {') + 1]);
+    writeFileSync(at('list-flat.json'), JSON.stringify(rows()));
+    const flat = await match('--answers', 'list-flat.json', '--out', 'list-out-2.csv');
+    for (const { pair } of rows()) {
+      expect(flat.stderr).toContain(`list-flat.json:1: warning: ${pair}: maybe is no answer here`);
+    }
   });
 });
 

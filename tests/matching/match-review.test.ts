@@ -6,6 +6,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { type MatchReview, openMatchReview } from '../../src/commands/matching/match-review.ts';
 import { matchTables, readBareEditions } from '../../src/commands/matching/match-tables.ts';
 import { testPorts } from '../demo-catalog.ts';
+import { countedRows } from './counted-rows.ts';
 
 /** Two trades in one office's words; the last two rows of each table print no number. */
 const OLD = `number,parent,title,text
@@ -246,5 +247,23 @@ describe('a review of matched links', () => {
     await expect(review.rowsWithNumber('new', '1.3')).rejects.toThrow(
       'The new edition has no number 1.3; the nearest are',
     );
+  });
+});
+
+describe('an answer whose rows are gone', () => {
+  it('is not looked for again at each request: then no row is read', async () => {
+    const head = 'pair,from_number,from_title,to_number,to_title,answer\n';
+    writeFileSync(join(dir, 'first.csv'), `${head}p000000000001,1.1,Brackets,9,Gone,yes\n`);
+    writeFileSync(join(dir, 'second.csv'), `${head}p000000000002,,,,,yes\n`);
+    const ports = testPorts();
+    const { from, to } = await readBareEditions(ports, tables());
+    const { rows, reads } = countedRows(from.rows);
+    const earlier = [join(dir, 'first.csv'), join(dir, 'second.csv')];
+    const review = await openMatchReview(ports, { from: { ...from, rows }, to, known: [], earlier, file });
+    expect(review.findings.filter(f => f.rule === 'answer')).toHaveLength(2);
+    const before = reads();
+    for (let n = 0; n < 3; n++) await review.progress();
+    await review.nextOpen();
+    expect(reads() - before).toBe(0);
   });
 });

@@ -60,7 +60,7 @@ describe('a number that a spreadsheet cut', () => {
       '3.1 stands behind 3.9, where 3.10 is due; a spreadsheet may have cut it - export the column as text.',
     );
     expect(told('2.99', '2.1', '2.101')).toEqual(['number-cut 3']);
-    expect(told('3.18', '3.19', '3.2', '3.21')).toEqual(['number-cut 4']);
+    expect(told('3.9', '3.10', '3.18', '3.19', '3.2', '3.21')).toEqual(['number-cut 6']);
   });
 
   it('is told with rows of its own below it, and at the end of a part', () => {
@@ -81,6 +81,23 @@ describe('a number that a spreadsheet cut', () => {
     expect(told('1', '2', '9', '1.1')).toEqual([]);
     const other = ['3.9', '3.1', '3.11'].map((number, at) => ({ number, file: `${at % 2}.csv`, line: 2 }));
     expect(spreadsheetDamage(other)).toEqual([]);
+  });
+
+  it('is none in a decimal classification, whose rows stand in the order of their digits', () => {
+    expect(told('616.08', '616.09', '616.1', '616.11', '616.12')).toEqual([]);
+    expect(told('616.19', '616.2', '616.21', '616.29', '616.3', '616.31')).toEqual([]);
+    expect(told('1.111419', '1.11142', '1.111421')).toEqual([]);
+    expect(told('616.18', '616.19', '616.2', '616.15')).toEqual([]);
+  });
+
+  it('is none where the next rows stand below it, in whatever order the others are', () => {
+    const rows = ['5.9', '5.10', '5.19', '5.2', '5.21'].map((number, at) => ({
+      number,
+      file: 'old.csv',
+      line: at + 2,
+    }));
+    expect(spreadsheetDamage(rows).map(f => f.place!.line)).toEqual([5]);
+    expect(spreadsheetDamage(rows.map((row, at) => ({ ...row, parent: at === 4 ? 3 : -1 })))).toEqual([]);
   });
 
   it('is none where text makes it no number that a spreadsheet reads', () => {

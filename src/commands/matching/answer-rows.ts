@@ -1,4 +1,4 @@
-import { type PairAt, pairCode, pairsByCode } from '../../matching/answers.ts';
+import { isPairCode, type PairAt, pairCode, pairsByCode } from '../../matching/answers.ts';
 import type { BareRow } from '../../matching/bare-row.ts';
 import { candidatePairs } from '../../matching/candidates.ts';
 import { sidesOf } from '../../matching/sides.ts';
@@ -20,17 +20,20 @@ const MOST_TRIED = 400;
 /** So many letters are gone through for all pairs: some seconds. In larger tables only likely pairs are looked at. */
 const MOST_LETTERS = 1e9;
 
+/** Which rows lines mean; undefined for a line whose code no rows have. */
+export type FindRows = (asked: readonly AskedPair[]) => readonly (PairAt | undefined)[];
+
 /**
- * Which rows lines mean. The code alone decides; numbers and titles only tell where to look first, for a spreadsheet
- * may have made dates of the numbers and people may have taken the titles away.
+ * Finds the rows that lines of answers mean. The code alone decides; numbers and titles only tell where to look first,
+ * for a spreadsheet may have made dates of the numbers and people may have taken the titles away.
+ *
+ * All pairs are gone through once for all the codes that are left, and a code that no rows have is remembered: a
+ * review asks again at each of its answers, and the rows stay what they are.
  */
-export function rowsOfCodes(
-  asked: readonly AskedPair[],
-  from: readonly BareRow[],
-  to: readonly BareRow[],
-): readonly (PairAt | undefined)[] {
+export function findsRows(from: readonly BareRow[], to: readonly BareRow[]): FindRows {
   const [olds, news] = [rowsByName(from), rowsByName(to)];
-  const found = asked.map((a): PairAt | undefined => {
+  const known = new Map<string, PairAt | undefined>();
+  const named = (a: AskedPair): PairAt | undefined => {
     const is = (i: number, j: number) => pairCode(from[i], i, to[j], j) === a.code;
     if (is(a.fromAt, a.toAt)) return [a.fromAt, a.toAt];
     // The side without a row is among them: the end of an old row, a new one.
@@ -41,11 +44,24 @@ export function rowsOfCodes(
     if (is0.length * js.length > MOST_TRIED) return undefined;
     for (const i of is0) for (const j of js) if (is(i, j)) return [i, j];
     return undefined;
-  });
-  const left = new Set(asked.flatMap((a, at) => (found[at] ? [] : [a.code])));
-  if (left.size === 0) return found;
-  const byCode = pairsByCode(left, from, to, lettersOf(from, to) > MOST_LETTERS ? likelyPairs(from, to) : undefined);
-  return found.map((ends, at) => ends ?? byCode.get(asked[at]!.code));
+  };
+  return asked => {
+    const left = new Set<string>();
+    for (const a of asked) {
+      if (known.has(a.code)) continue;
+      const ends = named(a);
+      if (ends) known.set(a.code, ends);
+      else left.add(a.code);
+    }
+    // Of two lines with one code the second may name its rows better.
+    for (const code of left) if (known.has(code) || !isPairCode(code)) left.delete(code);
+    if (left.size > 0) {
+      const among = lettersOf(from, to) > MOST_LETTERS ? likelyPairs(from, to) : undefined;
+      const found = pairsByCode(left, from, to, among);
+      for (const code of left) known.set(code, found.get(code));
+    }
+    return asked.map(a => known.get(a.code));
+  };
 }
 
 function lettersOf(from: readonly BareRow[], to: readonly BareRow[]): number {

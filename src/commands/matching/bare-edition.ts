@@ -77,7 +77,12 @@ export function bareEditionOfTables(tables: readonly ReadTable[], told: ToldHead
           line: row.row.line,
         })),
       ),
-      ...spreadsheetDamage(rows.map(row => ({ number: row.number, ...row.row }))),
+      ...spreadsheetDamage(
+        rows.map(row => {
+          const { file, line } = row.row;
+          return { number: row.number, file, line, parent: row.parent === null ? -1 : at.get(row.parent)! };
+        }),
+      ),
     ],
   };
 }

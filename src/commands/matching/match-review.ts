@@ -10,6 +10,7 @@ import { nearestNames } from '../../text/nearest.ts';
 import { hashOf } from '../carrying/carry-mark.ts';
 import { inTurn } from '../in-turn.ts';
 import type { Ports } from '../ports/ports.ts';
+import { findsRows } from './answer-rows.ts';
 import type { BareEdition } from './bare-edition.ts';
 import {
   askedIn,
@@ -66,10 +67,11 @@ export async function openMatchReview(ports: Ports, request: MatchReviewRequest)
   const { from, to, file } = request;
   const both = { from: from.rows, to: to.rows };
   const earlier = await readAnswerTables(ports, request.earlier);
+  const find = findsRows(from.rows, to.rows);
   // Read anew each time: somebody may mend the file in a spreadsheet meanwhile, and its rows are few.
   const read = async () => {
     const { rows, table } = await readMatchAnswers(ports.files, file);
-    const told = answersIn(table ? [...earlier, table] : earlier, from.rows, to.rows);
+    const told = answersIn(table ? [...earlier, table] : earlier, from.rows, to.rows, find);
     return { rows, told, answers: told.answers };
   };
   const begun = await read();

@@ -5,8 +5,9 @@ import type { Finding } from '../../model/finding.ts';
 import type { Table, TableRow } from '../../model/table.ts';
 import { readTable } from '../../tables/read-table.ts';
 import type { Ports } from '../ports/ports.ts';
+import { type FindRows, findsRows } from './answer-rows.ts';
 import { answersOf, rowsByNumber } from './answers-of-line.ts';
-import { crosswalkJsonTable } from './crosswalk-json-table.ts';
+import { crosswalkJsonTable, placedInFile } from './crosswalk-json-table.ts';
 import { type AnswerColumns, type GivenLine, givenLines, unguarded } from './given-lines.ts';
 
 export interface ReadAnswers {
@@ -15,6 +16,8 @@ export interface ReadAnswers {
   readonly unused: readonly GivenLine[];
   /** Lines whose answers are used. */
   readonly used: number;
+  /** What else people wrote in those lines, each by the answer that it stands beside. */
+  readonly beside: readonly { readonly answer: Answer; readonly own: GivenLine['own'] }[];
   readonly findings: readonly Finding[];
 }
 
@@ -31,7 +34,7 @@ export async function readAnswers(
   from: readonly BareRow[],
   to: readonly BareRow[],
 ): Promise<ReadAnswers> {
-  return answersIn(await readAnswerTables(ports, files), from, to);
+  return answersIn(await readAnswerTables(ports, files), from, to, findsRows(from, to));
 }
 
 /** Reads files of answers: csv, workbooks, and the json that `match` writes. */
@@ -39,7 +42,7 @@ export async function readAnswerTables(ports: Ports, files: readonly string[]): 
   const tables: Table[] = [];
   for (const file of files) {
     const bytes = await ports.files.read(file);
-    tables.push(crosswalkJsonTable(file, bytes) ?? readTable(file, bytes));
+    tables.push(crosswalkJsonTable(file, bytes) ?? placedInFile(readTable(file, bytes), bytes));
   }
   return tables;
 }
@@ -50,16 +53,21 @@ interface Said {
   readonly answer: Answer;
 }
 
-export function answersIn(tables: readonly Table[], from: readonly BareRow[], to: readonly BareRow[]): ReadAnswers {
+/** @param find finds the rows of codes; whoever reads anew at each request keeps one, for it remembers */
+export function answersIn(
+  tables: readonly Table[],
+  from: readonly BareRow[],
+  to: readonly BareRow[],
+  find: FindRows,
+): ReadAnswers {
   const findings: Finding[] = [];
   const said: Said[] = [];
   const unused: GivenLine[] = [];
   const numbers = { from: rowsByNumber(from), to: rowsByNumber(to) };
-  for (const table of tables) {
-    const { lines, columns } = givenLines(table, from, to);
-    if (lines.length > 0 && !columns.has('pair')) {
+  for (const { table, lines, columns } of givenLines(tables, find)) {
+    if (table.rows.length > 0 && !columns.has('pair')) {
       const message = `${table.file} has no column pair, by which answers find their rows; take it over from the crosswalk that match wrote.`;
-      findings.push(finding(table, lines[0]!.row, message));
+      findings.push(finding(table, (lines[0]?.row ?? table.rows[0])!, message));
       unused.push(...lines);
       continue;
     }
@@ -76,7 +84,8 @@ export function answersIn(tables: readonly Table[], from: readonly BareRow[], to
   const against = contradictions(said);
   for (const [line, other] of against) {
     unused.push(line);
-    const where = `${other.table.file === line.table.file ? '' : `${other.table.file}, `}line ${other.row.line}`;
+    const place = isCrowded(other.table, other.row) ? other.code : `line ${other.row.line}`;
+    const where = `${other.table.file === line.table.file ? '' : `${other.table.file}, `}${place}`;
     const message = `This answer and that of ${where} contradict each other, so neither is used; take one of them away.`;
     findings.push(finding(line.table, line.row, message));
   }
@@ -85,6 +94,9 @@ export function answersIn(tables: readonly Table[], from: readonly BareRow[], to
     answers: joined(standing.map(s => s.answer)),
     unused,
     used: new Set(standing.map(s => s.line)).size,
+    beside: [...new Map(standing.toReversed().map(s => [s.line, s.answer]))]
+      .toReversed()
+      .flatMap(([{ own }, answer]) => (own.size === 0 ? [] : [{ answer, own }])),
     findings,
   };
 }
@@ -112,7 +124,40 @@ function contradictions(said: readonly Said[]): Map<GivenLine, GivenLine> {
     for (const { line } of yes) if (!against.has(line)) against.set(line, other[0]!.line);
     for (const { line } of other) if (!against.has(line)) against.set(line, yes[0]!.line);
   }
+  for (const [line, other] of otherInsteads(said)) if (!against.has(line)) against.set(line, other);
   return against;
+}
+
+/**
+ * Lines that name other numbers instead for one row: of the same pair, or by two people. One line that names two, or
+ * one person's lines for two pairs of a row, mean a split.
+ */
+function otherInsteads(said: readonly Said[]): [GivenLine, GivenLine][] {
+  const named = new Map<GivenLine, Set<string>>();
+  for (const { line, answer } of said) {
+    if (line.answer === 'yes' || answer.kind !== 'yes') continue;
+    const pairs = named.get(line) ?? new Set();
+    named.set(line, pairs.add(`${answer.from}>${answer.to}`));
+  }
+  const ofRow = new Map<string, GivenLine[]>();
+  for (const line of named.keys()) {
+    const [from, to] = line.ends!;
+    const row = from >= 0 ? `${from}>` : `>${to}`;
+    ofRow.set(row, [...(ofRow.get(row) ?? []), line]);
+  }
+  const allOf = (line: GivenLine) => [...named.get(line)!].sort().join();
+  const differ = (a: GivenLine, b: GivenLine) => (a.code === b.code || byOthers(a, b)) && allOf(a) !== allOf(b);
+  return [...ofRow.values()].flatMap(lines =>
+    lines.flatMap((line): [GivenLine, GivenLine][] => {
+      const other = lines.find(l => differ(line, l));
+      return other ? [[line, other]] : [];
+    }),
+  );
+}
+
+/** Whether two people wrote two lines: they are named, or each has a file. */
+function byOthers(a: GivenLine, b: GivenLine): boolean {
+  return a.by !== '' && b.by !== '' ? a.by !== b.by : a.table !== b.table;
 }
 
 /** Answers that several lines give are one, with all that was said of it. */
@@ -169,11 +214,16 @@ function otherNumbers(
 }
 
 function finding(table: Table, row: TableRow, message: string): Finding {
+  const code = row.cells.get('pair') ?? '';
+  const named = isCrowded(table, row) && code !== '' && !message.includes(code);
   return {
     rule: 'answer',
     severity: 'warning',
     subject: table.file,
-    message,
+    message: named ? `${code}: ${message}` : message,
     place: { file: table.file, line: row.line },
   };
 }
+
+/** Whether other rows stand on the same line, as in json without line ends: there the pair tells which one is meant. */
+const isCrowded = (table: Table, row: TableRow) => table.rows.some(other => other !== row && other.line === row.line);
