@@ -19,8 +19,11 @@ export function dutyAlong(joint: Joint, link: PairLink, type: TypeId | undefined
   const from = olds.map(id => texts.from(id) ?? twin(joint, id, texts));
   const to = news.map(id => texts.to(id) ?? oldTwin(joint, id, texts));
   if (from.some(i => !i) || to.some(i => !i)) return toBeRead('a text could not be read');
-  const forType = type === undefined ? (item: Item) => item : readersOf(joint).itemFor(type);
-  const [before, after] = [(from as Item[]).map(forType), (to as Item[]).map(forType)];
+  const forType = (places: Joint['old']) => (item: Item, at: number) => {
+    const id = (places === joint.old ? olds : news)[at]!;
+    return type === undefined ? item : readersOf(joint).itemFor(item, type, places.types(id));
+  };
+  const [before, after] = [(from as Item[]).map(forType(joint.old)), (to as Item[]).map(forType(joint.new))];
   const verdict = dutyOfTexts(before, after, (a, b) => readersOf(joint).nameTheSame(a, b, type));
   const own = from[olds.indexOf(link.from)]!;
   return withBesides(olds.length === 1 ? verdict : ofItem(verdict, own), own, before, after);

@@ -3,7 +3,6 @@ import type { Link } from '../../model/crosswalk.ts';
 import type { Item, ItemId, TypeId } from '../../model/item.ts';
 import { type Changed, type Lost, retentionOf } from '../lost/lost.ts';
 import { sentenceIsGone } from '../lost/sentence-gone.ts';
-import type { TypedText } from '../reading/for-type.ts';
 import { type Reading, readText } from '../reading/reading.ts';
 import { dutyAlong } from './duty-along.ts';
 import { isPair } from './marks.ts';
@@ -79,14 +78,16 @@ function ofItem(
     if (heirs.some(h => joint.new.get(h)!.hash === own)) {
       return [{ item: id, types, fate: 'goes-on', heirs, lost: [], changed: [] }];
     }
-    const said = heirs.map(h => saidBy(joint, h, texts));
+    const said = heirs.map(h => saidPartsOf(joint, h, texts));
     const above = heirs.flatMap(h => inheritedBy(joint, h, texts));
     const decision = links.find(l => l.decision !== undefined)?.decision;
-    const goesOn = (of: readonly TypeId[], forType: (text: string) => TypedText): Retention => {
-      const from = read(forType(asked).inPlace);
+    const goesOn = (of: readonly TypeId[], type?: TypeId): Retention => {
+      const forType = ({ text, types: holdsFor }: Said) =>
+        type === undefined ? text : readers.forType(text, type, holdsFor).text;
+      const from = read(type === undefined ? asked : readers.forType(asked, type, joint.old.types(id)).inPlace);
       const [says, context] = [
-        said.map(text => read(forType(text).text)),
-        [...above.map(text => forType(text).text), typeNames(joint, types)].map(read),
+        said.map(parts => read(parts.map(forType).join('\n'))),
+        [...above.map(forType), typeNames(joint, types)].map(read),
       ];
       // What the crosswalk calls dropped must not be called kept here, so the same comparison is asked.
       const evidence = links.filter(isPair).flatMap(link => dutyAlong(joint, link, of[0], texts).evidence);
@@ -101,9 +102,10 @@ function ofItem(
         changed: changed.map(inOneRun),
       };
     };
-    const isTyped = types.length > 0 && [asked, ...said, ...above].some(readers.namesTypes);
-    if (!isTyped) return [goesOn(types, text => ({ text, inPlace: text }))];
-    return alike(types.map(type => goesOn([type], readers.forType(type))));
+    const isTyped =
+      types.length > 0 && [asked, ...[...said.flat(), ...above].map(s => s.text)].some(readers.namesTypes);
+    if (!isTyped) return [goesOn(types)];
+    return alike(types.map(type => goesOn([type], type)));
   });
 }
 
@@ -154,25 +156,37 @@ function groupsOf(joint: Joint, id: ItemId, leaving: readonly Link[]): Group[] {
   return [...groups.values()];
 }
 
+/** What an item says, and for which types that item holds. */
+interface Said {
+  readonly text: string;
+  readonly types: readonly TypeId[];
+}
+
 /** An heir's own words; of one that only groups, those of the items below it. */
-export function saidBy(joint: Joint, id: ItemId, texts: BothTexts): string {
-  const item = texts.to(id);
-  if (!item) return '';
-  const { title, text, outcome, caution, verified = [], references = [] } = item;
-  const below = text === undefined ? joint.new.children(id).map(c => saidBy(joint, c.id, texts)) : [];
-  return [title, text, outcome, caution, ...verified.map(v => v.how), ...references, ...below]
-    .filter(Boolean)
-    .map(sentence)
+export const saidBy = (joint: Joint, id: ItemId, texts: BothTexts): string =>
+  saidPartsOf(joint, id, texts)
+    .map(s => s.text)
     .join('\n');
+
+function saidPartsOf(joint: Joint, id: ItemId, texts: BothTexts): Said[] {
+  const item = texts.to(id);
+  if (!item) return [];
+  const { title, text, outcome, caution, verified = [], references = [] } = item;
+  const below = text === undefined ? joint.new.children(id).flatMap(c => saidPartsOf(joint, c.id, texts)) : [];
+  const own = [title, text, outcome, caution, ...verified.map(v => v.how), ...references].filter(Boolean);
+  return [{ text: own.map(sentence).join('\n'), types: joint.new.types(id) }, ...below];
 }
 
 /** What holds for an heir because of where it stands. */
-function inheritedBy(joint: Joint, id: ItemId, texts: BothTexts): string[] {
+function inheritedBy(joint: Joint, id: ItemId, texts: BothTexts): Said[] {
   const above = joint.new.ancestors(id).flatMap(({ id: at }) => {
     const item = texts.to(at);
-    return item ? [item.title, item.text, item.purpose, item.outcome, item.caution] : [];
+    const types = joint.new.types(at);
+    return item ? [item.title, item.text, item.purpose, item.outcome, item.caution].map(text => ({ text, types })) : [];
   });
-  return [...above, texts.to(id)?.purpose].filter(t => t !== undefined && t !== '').map(t => sentence(t!));
+  return [...above, { text: texts.to(id)?.purpose, types: joint.new.types(id) }].flatMap(({ text, types }) =>
+    text === undefined || text === '' ? [] : [{ text: sentence(text), types }],
+  );
 }
 
 /** A title without a full stop would run on into the text. */
