@@ -61,7 +61,10 @@ function directionOf(from: Reading, a: Quantity, to: Reading, b: Quantity): Duty
       reaches(to, b, role) || (a.open && b.open && role === 'duty' && roleAt(from, a.first) === 'condition')
         ? binding !== 'permission'
         : // "not … in wind above 10 m/s" is read as at most 10 m/s: the ban is in the bound already.
-          (binding === 'ban' && role === 'duty' && !b.denied) || spans(to, b);
+          // "gaps between 8 and 25 mm are not allowed": what is banned, more of it the wider it is.
+          reachesBan(to, b) ||
+          (binding === 'ban' && (role === 'duty' || role === 'scope') && !b.denied) ||
+          spans(to, b);
     return narrower !== turned ? 'stricter' : 'relaxed';
   }
   const more = moreIsStricter(from, a, role) ?? moreIsStricter(to, b, role);
@@ -100,6 +103,13 @@ function reaches(reading: Reading, q: Quantity, role: Role): boolean {
       /^(?:have|has|are|is)$/.test(reading.tokens[q.spanNext]?.low ?? '')
     );
   return role === 'duty' && (tag === 'NOUN' || tag === 'PROPN') && !usesObject(reading, q.spanFirst);
+}
+
+/** "is forbidden within 10 m": the bound says how far the ban reaches, and bounds nothing else. */
+function reachesBan(reading: Reading, q: Quantity): boolean {
+  const at = clauseAt(reading, q.first)?.force.at;
+  const isForbidden = at !== undefined && /^(?:forbidden|prohibited|banned)$/.test(reading.tokens[at]!.low);
+  return isForbidden && at < q.spanFirst && !q.denied && /^within\b/i.test(q.text);
 }
 
 /** "up to 24 hours before arrival", "no later than 3 days before": the more, the earlier it has to be. */

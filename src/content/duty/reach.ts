@@ -1,6 +1,8 @@
 import type { Duty } from '../../model/crosswalk.ts';
 import type { Evidence } from '../../model/duty-evidence.ts';
+import type { Quantity } from '../quantities/quantities.ts';
 import { howMany } from '../reading/how-many.ts';
+import { base } from '../reading/meaning.ts';
 import { type Reading, said } from '../reading/reading.ts';
 import type { Atom } from './atoms.ts';
 import { opposite } from './evidence.ts';
@@ -18,8 +20,8 @@ export function reachChanged(
   come: readonly Atom[],
 ): Evidence | undefined {
   const [before, after] = [
-    out.length === 0 ? allBut(to, come) : reachIn(from, out),
-    come.length === 0 ? allBut(from, out) : reachIn(to, come),
+    out.length === 0 ? (allBut(to, come) ?? everyOf(from, to, come)) : reachIn(from, out),
+    come.length === 0 ? (allBut(from, out) ?? everyOf(to, from, out)) : reachIn(to, come),
   ];
   if (before === undefined || after === undefined || before === after) return undefined;
   const words = { from: phrase(from, out), to: phrase(to, come) };
@@ -37,6 +39,22 @@ function allBut(reading: Reading, atoms: readonly Atom[]): number | undefined {
   const { binding, role } = placeOf(reading, at);
   return role === 'duty' || role === 'scope' ? (binding === 'permission' ? Number.NaN : 4) : Number.NaN;
 }
+
+/** "Every tank" where the other says "at least one tank": the words for all are no atoms of their own. */
+function everyOf(reading: Reading, other: Reading, atoms: readonly Atom[]): number | undefined {
+  const one = atoms.length === 1 ? atoms[0]!.quantity : undefined;
+  if (!one || !isAtLeastOne(one)) return undefined;
+  const thing = base(lowAt(other, one.spanNext));
+  const at = reading.tokens.findIndex(
+    (t, i) => /^(?:every|each|all)$/.test(t.low) && [1, 2].some(n => base(lowAt(reading, i + n)) === thing),
+  );
+  if (at < 0) return undefined;
+  const { binding, role } = placeOf(reading, at);
+  return binding === 'ban' && role === 'duty' ? Number.NaN : 4;
+}
+
+const isAtLeastOne = (q: Quantity) =>
+  q.kind === 'count' && q.dimension === 'count' && q.comparator === 'min' && q.low === 1;
 
 const PART = new Set('most mostly majority half sample samples sometimes occasionally rarely seldom'.split(' '));
 
@@ -69,6 +87,7 @@ function reachIn(reading: Reading, atoms: readonly Atom[]): number | undefined {
   // One weld in ten, 90 % of the welds.
   const share = atoms.find(a => a.quantity)?.quantity;
   if (share?.dimension === '' && share.high < 1 && atoms.every(a => a.quantity || isBeside(reading, a))) return 1;
+  if (atoms.length === 1 && first.quantity && isAtLeastOne(first.quantity)) return 1;
   const known = atoms.filter(a => !isBeside(reading, a));
   if (known.length !== 1 || known[0]!.next - known[0]!.first > 1) return undefined;
   return levelAt(reading, known[0]!.first);

@@ -262,7 +262,9 @@ function farBefore(tokens: readonly Token[], first: number): ReadComparator | un
     const isMinutes = low === 'min' && tokens[at - 1]?.kind === 'number';
     if (low === 'minimum' || (low === 'min' && !isMinutes) || low === 'smallest' || low === 'least')
       return { comparator: 'min' };
-    if (low === 'maximum' || low === 'max' || low === 'largest' || low === 'most') return { comparator: 'max' };
+    // "most switches shall be greased weekly" says how many; "at the most" bounds a value.
+    const isMost = low === 'most' && /^(?:at|the)$/.test(tokens[at - 1]?.low ?? '');
+    if (low === 'maximum' || low === 'max' || low === 'largest' || isMost) return { comparator: 'max' };
     if (low === 'exceed' || low === 'exceeding')
       return at <= first - 8
         ? undefined
