@@ -41,7 +41,8 @@ state    open, again (a text changed after it was settled), settled, decision (a
          duty (a value changed: nothing is lost, but more or less is asked)
 
 A value, material or condition is stated only beside its own subject, and for the type of the old item: what an heir
-says "in villas" or "(in shops)" counts for those alone.
+says "in villas" or "(in shops)" counts for those alone ("Villas: …" and "villa doors" are read by all types). Only
+types that the item itself holds for are told apart.
 A withdrawn item is covered by its reason. Exit code 1: done, and losses are open.`,
     )
     .action(async (from: string, to: string, options: AuditOptions, command: Command) => {
