@@ -1,6 +1,8 @@
 import { type CitedBook, childNumber, prints } from './cited-book.ts';
 import type { Cue, CueReader } from './cues.ts';
 import { memberSpotAt, namedSpotAt, type Spot, segments, shortSpotAt, spotAt } from './spots.ts';
+import { measures } from './traps.ts';
+import { endsThere, saysSomething } from './words-behind.ts';
 
 /** A member of a list of numbers; a range is one member. */
 export interface Member extends Spot {
@@ -59,9 +61,8 @@ function isCalledAnew(text: string, { end }: Member, cue: Cue | undefined, own: 
 /** "Part 3 and 4 weeks later": a bare numeral behind one part counts what is named behind it. */
 function isCounted(text: string, { number, end }: Member, cue: Cue | undefined): boolean {
   if (!/^\p{N}+$/u.test(number) || cue === undefined || /s\.?$/.test(cue.word)) return false;
-  return /^\s*(?:%|°|\p{L}{1,3}(?![\p{L}])(?<!\s(?:of|in|to|as|are|and|or|is|do|for|by|on|at|may|can|was))|\p{L}{3,}s\b(?<!\bdoes|\bthis|\bwas))/iu.test(
-    text.slice(end, end + 30),
-  );
+  const after = text.slice(end, end + AHEAD);
+  return measures(after) || (/^\s+\p{Ll}+s(?!\p{L})/u.test(after) && !endsThere(after) && !saysSomething(after));
 }
 
 /** A further member: known to the edition, or at least as long as the first and called by the same word. */

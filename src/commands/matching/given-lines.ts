@@ -5,24 +5,8 @@ import type { Table, TableRow } from '../../model/table.ts';
 import type { AskedPair, FindRows } from './answer-rows.ts';
 import { MATCH_ANSWER_COLUMNS } from './match-answers.ts';
 
-const COLUMNS = [
-  'pair',
-  'from_number',
-  'from_title',
-  'to_number',
-  'to_title',
-  'why',
-  'answer',
-  'instead',
-  'because',
-  'by',
-  'date',
-  'from_row',
-  'to_row',
-  'instead_row',
-  'reason',
-  'note',
-] as const;
+/** Those of a review's file, and what else stands in what `match` wrote. */
+const COLUMNS = [...MATCH_ANSWER_COLUMNS, 'why', 'reason', 'note'] as const;
 
 /** Where a person fills in something. A reason that match itself wrote is told from one of theirs in `ownCells`. */
 const FILLED = ['answer', 'instead', 'instead_row', 'because', 'by', 'date'] as const;
